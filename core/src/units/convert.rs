@@ -1,0 +1,178 @@
+//! Other units, by exact definition. Conversions happen only at the edge, never of a rounded value.
+//!
+//! Inch 25.4 mm, foot 304.8 mm, pound 0.45359237 kg: international yard and pound agreement of
+//! 1959, exact. The International Table British thermal unit is 1055.05585262 J, exact
+//! (ISO 31-4:1992, annex).
+
+use super::quantity::*;
+
+/// Metres in an inch, exact.
+pub const METRES_PER_INCH: f64 = 0.0254;
+/// Metres in a foot, exact.
+pub const METRES_PER_FOOT: f64 = 0.3048;
+/// Joules in an International Table British thermal unit, exact.
+pub const JOULES_PER_BTU: f64 = 1_055.055_852_62;
+/// Kilograms in an avoirdupois pound, exact.
+pub const KILOGRAMS_PER_POUND: f64 = 0.453_592_37;
+/// Kelvin in a Fahrenheit degree, exact.
+pub const KELVIN_PER_FAHRENHEIT_DEGREE: f64 = 5.0 / 9.0;
+
+impl Length {
+    /// From millimetres.
+    pub const fn mm(value: f64) -> Self {
+        Self::new(value / 1000.0)
+    }
+    /// In millimetres.
+    pub const fn as_mm(self) -> f64 {
+        self.value() * 1000.0
+    }
+    /// From inches.
+    pub const fn inches(value: f64) -> Self {
+        Self::new(value * METRES_PER_INCH)
+    }
+    /// In inches.
+    pub const fn as_inches(self) -> f64 {
+        self.value() / METRES_PER_INCH
+    }
+    /// In feet.
+    pub const fn as_feet(self) -> f64 {
+        self.value() / METRES_PER_FOOT
+    }
+}
+
+impl Area {
+    /// In square feet.
+    pub const fn as_square_feet(self) -> f64 {
+        self.value() / (METRES_PER_FOOT * METRES_PER_FOOT)
+    }
+}
+
+impl Volume {
+    /// In litres.
+    pub const fn as_litres(self) -> f64 {
+        self.value() * 1000.0
+    }
+    /// In cubic feet.
+    pub const fn as_cubic_feet(self) -> f64 {
+        self.value() / (METRES_PER_FOOT * METRES_PER_FOOT * METRES_PER_FOOT)
+    }
+    /// In board feet: a square foot one inch thick, the measure foam is sold by.
+    pub const fn as_board_feet(self) -> f64 {
+        self.value() / (METRES_PER_FOOT * METRES_PER_FOOT * METRES_PER_INCH)
+    }
+}
+
+impl Mass {
+    /// In pounds.
+    pub const fn as_pounds(self) -> f64 {
+        self.value() / KILOGRAMS_PER_POUND
+    }
+}
+
+impl Power {
+    /// In British thermal units an hour.
+    pub const fn as_btu_per_hour(self) -> f64 {
+        self.value() * 3600.0 / JOULES_PER_BTU
+    }
+}
+
+impl Energy {
+    /// From kilowatt hours.
+    pub const fn kilowatt_hours(value: f64) -> Self {
+        Self::new(value * 3.6e6)
+    }
+    /// In kilowatt hours.
+    pub const fn as_kilowatt_hours(self) -> f64 {
+        self.value() / 3.6e6
+    }
+}
+
+impl Temperature {
+    /// From degrees Fahrenheit.
+    pub const fn fahrenheit(value: f64) -> Self {
+        Self::celsius((value - 32.0) / 1.8)
+    }
+    /// In degrees Fahrenheit.
+    pub const fn as_fahrenheit(self) -> f64 {
+        self.as_celsius() * 1.8 + 32.0
+    }
+}
+
+/// Watts per kelvin in one Btu/(h·°F).
+const WATTS_PER_KELVIN_PER_BTU_HOUR_FAHRENHEIT: f64 = JOULES_PER_BTU / 3600.0 * 1.8;
+
+impl ThermalTransmittance {
+    /// In Btu/(h·ft²·°F).
+    pub const fn as_btu_per_hour_square_foot_fahrenheit(self) -> f64 {
+        self.value() * METRES_PER_FOOT * METRES_PER_FOOT / WATTS_PER_KELVIN_PER_BTU_HOUR_FAHRENHEIT
+    }
+}
+
+impl ThermalResistance {
+    /// In h·ft²·°F/Btu, the unit behind a trade R-value.
+    pub const fn as_r_value(self) -> f64 {
+        self.value() * WATTS_PER_KELVIN_PER_BTU_HOUR_FAHRENHEIT / (METRES_PER_FOOT * METRES_PER_FOOT)
+    }
+}
+
+impl ThermalConductivity {
+    /// The trade R-value of one inch, h·ft²·°F/Btu per inch.
+    pub const fn as_r_value_per_inch(self) -> f64 {
+        ThermalResistance::new(METRES_PER_INCH / self.value()).as_r_value()
+    }
+}
+
+impl HeatTransferCoefficient {
+    /// In Btu/(h·°F).
+    pub const fn as_btu_per_hour_fahrenheit(self) -> f64 {
+        self.value() / WATTS_PER_KELVIN_PER_BTU_HOUR_FAHRENHEIT
+    }
+}
+
+impl Time {
+    /// From hours.
+    pub const fn hours(value: f64) -> Self {
+        Self::new(value * 3600.0)
+    }
+    /// In hours.
+    pub const fn as_hours(self) -> f64 {
+        self.value() / 3600.0
+    }
+}
+
+impl AirChangeRate {
+    /// From air changes an hour.
+    pub const fn per_hour(value: f64) -> Self {
+        Self::new(value / 3600.0)
+    }
+    /// In air changes an hour.
+    pub const fn as_per_hour(self) -> f64 {
+        self.value() * 3600.0
+    }
+}
+
+impl VolumeFlow {
+    /// From cubic metres an hour.
+    pub const fn cubic_metres_per_hour(value: f64) -> Self {
+        Self::new(value / 3600.0)
+    }
+    /// In cubic metres an hour.
+    pub const fn as_cubic_metres_per_hour(self) -> f64 {
+        self.value() * 3600.0
+    }
+    /// In cubic feet a minute.
+    pub const fn as_cubic_feet_per_minute(self) -> f64 {
+        self.value() * 60.0 / (METRES_PER_FOOT * METRES_PER_FOOT * METRES_PER_FOOT)
+    }
+}
+
+impl MassFlow {
+    /// From grams an hour.
+    pub const fn grams_per_hour(value: f64) -> Self {
+        Self::new(value / 3.6e6)
+    }
+    /// In grams an hour.
+    pub const fn as_grams_per_hour(self) -> f64 {
+        self.value() * 3.6e6
+    }
+}

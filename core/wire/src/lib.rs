@@ -1,0 +1,1 @@
+//! The JSON form of a design and of its evaluation: a mirror at the edge of the core.

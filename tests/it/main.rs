@@ -1,0 +1,1 @@
+//! One test binary for every check of the whole.
