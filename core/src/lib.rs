@@ -8,3 +8,13 @@
 pub mod units;
 
 pub mod source;
+
+pub mod material;
+
+pub mod freight_box;
+
+pub mod design;
+
+pub mod room;
+
+pub mod envelope;
