@@ -9,6 +9,8 @@ pub mod units;
 
 pub mod source;
 
+pub mod conduction;
+
 pub mod material;
 
 pub mod freight_box;
@@ -18,3 +20,13 @@ pub mod design;
 pub mod room;
 
 pub mod envelope;
+
+pub mod detail;
+
+pub mod heat_loss;
+
+pub mod caution;
+
+pub mod evaluate;
+
+pub mod tradeoff;

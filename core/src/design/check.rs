@@ -169,11 +169,8 @@ impl Design {
         if self.window_count > 0.0 {
             let (has, clash) = run(self.window_wall);
             let shared_with_door = self.personnel_door.wall() == Some(self.window_wall);
-            let door = if shared_with_door {
-                self.door_width + CLEAR_OF_CORNERS
-            } else {
-                Length::ZERO
-            };
+            let door =
+                if shared_with_door { self.door_width + CLEAR_OF_CORNERS } else { Length::ZERO };
             let needs = (self.window_width + CLEAR_OF_CORNERS) * self.window_count
                 + CLEAR_OF_CORNERS
                 + door;

@@ -138,10 +138,7 @@ impl Envelope {
         ];
         Self {
             plain,
-            personnel_door: Openings {
-                area: door_area,
-                transmittance: design.door_transmittance,
-            },
+            personnel_door: Openings { area: door_area, transmittance: design.door_transmittance },
             windows: Openings { area: window_area, transmittance: design.window_transmittance },
             frame_lines,
         }

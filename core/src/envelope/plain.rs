@@ -82,11 +82,7 @@ pub fn layers(checked: &CheckedDesign, surface: Surface) -> Vec<Layer> {
             let resistance = air_layer_resistance(gap, HeatFlow::through(surface));
             layers.push(Layer { kind: LayerKind::AirGap, thickness: gap, resistance });
         }
-        layers.push(solid(
-            LayerKind::Lining,
-            stack.lining,
-            lining_material(design).conductivity,
-        ));
+        layers.push(solid(LayerKind::Lining, stack.lining, lining_material(design).conductivity));
     }
     layers.retain(|layer| layer.thickness > Length::ZERO);
     layers
@@ -148,9 +144,7 @@ fn over_filled_troughs(
     let trough = sheet.depth / foam;
     let crest = over_crest.transmittance();
     let bottom = (over_crest + trough).transmittance();
-    let slope = ThermalTransmittance::new(
-        libm::log1p(trough / over_crest) / trough.value(),
-    );
+    let slope = ThermalTransmittance::new(libm::log1p(trough / over_crest) / trough.value());
     let share = |width: Length| width / sheet.pitch();
     crest * share(sheet.inner_flat)
         + bottom * share(sheet.outer_flat)

@@ -81,11 +81,8 @@ impl BoxSize {
             Self::FortyHighCube => (12192.0, HIGH_CUBE_HEIGHT, 3950.0),
             Self::FortyFiveHighCube => (13716.0, HIGH_CUBE_HEIGHT, 4800.0),
         };
-        let (internal_height, door_height) = if external_height == STANDARD_HEIGHT {
-            (2393.0, 2280.0)
-        } else {
-            (2698.0, 2585.0)
-        };
+        let (internal_height, door_height) =
+            if external_height == STANDARD_HEIGHT { (2393.0, 2280.0) } else { (2698.0, 2585.0) };
         let external = Dimensions::mm(external_length, 2438.0, external_height);
         let internal = Dimensions::mm(external_length - 160.0, 2352.0, internal_height);
         let door_recess = external.length - internal.length - FRONT_RECESS;

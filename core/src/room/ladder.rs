@@ -97,11 +97,7 @@ fn between(first: Vec<Step>, clear: Length, mut second: Vec<Step>) -> Vec<Step> 
 /// From the front end to the cargo doors.
 pub fn length_ladder(design: &Design) -> Vec<Step> {
     let steps = |surface| framed_steps(surface, &design.stack(surface));
-    between(
-        steps(Surface::FrontEnd),
-        design.clear_dimensions().length,
-        steps(Surface::DoorEnd),
-    )
+    between(steps(Surface::FrontEnd), design.clear_dimensions().length, steps(Surface::DoorEnd))
 }
 
 /// From one side wall to the other.

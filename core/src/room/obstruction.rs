@@ -53,10 +53,7 @@ pub fn corner_obstructions(design: &Design) -> (CornerObstruction, CornerObstruc
             bare_steel: bare && stands_out,
         }
     };
-    (
-        corner(casting.front_length, Surface::FrontEnd),
-        corner(casting.door_length, Surface::DoorEnd),
-    )
+    (corner(casting.front_length, Surface::FrontEnd), corner(casting.door_length, Surface::DoorEnd))
 }
 
 /// Depths of frame or foam from which on the castings, with their cover, are hidden whatever the
