@@ -10,23 +10,3 @@ pub mod units;
 pub mod source;
 
 pub mod conduction;
-
-pub mod material;
-
-pub mod freight_box;
-
-pub mod design;
-
-pub mod room;
-
-pub mod envelope;
-
-pub mod detail;
-
-pub mod heat_loss;
-
-pub mod caution;
-
-pub mod evaluate;
-
-pub mod tradeoff;
