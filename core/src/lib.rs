@@ -8,3 +8,7 @@
 pub mod units;
 
 pub mod source;
+
+mod root_finding;
+
+pub mod psychro;

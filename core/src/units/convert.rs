@@ -111,7 +111,8 @@ impl ThermalTransmittance {
 impl ThermalResistance {
     /// In h·ft²·°F/Btu, the unit behind a trade R-value.
     pub const fn as_r_value(self) -> f64 {
-        self.value() * WATTS_PER_KELVIN_PER_BTU_HOUR_FAHRENHEIT / (METRES_PER_FOOT * METRES_PER_FOOT)
+        self.value() * WATTS_PER_KELVIN_PER_BTU_HOUR_FAHRENHEIT
+            / (METRES_PER_FOOT * METRES_PER_FOOT)
     }
 }
 
@@ -163,6 +164,17 @@ impl VolumeFlow {
     /// In cubic feet a minute.
     pub const fn as_cubic_feet_per_minute(self) -> f64 {
         self.value() * 60.0 / (METRES_PER_FOOT * METRES_PER_FOOT * METRES_PER_FOOT)
+    }
+}
+
+impl VapourConcentration {
+    /// From grams per cubic metre.
+    pub const fn grams_per_cubic_metre(value: f64) -> Self {
+        Self::new(value / 1000.0)
+    }
+    /// In grams per cubic metre.
+    pub const fn as_grams_per_cubic_metre(self) -> f64 {
+        self.value() * 1000.0
     }
 }
 
