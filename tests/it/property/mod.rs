@@ -1,0 +1,3 @@
+//! What must hold for any input, tried on many.
+
+mod psychro;
