@@ -78,6 +78,7 @@ impl Phase {
     /// T in K at which p_ws is p, in Pa: Newton's method on ln p_ws.
     fn temperature(self, p: f64) -> f64 {
         let target = libm::log(p);
+        // Only where to start: the closed inverse of the other family is within 3 K.
         let mut t = iso_13788::dew_point_celsius(p) + 273.15;
         let mut last_step = f64::INFINITY;
         for _ in 0..MOST_STEPS {
