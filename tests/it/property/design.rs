@@ -1,6 +1,8 @@
 //! Any lawful design, drawn from the one table of ranges.
 
-use inchwise_core::design::{CheckedDesign, Design, EndWallTreatment, Field, FoamMeasure, Quantity};
+use inchwise_core::design::{
+    CheckedDesign, Design, EndWallTreatment, Field, FoamMeasure, Quantity,
+};
 use inchwise_core::design::{LiningMaterial, PersonnelDoor, Problem, Wall};
 use inchwise_core::freight_box::BoxSize;
 use proptest::prelude::*;

@@ -17,9 +17,9 @@ fn outside_dimensions_are_those_of_iso_668() {
     assert_eq!(table.rows().len(), BoxSize::ALL.len(), "a row for every box");
     for row in table.rows() {
         let external = freight_box(&row).external;
-        row.check("length_mm", external.length.as_mm());
-        row.check("width_mm", external.width.as_mm());
-        row.check("height_mm", external.height.as_mm());
+        row.close_to("length_mm", external.length.as_mm());
+        row.close_to("width_mm", external.width.as_mm());
+        row.close_to("height_mm", external.height.as_mm());
     }
 }
 
@@ -44,10 +44,10 @@ fn inside_dimensions_and_doors_are_those_of_common_boxes() {
     let table = Table::read(include_str!("../../reference/freight_box/internal.tsv"));
     for row in table.rows() {
         let freight_box = freight_box(&row);
-        row.check("length_mm", freight_box.internal.length.as_mm());
-        row.check("width_mm", freight_box.internal.width.as_mm());
-        row.check("height_mm", freight_box.internal.height.as_mm());
-        row.check("door_height_mm", freight_box.door_opening_height.as_mm());
+        row.close_to("length_mm", freight_box.internal.length.as_mm());
+        row.close_to("width_mm", freight_box.internal.width.as_mm());
+        row.close_to("height_mm", freight_box.internal.height.as_mm());
+        row.close_to("door_height_mm", freight_box.door_opening_height.as_mm());
     }
 }
 
@@ -56,9 +56,9 @@ fn corrugation_closes_its_pitch_and_fills_as_worked_by_hand() {
     let table = Table::read(include_str!("../../reference/freight_box/corrugation.tsv"));
     for (name, sheet) in [("side_wall", SIDE_WALL), ("front_end", FRONT_END), ("roof", ROOF)] {
         let row = table.row(name);
-        row.check("pitch_mm", sheet.pitch().as_mm());
-        row.check("developed", sheet.developed_ratio());
-        row.check("trough_mm", sheet.mean_trough().as_mm());
+        row.close_to("pitch_mm", sheet.pitch().as_mm());
+        row.close_to("developed", sheet.developed_ratio());
+        row.close_to("trough_mm", sheet.mean_trough().as_mm());
     }
 }
 

@@ -20,8 +20,8 @@ fn a_small_stud_held_off_ends_two_and_a_half_inches_in() {
         ..Design::default()
     };
     let stack = design.stack(Surface::SideWall);
-    close_to(stack.lining_back().as_inches(), 2.5, Tolerance::Absolute(1e-9));
-    close_to(stack.air_gap().as_inches(), 0.5, Tolerance::Absolute(1e-9));
+    close_to("lining back, in", stack.lining_back().as_inches(), 2.5, Tolerance::absolute(1e-9));
+    close_to("air gap, in", stack.air_gap().as_inches(), 0.5, Tolerance::absolute(1e-9));
 }
 
 /// A 2-1/2 in ceiling joist with 1 in above it leaves 3-1/2 in, room for 3 in of foam.
@@ -34,7 +34,12 @@ fn a_ceiling_joist_an_inch_down_leaves_room_for_three_inches_of_foam() {
         ..Design::default()
     };
     let stack = design.stack(Surface::Ceiling);
-    close_to(stack.lining_back().as_inches(), 3.5, Tolerance::Absolute(1e-9));
+    close_to(
+        "lining back of the ceiling, in",
+        stack.lining_back().as_inches(),
+        3.5,
+        Tolerance::absolute(1e-9),
+    );
     assert_eq!(stack.foam_past_frame(), Length::ZERO, "three inches stay within the frame");
 }
 
@@ -42,8 +47,8 @@ fn a_ceiling_joist_an_inch_down_leaves_room_for_three_inches_of_foam() {
 #[test]
 fn the_default_is_an_ordinary_cold_country_choice() {
     let design = Design::default();
-    close_to(design.side_wall_foam.as_inches(), 2.0, Tolerance::Absolute(0.05));
-    close_to(design.ceiling_foam.as_inches(), 3.0, Tolerance::Absolute(0.05));
+    close_to("wall foam, in", design.side_wall_foam.as_inches(), 2.0, Tolerance::absolute(0.05));
+    close_to("ceiling foam, in", design.ceiling_foam.as_inches(), 3.0, Tolerance::absolute(0.05));
     assert!(design.check().is_ok(), "the default design passes its check");
 }
 
@@ -53,14 +58,13 @@ fn the_default_is_an_ordinary_cold_country_choice() {
 fn an_end_wall_and_a_ceiling_cost_about_the_same() {
     let base = Design { floor_levelling: Length::ZERO, ..Design::default() };
     let lost = |design: &Design| room(design).lost_volume.as_litres();
-    // Foam past the frame's face takes room millimetre for millimetre.
+    // Foam past the frame's face takes room millimetre for millimetre: three inches, twice.
     let past_frame = Length::mm(63.0);
-    let end = Design { front_end_foam: past_frame + Length::inches(6.0) - Length::mm(20.0), ..base.clone() };
-    let end = lost(&end) - lost(&base);
-    let end = end * 6.0 / (6.0 - Length::mm(20.0).as_inches());
+    let three_inches = Design { front_end_foam: past_frame + Length::inches(3.0), ..base.clone() };
+    let end = (lost(&three_inches) - lost(&base)) * 2.0;
     let ceiling = Design { ceiling_foam: Length::mm(89.0) + Length::inches(2.0), ..base.clone() };
     let ceiling = lost(&ceiling) - lost(&base);
-    close_to(ceiling / end, 1.0, Tolerance::Absolute(0.25));
+    close_to("ceiling over end wall, litres", ceiling / end, 1.0, Tolerance::absolute(0.25));
 }
 
 /// Covering the castings instead of dropping the ceiling gains about two inches of height in a
@@ -70,9 +74,8 @@ fn covering_the_castings_gains_about_two_inches_of_height() {
     let height = |treatment| {
         room(&Design { end_wall_treatment: treatment, ..Design::default() }).clear.height
     };
-    let gain =
-        height(EndWallTreatment::CoverCastings) - height(EndWallTreatment::DropCeiling);
-    close_to(gain.as_inches(), 2.0, Tolerance::Absolute(0.5));
+    let gain = height(EndWallTreatment::CoverCastings) - height(EndWallTreatment::DropCeiling);
+    close_to("height gained, in", gain.as_inches(), 2.0, Tolerance::absolute(0.5));
 }
 
 /// Covers cost next to nothing in room where building out or dropping costs hundreds of litres.
@@ -103,13 +106,18 @@ fn treatments_come_to_the_same_room_when_nothing_is_left_to_hide() {
         ceiling_foam: Length::mm(150.0),
         ..Design::default()
     };
-    let rooms = EndWallTreatment::ALL.iter().map(|&end_wall_treatment| {
-        room(&Design { end_wall_treatment, ..deep.clone() })
-    });
+    let rooms = EndWallTreatment::ALL
+        .iter()
+        .map(|&end_wall_treatment| room(&Design { end_wall_treatment, ..deep.clone() }));
     for room in rooms {
         assert!(room.castings_hidden_from.hidden_already, "deep enough: {room:?}");
         assert_eq!(room.volume, room.clear.volume(), "nothing stands in the corners");
-        close_to(room.clear.height.as_mm(), 2698.0 - 150.0 - 12.0 - 3.0, Tolerance::Absolute(1e-6));
+        close_to(
+            "clear height, mm",
+            room.clear.height.as_mm(),
+            2698.0 - 150.0 - 12.0 - 3.0,
+            Tolerance::absolute(1e-6),
+        );
     }
 }
 
