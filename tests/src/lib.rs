@@ -1,1 +1,7 @@
 //! Helpers shared by the checks.
+
+/// In wasm the ordinary test harness has no console and no way to report, so `#[test]` becomes the
+/// harness that runs under Node. The test binary takes this name with `#[macro_use]`, and a check
+/// is written once, as `#[test]`, for both machines.
+#[cfg(target_arch = "wasm32")]
+pub use wasm_bindgen_test::wasm_bindgen_test as test;
