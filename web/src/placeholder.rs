@@ -25,7 +25,7 @@ impl State {
 pub(crate) fn Planner(state: State) -> impl IntoView {
     view! {
         <section aria-labelledby="heading">
-            <h2 id="heading">{"Foam depth"}</h2>
+            <h3 id="heading">{"Foam depth"}</h3>
             <label>
                 {"Side walls"}
                 <input

@@ -111,7 +111,8 @@ impl ThermalTransmittance {
 impl ThermalResistance {
     /// In h·ft²·°F/Btu, the unit behind a trade R-value.
     pub const fn as_r_value(self) -> f64 {
-        self.value() * WATTS_PER_KELVIN_PER_BTU_HOUR_FAHRENHEIT / (METRES_PER_FOOT * METRES_PER_FOOT)
+        self.value() * WATTS_PER_KELVIN_PER_BTU_HOUR_FAHRENHEIT
+            / (METRES_PER_FOOT * METRES_PER_FOOT)
     }
 }
 
