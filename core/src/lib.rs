@@ -10,8 +10,10 @@ pub mod units;
 pub mod source;
 
 pub mod conduction;
+mod root_finding;
 
 pub mod material;
+pub mod psychro;
 
 pub mod freight_box;
 

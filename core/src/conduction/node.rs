@@ -30,14 +30,15 @@ impl NodeReader<'_> {
     pub fn point(&self, node: Node) -> Point {
         Point::from_array([0, 1, 2].map(|d| {
             let n = node[d] / 2;
-            if node[d] % 2 == 0 { self.grid.line(d, n) } else { self.grid.middle(d, n) }
+            if node[d] % 2 == 1 { self.grid.middle(d, n) } else { self.grid.line(d, n) }
         }))
     }
 
     /// The value at a node, if any cell around it conducts.
     pub fn value(&self, node: Node) -> Option<f64> {
         let counts = self.grid.counts();
-        let choices = node.map(|n| if n % 2 == 0 { 2 } else { 1 });
+        let on_line = node.map(|n| n.is_multiple_of(2));
+        let choices = on_line.map(|on_line| if on_line { 2 } else { 1 });
         // Weights and weighted values of what conducts, and of surfaces held at a temperature.
         let (mut weight, mut sum) = (0.0, 0.0);
         let (mut held_weight, mut held_sum) = (0.0, 0.0);
@@ -53,14 +54,14 @@ impl NodeReader<'_> {
                 continue;
             }
             let spread = |d: usize| {
-                if node[d] % 2 == 0 { 2.0 / self.grid.width(d, place[d]) } else { 1.0 }
+                if on_line[d] { 2.0 / self.grid.width(d, place[d]) } else { 1.0 }
             };
             let spreads = [spread(0), spread(1), spread(2)];
             let full = spreads[0] * spreads[1] * spreads[2];
             let of_cell = self.grid.conductivity[cell] * full;
             weight += of_cell;
             sum += of_cell * self.cells[cell];
-            for d in (0..3).filter(|&d| node[d] % 2 == 0) {
+            for d in (0..3).filter(|&d| on_line[d]) {
                 // The first choice is the cell below the line, which the line bounds from above.
                 let side = Side::ALL[2 * d + usize::from(picks[d] == 0)];
                 let Some(face) = self.boundary.face(cell, side) else { continue };
