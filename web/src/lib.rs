@@ -1,6 +1,9 @@
 //! The planning calculator as a custom element.
 
 mod embed;
+pub mod measure;
 mod placeholder;
+pub mod state;
+pub mod text;
 
 pub use embed::{Handle, mount};
