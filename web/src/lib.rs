@@ -1,9 +1,12 @@
 //! The planning calculator as a custom element.
 
+mod app;
 mod embed;
+pub mod link;
 pub mod measure;
-mod placeholder;
+mod outward;
+mod panel;
 pub mod state;
 pub mod text;
 
-pub use embed::{Handle, mount};
+pub use embed::{Handle, evaluate, mount};

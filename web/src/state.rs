@@ -65,6 +65,10 @@ pub struct State {
     pub memory: StoredValue<DetailMemory>,
     /// Who made the last change.
     pub changed_by: StoredValue<ChangedBy>,
+    /// Whether the design is kept in the page's address.
+    pub in_address: StoredValue<bool>,
+    /// Whether the page's address held a design that could not be read.
+    pub link_unread: RwSignal<bool>,
 }
 
 impl State {
@@ -99,6 +103,8 @@ impl State {
             language: RwSignal::new(language),
             memory,
             changed_by: StoredValue::new(ChangedBy::Host),
+            in_address: StoredValue::new(false),
+            link_unread: RwSignal::new(false),
         }
     }
 
@@ -144,6 +150,13 @@ impl State {
         self.changed_by.set_value(ChangedBy::Host);
         self.forget_unread(Field::ALL);
         self.design.set(design);
+    }
+
+    /// Goes back to the default design on behalf of the visitor.
+    pub fn start_over(self) {
+        self.forget_unread(Field::ALL);
+        self.link_unread.set(false);
+        self.choose(|design| *design = Design::default());
     }
 
     /// Keeps a typed text that is no value. It stands in the way of the answer until it is

@@ -30,7 +30,7 @@ fn with_unit(mut number: String, unit: &str) -> String {
 }
 
 /// Whole eighths, as `3⅜`; nothing in front of the fraction where there are no wholes.
-fn eighths(count: i64) -> String {
+pub(super) fn eighths(count: i64) -> String {
     const FRACTIONS: [&str; 8] = ["", "⅛", "¼", "⅜", "½", "⅝", "¾", "⅞"];
     let (whole, part) = (count / 8, (count % 8) as usize);
     let mut written = String::new();
@@ -162,6 +162,24 @@ impl Notation {
             with_unit(self.digits(area.value(), 1), "m²")
         } else {
             with_unit(self.digits(area.as_square_feet(), 0), self.square_foot())
+        }
+    }
+
+    /// An area fine enough to reckon with: two decimals of a square metre, a tenth of a square foot.
+    pub fn area_finely(self, area: Area) -> String {
+        if self.metric() {
+            with_unit(self.digits(area.value(), 2), "m²")
+        } else {
+            with_unit(self.digits(area.as_square_feet(), 1), self.square_foot())
+        }
+    }
+
+    /// The volume of the room: to 0.1 m³ or a cubic foot.
+    pub fn room_volume(self, volume: Volume) -> String {
+        if self.metric() {
+            with_unit(self.digits(volume.value(), 1), "m³")
+        } else {
+            with_unit(self.digits(volume.as_cubic_feet(), 0), self.cubic_foot())
         }
     }
 

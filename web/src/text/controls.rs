@@ -36,6 +36,8 @@ pub struct Controls {
     pub corner_boxes: Phrase,
     /// Consequence: boxes {0} and {1} at the other end, all four {2}.
     pub corner_boxes_two_sizes: Phrase,
+    /// Consequence: two boxes {0} at one end, both {1}.
+    pub corner_boxes_one_end: Phrase,
     /// Consequence: nothing stands out.
     pub nothing_stands_out: &'static str,
     /// Consequence of bare castings.
@@ -83,6 +85,7 @@ const ENGLISH: Controls = Controls {
     costs_height: Phrase("{0} headroom, {1}"),
     corner_boxes: Phrase("four corner boxes {0}, {1} each"),
     corner_boxes_two_sizes: Phrase("corner boxes {0} and {1}, {2} in all"),
+    corner_boxes_one_end: Phrase("two corner boxes {0}, {1} in all"),
     nothing_stands_out: "nothing stands out, no room lost",
     bare_steel: "bare steel in the room: it will frost and drip",
     does_not_fit: "does not fit the other choices",
@@ -121,6 +124,7 @@ const FRENCH: Controls = Controls {
     costs_height: Phrase("{0} de hauteur libre, {1}"),
     corner_boxes: Phrase("quatre coffrets {0}, {1} chacun"),
     corner_boxes_two_sizes: Phrase("coffrets {0} et {1}, {2} en tout"),
+    corner_boxes_one_end: Phrase("deux coffrets {0}, {1} en tout"),
     nothing_stands_out: "rien ne dépasse, aucun espace perdu",
     bare_steel: "acier nu dans la pièce : il va givrer et goutter",
     does_not_fit: "ne va pas avec les autres choix",
@@ -165,6 +169,7 @@ mod tests {
                 controls.costs_height,
                 controls.corner_boxes,
                 controls.corner_boxes_two_sizes,
+                controls.corner_boxes_one_end,
                 controls.hidden_from,
                 controls.range,
                 controls.not_measured,
