@@ -23,7 +23,6 @@ fn page(state: State, language: Language) -> AnyView {
     view! {
         <div class="planner" lang=language.code()>
             {panel::answer(state, language)}
-            {panel::reason(state, language)}
             <div class="sheet">
                 {drawings("drawing section", ().into_any())}
                 {panel::controls(state, language, see)}

@@ -32,6 +32,7 @@ pub fn answer(state: State, language: Language) -> AnyView {
                 {part("figure lost", "answer-lost", words.lost, lost_volume, lost_share)}
                 {part("figure load", "answer-load", words.load, heating_load, temperatures)}
             </dl>
+            {reason(state, language)}
         </section>
     }
     .into_any()
@@ -70,7 +71,7 @@ fn temperatures(evaluation: &Evaluation, notation: Notation) -> String {
 }
 
 /// Why the picture is not of what is chosen; nothing while it is.
-pub fn reason(state: State, language: Language) -> AnyView {
+fn reason(state: State, language: Language) -> AnyView {
     let words = language.answer();
     let first = move || {
         let notation = state.notation();

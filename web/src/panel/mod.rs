@@ -16,7 +16,7 @@ mod summary;
 mod treatment;
 
 pub use announcer::announcer;
-pub use answer::{answer, facts, reason};
+pub use answer::{answer, facts};
 pub use cautions::cautions;
 pub use controls::controls;
 pub use fold::folds;

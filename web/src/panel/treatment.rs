@@ -19,6 +19,10 @@ fn consequence(evaluation: &Evaluation, treatment: EndWallTreatment, notation: N
         return words.does_not_fit.to_owned();
     };
     let cost = room.casting_cost();
+    if treatment == EndWallTreatment::LeaveBare {
+        let bare = room.front_corner.bare_steel || room.door_corner.bare_steel;
+        return if bare { words.bare_steel } else { words.bare_behind_lining }.to_owned();
+    }
     if cost.volume <= Volume::ZERO {
         return words.nothing_stands_out.to_owned();
     }
@@ -30,8 +34,9 @@ fn consequence(evaluation: &Evaluation, treatment: EndWallTreatment, notation: N
         EndWallTreatment::DropCeiling => {
             words.costs_height.with(&[&notation.length_change(-cost.height), &volume])
         }
-        EndWallTreatment::CoverCastings => corner_boxes(room, &volume, notation),
-        EndWallTreatment::LeaveBare => words.bare_steel.to_owned(),
+        EndWallTreatment::CoverCastings | EndWallTreatment::LeaveBare => {
+            corner_boxes(room, &volume, notation)
+        }
     }
 }
 
@@ -130,14 +135,27 @@ mod tests {
         );
         assert!(lines[1].starts_with("−170 mm length, "), "{lines:?}");
         assert!(lines[2].starts_with("−51 mm headroom, "), "{lines:?}");
-        assert!(lines[3].starts_with("bare steel"), "{lines:?}");
+        // Joists 89 under the roof and 12 of lining reach past the casting's 90.
+        assert_eq!(lines[3], "behind the lining, with no foam cover of its own");
+    }
+
+    #[test]
+    fn castings_that_stand_out_bare_are_told_of() {
+        let shallow = Design {
+            joist_depth: Length::mm(25.0),
+            joist_stand_off: Length::mm(10.0),
+            ceiling_foam: Length::mm(35.0),
+            ..Design::default()
+        };
+        let lines = lines(&shallow.check().expect("lawful"));
+        assert_eq!(lines[3], "bare steel in the room: it will frost and drip");
     }
 
     #[test]
     fn nothing_is_lost_where_nothing_is_left_to_hide() {
         let deep = Design { ceiling_foam: Length::mm(150.0), ..Design::default() };
-        for line in &lines(&deep.check().expect("lawful"))[..3] {
-            assert_eq!(line, "nothing stands out, no room lost");
-        }
+        let lines = lines(&deep.check().expect("lawful"));
+        assert_eq!(lines[0], "nothing stands out, no room lost");
+        assert_eq!(lines[2], "nothing stands out, no room lost");
     }
 }

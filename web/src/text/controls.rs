@@ -42,6 +42,8 @@ pub struct Controls {
     pub nothing_stands_out: &'static str,
     /// Consequence of bare castings.
     pub bare_steel: &'static str,
+    /// Consequence of castings left alone behind the lining.
+    pub bare_behind_lining: &'static str,
     /// The treatment would break another choice.
     pub does_not_fit: &'static str,
     /// Nothing is left to hide.
@@ -88,6 +90,7 @@ const ENGLISH: Controls = Controls {
     corner_boxes_one_end: Phrase("two corner boxes {0}, {1} in all"),
     nothing_stands_out: "nothing stands out, no room lost",
     bare_steel: "bare steel in the room: it will frost and drip",
+    bare_behind_lining: "behind the lining, with no foam cover of its own",
     does_not_fit: "does not fit the other choices",
     hidden_already: "Nothing is left to hide: frame and foam already stand past the castings and \
                      their cover.",
@@ -127,6 +130,7 @@ const FRENCH: Controls = Controls {
     corner_boxes_one_end: Phrase("deux coffrets {0}, {1} en tout"),
     nothing_stands_out: "rien ne dépasse, aucun espace perdu",
     bare_steel: "acier nu dans la pièce : il va givrer et goutter",
+    bare_behind_lining: "derrière le parement, sans couverture de mousse",
     does_not_fit: "ne va pas avec les autres choix",
     hidden_already: "Il ne reste rien à cacher : l’ossature et la mousse dépassent déjà les pièces \
                      de coin et leur couverture.",
