@@ -1,11 +1,11 @@
 //! The seam between the custom element (`web/embed.js`) and the planner: everything the page's
 //! script may ask of the wasm.
 
-use std::{any::Any, cell::RefCell, rc::Rc};
-
+use any_spawner::Executor;
 use inchwise_core::design::Design;
 use inchwise_core::detail::DetailMemory;
 use inchwise_wire::design_to_value;
+use leptos::prelude::{Owner, Set, WithUntracked};
 use wasm_bindgen::JsValue;
 use wasm_bindgen::prelude::wasm_bindgen;
 use web_sys::HtmlElement;
@@ -20,9 +20,9 @@ use crate::text::Language;
 /// One planner on the page. The script keeps it for as long as its element stays in the document.
 #[wasm_bindgen]
 pub struct Handle {
-    state: Option<State>,
+    state: State,
     host: HtmlElement,
-    mounted: Box<dyn Any>,
+    owner: Owner,
 }
 
 /// Puts a planner into `root`, an empty block inside the shadow root of `host`. Attributes already
@@ -35,21 +35,20 @@ pub struct Handle {
 /// - `address`: where it stands, the design is kept in the fragment of the page's address.
 #[wasm_bindgen]
 pub fn mount(root: HtmlElement, host: HtmlElement) -> Handle {
-    // Signals belong to the mount that made them, so they are made inside its closure and handed
-    // out, and end with it.
-    let made = Rc::new(RefCell::new(None));
-    let handed_out = Rc::clone(&made);
-    let of_host = host.clone();
-    let mounted = leptos::mount::mount_to(root, move || {
-        let state = state_of(&of_host);
-        handed_out.replace(Some(state));
-        outward::tell_host(state, of_host.clone());
-        if of_host.has_attribute("address") {
+    // Fails only where another planner on the page has set it up already.
+    let _ = Executor::init_wasm_bindgen();
+    // Signals belong to the owner that made them and end with it.
+    let owner = Owner::new();
+    let state = owner.with(|| {
+        let state = state_of(&host);
+        outward::tell_host(state, host.clone());
+        if host.has_attribute("address") {
             outward::keep_in_address(state);
         }
-        planner(state)
+        let _ = root.append_child(planner(state).element());
+        state
     });
-    Handle { state: made.take(), host, mounted: Box::new(mounted) }
+    Handle { state, host, owner }
 }
 
 /// The state that a host's attributes ask for.
@@ -87,8 +86,7 @@ fn design_of(attribute: Option<&str>) -> Option<Design> {
 impl Handle {
     /// An attribute of the host changed; `None` says it was removed. Unknown names do nothing.
     pub fn set(&self, attribute: &str, value: Option<String>) {
-        use leptos::prelude::Set;
-        let Some(state) = self.state else { return };
+        let state = self.state;
         match attribute {
             "design" => {
                 if let Some(design) = design_of(value.as_deref()) {
@@ -102,14 +100,13 @@ impl Handle {
     }
 
     /// The design as it stands, lawful or not, as JSON.
-    pub fn design(&self) -> Option<String> {
-        use leptos::prelude::WithUntracked;
-        self.state.map(|state| state.design.with_untracked(design_to_value).to_string())
+    pub fn design(&self) -> String {
+        self.state.design.with_untracked(design_to_value).to_string()
     }
 
     /// Takes the planner out of the document and ends everything it started.
     pub fn unmount(self) {
-        drop(self.mounted);
+        self.owner.cleanup();
     }
 }
 

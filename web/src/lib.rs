@@ -1,6 +1,7 @@
 //! The planning calculator as a custom element.
 
 mod app;
+mod dom;
 mod embed;
 pub mod link;
 pub mod measure;
