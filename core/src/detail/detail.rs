@@ -9,9 +9,9 @@ use super::floor::FloorBuildUp;
 use super::floor_edge::FloorEdgeSection;
 use super::floor_member::FloorMemberSlice;
 use super::frame_line::FrameSlice;
-use super::memory::DetailMemory;
 use super::model::{DetailField, Model, Surfaces, solve_model};
 use super::opening_frame::OpeningFrameSection;
+use super::set::Outcome;
 use super::sleeve::SleeveBody;
 use crate::conduction::{ConductionError, Dimensions, Problem};
 use crate::design::{CheckedDesign, EndWallTreatment, Surface};
@@ -132,19 +132,14 @@ fn corner_post(checked: &CheckedDesign, end: End) -> EdgeSection {
     }
 }
 
-/// ψ of an edge, for the body that it runs into.
-fn line(
-    detail: Detail,
-    memory: &mut DetailMemory,
-) -> Result<LinearThermalTransmittance, ConductionError> {
-    memory.field(&detail).map(|field| field.linear_transmittance())
-}
+/// Gives ψ of a section that a body runs into, or says why it cannot.
+pub type LineOf<'a> = dyn FnMut(&Detail) -> Result<LinearThermalTransmittance, Outcome> + 'a;
 
 fn top_corner(
     checked: &CheckedDesign,
     end: End,
-    memory: &mut DetailMemory,
-) -> Result<CornerBody, ConductionError> {
+    line: &mut LineOf<'_>,
+) -> Result<CornerBody, Outcome> {
     let (design, freight_box) = (checked.design(), checked.freight_box());
     let side_edge = roof_edge(checked, Surface::SideWall);
     let end_edge = roof_edge(checked, end.surface());
@@ -172,9 +167,9 @@ fn top_corner(
         end_rail: end_edge.steel,
         post: post.steel,
         edge_transmittance: [
-            line(Detail::Edge(end_edge), memory)?,
-            line(Detail::Edge(side_edge), memory)?,
-            line(Detail::Edge(post), memory)?,
+            line(&Detail::Edge(end_edge))?,
+            line(&Detail::Edge(side_edge))?,
+            line(&Detail::Edge(post))?,
         ],
     })
 }
@@ -182,8 +177,8 @@ fn top_corner(
 fn bottom_corner(
     checked: &CheckedDesign,
     end: End,
-    memory: &mut DetailMemory,
-) -> Result<BottomCornerBody, ConductionError> {
+    line: &mut LineOf<'_>,
+) -> Result<BottomCornerBody, Outcome> {
     let freight_box = checked.freight_box();
     let nominal = freight_box.size.nominal().casting;
     let along = match end {
@@ -205,9 +200,9 @@ fn bottom_corner(
             top: bottom + CORNER_FITTING_HEIGHT,
         },
         edge_transmittance: [
-            line(Detail::FloorEdge(end_edge), memory)?,
-            line(Detail::FloorEdge(side_edge), memory)?,
-            line(Detail::Edge(corner_post(checked, end)), memory)?,
+            line(&Detail::FloorEdge(end_edge))?,
+            line(&Detail::FloorEdge(side_edge))?,
+            line(&Detail::Edge(corner_post(checked, end)))?,
         ],
     })
 }
@@ -215,12 +210,12 @@ fn bottom_corner(
 /// The detail that stands at a place of a design.
 ///
 /// # Errors
-/// What the solver reports of the edges that a body in three dimensions is judged against.
+/// What `line` says of the sections that a body in three dimensions is judged against.
 pub fn detail_at(
     checked: &CheckedDesign,
     place: Place,
-    memory: &mut DetailMemory,
-) -> Result<Detail, ConductionError> {
+    line: &mut LineOf<'_>,
+) -> Result<Detail, Outcome> {
     let design = checked.design();
     Ok(match place {
         Place::FrameLine(surface) => Detail::FrameLine(FrameSlice::of(checked, surface)),
@@ -231,10 +226,7 @@ pub fn detail_at(
                 edge,
                 stud,
                 pad: design.bracket_pad,
-                line_transmittance: [
-                    line(Detail::Edge(edge), memory)?,
-                    line(Detail::FrameLine(stud), memory)?,
-                ],
+                line_transmittance: [line(&Detail::Edge(edge))?, line(&Detail::FrameLine(stud))?],
             })
         }
         Place::RoofEdge(wall) => Detail::Edge(roof_edge(checked, wall)),
@@ -252,8 +244,8 @@ pub fn detail_at(
             surface_of(design.window_wall),
             design.window_transmittance,
         )),
-        Place::TopCasting(end) => Detail::Corner(top_corner(checked, end, memory)?),
-        Place::BottomCasting(end) => Detail::BottomCorner(bottom_corner(checked, end, memory)?),
+        Place::TopCasting(end) => Detail::Corner(top_corner(checked, end, line)?),
+        Place::BottomCasting(end) => Detail::BottomCorner(bottom_corner(checked, end, line)?),
         Place::DamperSleeve => Detail::Sleeve(SleeveBody::of(checked)),
     })
 }

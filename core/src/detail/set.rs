@@ -12,9 +12,10 @@ use crate::envelope::{Amount, Envelope, Place};
 pub enum Effort {
     /// All of them.
     All,
-    /// Sections only; bodies in three dimensions wait unless they are known, so that a page can
-    /// solve them aside.
+    /// Sections only; bodies in three dimensions wait unless they are known.
     Sections,
+    /// None: what is not known waits, so that a page can have it solved aside.
+    Known,
 }
 
 /// What is known of one detail.
@@ -35,7 +36,7 @@ pub struct PlacedDetail {
     pub place: Place,
     /// How much of it there is.
     pub amount: Amount,
-    /// What is to be solved; `None` where an edge that it is judged against did not solve.
+    /// What is to be solved; `None` while a section that it is judged against is not solved.
     pub detail: Option<Detail>,
     /// What is known of it.
     pub outcome: Outcome,
@@ -51,6 +52,45 @@ impl PlacedDetail {
     }
 }
 
+impl Effort {
+    /// What is known of a detail after this effort.
+    fn spend(self, detail: &Detail, memory: &mut DetailMemory) -> Outcome {
+        let solves = match self {
+            Self::All => true,
+            Self::Sections => !detail.is_body(),
+            Self::Known => false,
+        };
+        let outcome =
+            if solves { Some(memory.field(detail)) } else { memory.known(detail).cloned() };
+        match outcome {
+            Some(Ok(field)) => Outcome::Solved(field),
+            Some(Err(error)) => Outcome::Failed(error),
+            None => Outcome::Waiting,
+        }
+    }
+}
+
+/// The detail at one place, with the effort spent on it.
+pub fn placed_detail(
+    checked: &CheckedDesign,
+    place: Place,
+    amount: Amount,
+    memory: &mut DetailMemory,
+    effort: Effort,
+) -> PlacedDetail {
+    let mut line = |detail: &Detail| match effort.spend(detail, memory) {
+        Outcome::Solved(field) => Ok(field.linear_transmittance()),
+        other => Err(other),
+    };
+    match detail_at(checked, place, &mut line) {
+        Ok(detail) => {
+            let outcome = effort.spend(&detail, memory);
+            PlacedDetail { place, amount, detail: Some(detail), outcome }
+        }
+        Err(outcome) => PlacedDetail { place, amount, detail: None, outcome },
+    }
+}
+
 /// The details at every place of an envelope.
 pub fn details(
     checked: &CheckedDesign,
@@ -58,29 +98,9 @@ pub fn details(
     memory: &mut DetailMemory,
     effort: Effort,
 ) -> Vec<PlacedDetail> {
-    let one = |&(place, amount): &(Place, Amount)| {
-        let detail = match detail_at(checked, place, memory) {
-            Ok(detail) => detail,
-            Err(error) => {
-                return PlacedDetail {
-                    place,
-                    amount,
-                    detail: None,
-                    outcome: Outcome::Failed(error),
-                };
-            }
-        };
-        let waits =
-            effort == Effort::Sections && detail.is_body() && memory.known(&detail).is_none();
-        let outcome = if waits {
-            Outcome::Waiting
-        } else {
-            match memory.field(&detail) {
-                Ok(field) => Outcome::Solved(field),
-                Err(error) => Outcome::Failed(error),
-            }
-        };
-        PlacedDetail { place, amount, detail: Some(detail), outcome }
-    };
-    envelope.places.iter().map(one).collect()
+    envelope
+        .places
+        .iter()
+        .map(|&(place, amount)| placed_detail(checked, place, amount, memory, effort))
+        .collect()
 }
