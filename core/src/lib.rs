@@ -8,3 +8,27 @@
 pub mod units;
 
 pub mod source;
+
+pub mod conduction;
+mod root_finding;
+
+pub mod material;
+pub mod psychro;
+
+pub mod freight_box;
+
+pub mod design;
+
+pub mod room;
+
+pub mod envelope;
+
+pub mod detail;
+
+pub mod heat_loss;
+
+pub mod caution;
+
+pub mod evaluate;
+
+pub mod tradeoff;

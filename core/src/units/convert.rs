@@ -167,6 +167,17 @@ impl VolumeFlow {
     }
 }
 
+impl VapourConcentration {
+    /// From grams per cubic metre.
+    pub const fn grams_per_cubic_metre(value: f64) -> Self {
+        Self::new(value / 1000.0)
+    }
+    /// In grams per cubic metre.
+    pub const fn as_grams_per_cubic_metre(self) -> f64 {
+        self.value() * 1000.0
+    }
+}
+
 impl MassFlow {
     /// From grams an hour.
     pub const fn grams_per_hour(value: f64) -> Self {

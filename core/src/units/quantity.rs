@@ -179,6 +179,19 @@ quantity!(
     AirChangeRate, "1/s"
 );
 
+quantity!(
+    /// Enthalpy h of moist air per mass of its dry air, J/kg.
+    SpecificEnthalpy, "J/kg"
+);
+quantity!(
+    /// Volume v of moist air per mass of its dry air, m³/kg.
+    SpecificVolume, "m³/kg"
+);
+quantity!(
+    /// Vapour concentration v: mass of water vapour per volume of air, kg/m³.
+    VapourConcentration, "kg/m³"
+);
+
 /// A temperature on the Celsius scale, °C.
 ///
 /// Not a [`TemperatureDifference`]: two temperatures may be subtracted, never added.
@@ -334,6 +347,20 @@ product!(AirChangeRate * Volume = VolumeFlow);
 product!(VolumeFlow * Density = MassFlow);
 product!(Speed * Area = VolumeFlow);
 product!(MassFlow * Time = Mass);
+product!(MassFlow * SpecificEnthalpy = Power);
+
+impl Mul<VapourConcentration> for VolumeFlow {
+    type Output = MassFlow;
+    fn mul(self, carried: VapourConcentration) -> MassFlow {
+        MassFlow::new(self.0 * carried.value())
+    }
+}
+impl Mul<VapourConcentration> for Volume {
+    type Output = Mass;
+    fn mul(self, held: VapourConcentration) -> Mass {
+        Mass::new(self.0 * held.value())
+    }
+}
 
 impl Mul for Length {
     type Output = Area;

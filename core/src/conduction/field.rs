@@ -1,0 +1,315 @@
+//! A solution at chosen temperatures: what can be read from it.
+
+use super::error::ConductionError;
+use super::geometry::{Axis, Block, Point, Side};
+use super::grid::Grid;
+use super::node::{Node, NodeReader};
+use super::problem::Environment;
+use super::solution::Solution;
+use crate::units::{Length, Power, Temperature};
+
+/// A surface temperature and where it holds.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct SurfaceSpot {
+    /// The temperature of the surface.
+    pub temperature: Temperature,
+    /// Where.
+    pub at: Point,
+}
+
+/// How well the heat of a field is balanced.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Balance {
+    /// The sum of all flows through the surfaces; zero in an exact solution.
+    pub imbalance: Power,
+    /// The sum of the flows that go into an environment.
+    pub throughput: Power,
+}
+
+impl Balance {
+    /// The imbalance as a share of the throughput; zero when no heat flows.
+    pub fn relative(&self) -> f64 {
+        if self.throughput > Power::ZERO {
+            self.imbalance.value().abs() / self.throughput.value()
+        } else {
+            0.0
+        }
+    }
+}
+
+/// A plane cut through the domain, to be drawn.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Section {
+    /// The axis the plane is square to; z in two dimensions.
+    pub axis: Axis,
+    /// Where it stands along that axis.
+    pub at: Length,
+}
+
+/// The temperatures of a solved problem at chosen temperatures of its environments.
+#[derive(Clone, Debug)]
+pub struct Field<'a> {
+    solution: &'a Solution,
+    environments: Vec<f64>,
+    cells: Vec<f64>,
+}
+
+impl<'a> Field<'a> {
+    pub(super) const fn new(
+        solution: &'a Solution,
+        environments: Vec<f64>,
+        cells: Vec<f64>,
+    ) -> Self {
+        Self { solution, environments, cells }
+    }
+
+    /// The solution this field was read from.
+    pub const fn solution(&self) -> &'a Solution {
+        self.solution
+    }
+
+    /// The grid of the field.
+    pub const fn grid(&self) -> &'a Grid {
+        self.solution.grid()
+    }
+
+    /// The temperature at the centre of a cell; none where it is air.
+    pub fn cell_temperature(&self, cell: usize) -> Option<Temperature> {
+        (!self.grid().is_air(cell)).then(|| Temperature::celsius(self.cells[cell]))
+    }
+
+    /// The temperature at a point of the material, its surfaces included; none in air or outside
+    /// the domain.
+    ///
+    /// Between cell centres, values are weighted by conductivity over distance, so the kink at the
+    /// face of a material is kept (ISO 10211:2017 leaves interpolation to the method).
+    pub fn temperature_at(&self, point: Point) -> Option<Temperature> {
+        value_at(self.reader(), point).map(Temperature::celsius)
+    }
+
+    /// The temperature of the surface at a point of a face that looks into an environment; none
+    /// where there is no such face.
+    pub fn surface_temperature_at(
+        &self,
+        environment: Environment,
+        point: Point,
+    ) -> Option<Temperature> {
+        surface_value_at(self.reader(), environment, point).map(Temperature::celsius)
+    }
+
+    /// The lowest temperature on the surfaces that look into an environment, corners and edges
+    /// included.
+    ///
+    /// # Errors
+    /// [`ConductionError::UnknownEnvironment`] if nothing looks into it.
+    pub fn coldest_surface(
+        &self,
+        environment: Environment,
+    ) -> Result<SurfaceSpot, ConductionError> {
+        self.extreme_surface(environment, |a, b| a < b)
+    }
+
+    /// The highest temperature on the surfaces that look into an environment, corners and edges
+    /// included.
+    ///
+    /// # Errors
+    /// [`ConductionError::UnknownEnvironment`] if nothing looks into it.
+    pub fn warmest_surface(
+        &self,
+        environment: Environment,
+    ) -> Result<SurfaceSpot, ConductionError> {
+        self.extreme_surface(environment, |a, b| a > b)
+    }
+
+    fn extreme_surface(
+        &self,
+        environment: Environment,
+        is_better: fn(f64, f64) -> bool,
+    ) -> Result<SurfaceSpot, ConductionError> {
+        self.solution.check_seen(environment)?;
+        extreme_on_surface(self.reader(), environment, is_better)
+            .map(|(value, at)| SurfaceSpot { temperature: Temperature::celsius(value), at })
+            .ok_or(ConductionError::UnknownEnvironment { environment: environment.0 })
+    }
+
+    /// The mean temperature, by area, of the surfaces that look into an environment and lie in a
+    /// block; none if the block holds none of them.
+    pub fn patch_mean(&self, environment: Environment, patch: &Block) -> Option<Temperature> {
+        let grid = self.grid();
+        let (low, high) = (patch.minimum.array(), patch.maximum.array());
+        let (mut area, mut sum) = (0.0, 0.0);
+        for face in self.solution.boundary.faces() {
+            if face.environment as usize != environment.0 {
+                continue;
+            }
+            let place = grid.place(face.cell as usize);
+            let d = face.side.axis().index();
+            let mut part = 1.0;
+            for axis in grid.axes() {
+                let e = axis.index();
+                let (from, to) = (grid.line(e, place[e]), grid.line(e, place[e] + 1));
+                if e == d {
+                    let at = if face.side.is_maximum() { to } else { from };
+                    let tolerance = 1e-9 * (to - from);
+                    if at < low[e] - tolerance || at > high[e] + tolerance {
+                        part = 0.0;
+                    }
+                } else {
+                    part *= (to.min(high[e]) - from.max(low[e])).max(0.0);
+                }
+            }
+            if part > 0.0 {
+                let value = self.reader().value(face_node(place, face.side)).unwrap_or_default();
+                area += part;
+                sum += part * value;
+            }
+        }
+        (area > 0.0).then(|| Temperature::celsius(sum / area))
+    }
+
+    /// The heat that flows out of the material into an environment, W (in two dimensions W/m).
+    /// Negative where the environment gives heat. By the coupling coefficients.
+    pub fn flow_into(&self, environment: Environment) -> Power {
+        let Some(&own) = self.environments.get(environment.0) else { return Power::ZERO };
+        let flows = self.environments.iter().enumerate().map(|(n, other)| {
+            self.solution.coupling(environment, Environment(n)).value() * (other - own)
+        });
+        Power::new(flows.sum())
+    }
+
+    /// The balance of the flows through all surfaces, summed face by face from the field itself.
+    pub fn balance(&self) -> Balance {
+        let mut flows = vec![0.0; self.environments.len()];
+        for face in self.solution.boundary.faces() {
+            let n = face.environment as usize;
+            flows[n] += face.conductance * (self.cells[face.cell as usize] - self.environments[n]);
+        }
+        Balance {
+            imbalance: Power::new(flows.iter().sum()),
+            throughput: Power::new(flows.iter().filter(|&&flow| flow > 0.0).sum()),
+        }
+    }
+
+    /// Temperatures at the middles of `width` × `height` rectangles that tile a section of the
+    /// domain: row by row, the first row at the low end of the second axis of the section. None in
+    /// air.
+    pub fn sample(
+        &self,
+        section: Section,
+        width: usize,
+        height: usize,
+    ) -> Vec<Option<Temperature>> {
+        let grid = self.grid();
+        let [p, q] = section.axis.others().map(Axis::index);
+        let along = |d: usize, n: usize, count: usize| {
+            let lines = &grid.raw_lines()[d];
+            let (from, to) = (lines[0], lines[lines.len() - 1]);
+            from + (to - from) * (n as f64 + 0.5) / count as f64
+        };
+        let mut at = [section.at.value(); 3];
+        let mut samples = Vec::with_capacity(width * height);
+        for row in 0..height {
+            at[q] = along(q, row, height);
+            for column in 0..width {
+                at[p] = along(p, column, width);
+                samples.push(self.temperature_at(Point::from_array(at)));
+            }
+        }
+        samples
+    }
+
+    const fn reader(&self) -> NodeReader<'_> {
+        self.solution.reader(self.cells.as_slice(), self.environments.as_slice())
+    }
+}
+
+/// The node in the middle of a face.
+fn face_node(place: [usize; 3], side: Side) -> Node {
+    let mut node = place.map(|n| 2 * n + 1);
+    let d = side.axis().index();
+    node[d] = if side.is_maximum() { node[d] + 1 } else { node[d] - 1 };
+    node
+}
+
+/// The cells that hold a point, on lines those of both hands.
+fn places_at(grid: &Grid, point: Point) -> Vec<[usize; 3]> {
+    let at = point.array();
+    let mut places = vec![[0; 3]];
+    for axis in grid.axes() {
+        let d = axis.index();
+        places = grid
+            .cells_at(d, at[d])
+            .flat_map(|n| {
+                places.iter().map(move |place| {
+                    let mut place = *place;
+                    place[d] = n;
+                    place
+                })
+            })
+            .collect();
+    }
+    places
+}
+
+/// The value at a point of the material.
+pub(super) fn value_at(reader: NodeReader<'_>, point: Point) -> Option<f64> {
+    let places = places_at(reader.grid, point);
+    let solid = places.into_iter().find(|&place| !reader.grid.is_air(reader.grid.cell(place)))?;
+    reader.value_in_cell(solid, point.array())
+}
+
+/// The value at a point of a surface that looks into an environment.
+pub(super) fn surface_value_at(
+    reader: NodeReader<'_>,
+    environment: Environment,
+    point: Point,
+) -> Option<f64> {
+    let grid = reader.grid;
+    let at = point.array();
+    for place in places_at(grid, point) {
+        let cell = grid.cell(place);
+        for side in Side::ALL {
+            let d = side.axis().index();
+            let plane = grid.line(d, place[d] + usize::from(side.is_maximum()));
+            let is_on_plane = (at[d] - plane).abs() <= 1e-6 * grid.width(d, place[d]);
+            let face = reader.boundary.face(cell, side);
+            if is_on_plane && face.is_some_and(|face| face.environment as usize == environment.0) {
+                return reader.value_in_cell(place, at);
+            }
+        }
+    }
+    None
+}
+
+/// The extreme value on the surfaces that look into an environment: at the middles, edges and
+/// corners of their faces, between which the value is linear along each axis.
+pub(super) fn extreme_on_surface(
+    reader: NodeReader<'_>,
+    environment: Environment,
+    is_better: fn(f64, f64) -> bool,
+) -> Option<(f64, Point)> {
+    let grid = reader.grid;
+    let mut best: Option<(f64, Node)> = None;
+    for face in reader.boundary.faces() {
+        if face.environment as usize != environment.0 {
+            continue;
+        }
+        let middle = face_node(grid.place(face.cell as usize), face.side);
+        let steps = [0, 1, 2].map(|d| {
+            let runs = d != face.side.axis().index() && d < grid.axes().len();
+            if runs { 0..3_usize } else { 1..2 }
+        });
+        for c in steps[2].clone() {
+            for b in steps[1].clone() {
+                for a in steps[0].clone() {
+                    let node = [middle[0] + a - 1, middle[1] + b - 1, middle[2] + c - 1];
+                    let Some(value) = reader.value(node) else { continue };
+                    if best.is_none_or(|(so_far, _)| is_better(value, so_far)) {
+                        best = Some((value, node));
+                    }
+                }
+            }
+        }
+    }
+    best.map(|(value, node)| (value, reader.point(node)))
+}

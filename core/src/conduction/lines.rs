@@ -1,0 +1,214 @@
+//! Where the grid lines stand along one axis.
+//!
+//! Faces of materials are fixed lines. Between two of them the cell widths follow the widest
+//! function that respects every wish: `size` at its place, growing with distance so that each cell
+//! is at most `growth` times its neighbour.
+
+use super::geometry::{Axis, Shape};
+use super::problem::{Problem, RefinementPlace};
+
+/// Lines closer than this share of the domain's extent are one line: faces that should meet but
+/// were computed by different sums.
+const SAME_LINE: f64 = 1e-7;
+
+/// A wish for cells of a size throughout a stretch of the axis.
+struct Wish {
+    from: f64,
+    to: f64,
+    size: f64,
+}
+
+/// The lines along one axis, in metres, rising.
+pub(super) fn lay_lines(problem: &Problem, axis: Axis) -> Vec<f64> {
+    let start = problem.domain.minimum.along(axis).value();
+    let end = problem.domain.maximum.along(axis).value();
+    if !problem.axes().contains(&axis) {
+        return vec![start, end];
+    }
+    let tolerance = SAME_LINE * (end - start);
+    let (fixed, loose, wishes) = collect(problem, axis, start, end);
+    let fixed = merge(fixed, start, end, tolerance);
+    let breaks = add_loose(fixed, loose, start, end, tolerance);
+    fill(problem, &breaks, &wishes)
+}
+
+/// Fixed lines, loose lines with the distance they keep from others, and size wishes.
+fn collect(
+    problem: &Problem,
+    axis: Axis,
+    start: f64,
+    end: f64,
+) -> (Vec<f64>, Vec<(f64, f64)>, Vec<Wish>) {
+    let finest = problem.cells.finest.value();
+    let tolerance = SAME_LINE * (end - start);
+    let (mut fixed, mut loose, mut wishes) = (Vec::new(), Vec::new(), Vec::new());
+    for exposed in problem.exposed.iter().filter(|exposed| exposed.side.axis() == axis) {
+        let at = if exposed.side.is_maximum() { end } else { start };
+        wishes.push(Wish { from: at, to: at, size: finest });
+    }
+    let painted = problem.paints.iter().map(|paint| &paint.shape);
+    for shape in painted.chain(problem.air.iter().map(|region| &region.shape)) {
+        for at in faces_of(shape, axis) {
+            // A face on the border of the domain is a cut through the material, not a face of it.
+            if at > start + tolerance && at < end - tolerance {
+                fixed.push(at);
+                wishes.push(Wish { from: at, to: at, size: finest });
+            }
+        }
+        if let Shape::Prism { axis: drawn_along, .. } = shape {
+            let Some(d) = drawn_along.others().iter().position(|&other| other == axis) else {
+                continue;
+            };
+            for [a, b] in shape.sloping_edges() {
+                let (from, to) = (a[d].min(b[d]), a[d].max(b[d]));
+                loose.push((from, finest / 2.0));
+                loose.push((to, finest / 2.0));
+                wishes.push(Wish { from, to, size: finest });
+            }
+        }
+    }
+    for refinement in &problem.cells.refinements {
+        let size = refinement.size.value();
+        let (from, to) = match refinement.place {
+            RefinementPlace::Point(at) => (at.along(axis), at.along(axis)),
+            RefinementPlace::Plane { axis: of_plane, at } if of_plane == axis => (at, at),
+            RefinementPlace::Plane { .. } => continue,
+            RefinementPlace::Block(block) => (block.minimum.along(axis), block.maximum.along(axis)),
+        };
+        let (from, to) = (from.value(), to.value());
+        loose.push((from, size / 2.0));
+        loose.push((to, size / 2.0));
+        wishes.push(Wish { from, to, size });
+    }
+    (fixed, loose, wishes)
+}
+
+/// Where a shape has faces square to an axis.
+fn faces_of(shape: &Shape, axis: Axis) -> Vec<f64> {
+    match shape {
+        Shape::Block(block) => {
+            vec![block.minimum.along(axis).value(), block.maximum.along(axis).value()]
+        }
+        Shape::Prism { axis: drawn_along, from, to, .. } => {
+            match drawn_along.others().iter().position(|&other| other == axis) {
+                None => vec![from.value(), to.value()],
+                Some(d) => shape.edges().filter(|[a, b]| a[d] == b[d]).map(|[a, _]| a[d]).collect(),
+            }
+        }
+    }
+}
+
+/// The fixed lines in order, without doubles, with the two ends of the domain.
+fn merge(mut fixed: Vec<f64>, start: f64, end: f64, tolerance: f64) -> Vec<f64> {
+    fixed.sort_by(f64::total_cmp);
+    let mut lines = vec![start];
+    for at in fixed {
+        if at - lines[lines.len() - 1] > tolerance && end - at > tolerance {
+            lines.push(at);
+        }
+    }
+    lines.push(end);
+    lines
+}
+
+/// Adds the loose lines that stand far enough from every other line.
+fn add_loose(
+    mut lines: Vec<f64>,
+    loose: Vec<(f64, f64)>,
+    start: f64,
+    end: f64,
+    tolerance: f64,
+) -> Vec<f64> {
+    for (at, keep) in loose {
+        if at <= start || at >= end {
+            continue;
+        }
+        let next = lines.partition_point(|&line| line < at);
+        let gap = (at - lines[next - 1]).min(lines[next] - at);
+        if gap > keep.max(tolerance) {
+            lines.insert(next, at);
+        }
+    }
+    lines
+}
+
+/// Divides every stretch between two lines into cells.
+fn fill(problem: &Problem, breaks: &[f64], wishes: &[Wish]) -> Vec<f64> {
+    let growth = problem.cells.growth;
+    let coarsest = problem.cells.coarsest.value();
+    let slope = libm::log(growth);
+    // The width function at the edge of a cell that is `size` wide and whose neighbour is `growth`
+    // times as wide.
+    let to_edge = slope / (growth - 1.0);
+    let width_at = |at: f64| {
+        wishes.iter().fold(coarsest * to_edge, |least, wish| {
+            let distance = (wish.from - at).max(at - wish.to).max(0.0);
+            least.min(wish.size * to_edge + slope * distance)
+        })
+    };
+    let mut lines = vec![breaks[0]];
+    for pair in breaks.windows(2) {
+        let (from, to) = (pair[0], pair[1]);
+        let middle = 0.5 * (from + to);
+        let cap = wishes
+            .iter()
+            .filter(|wish| wish.from < middle && wish.to > middle)
+            .fold(coarsest, |cap, wish| cap.min(wish.size));
+        let stretch = Stretch::new(to - from, width_at(from), width_at(to), cap * to_edge, slope);
+        let count = libm::ceil(stretch.cells() - 0.1).max(1.0);
+        // Far beyond any limit on cells, which is checked before anything is allocated.
+        let count = if count < 1e7 { count as usize } else { 10_000_000 };
+        for n in 1..count {
+            lines.push(from + stretch.position(n as f64 / count as f64));
+        }
+        lines.push(to);
+    }
+    lines
+}
+
+/// A stretch between two lines, on which the wished width rises from both ends at the same slope
+/// until the two meet or reach a cap.
+struct Stretch {
+    length: f64,
+    left: f64,
+    right: f64,
+    slope: f64,
+    cap: f64,
+    /// Where the rise from the left stops, and where the rise from the right stops.
+    knees: [f64; 2],
+    /// The number of cells left of each knee.
+    counts: [f64; 2],
+}
+
+impl Stretch {
+    fn new(length: f64, left: f64, right: f64, cap: f64, slope: f64) -> Self {
+        let (left, right) = (left.min(cap), right.min(cap));
+        let mut knees = [(cap - left) / slope, length - (cap - right) / slope];
+        if knees[0] > knees[1] {
+            let meeting = (0.5 * (length + (right - left) / slope)).clamp(0.0, length);
+            knees = [meeting, meeting];
+        }
+        let first = libm::log1p(slope * knees[0] / left) / slope;
+        let counts = [first, first + (knees[1] - knees[0]) / cap];
+        Self { length, left, right, slope, cap, knees, counts }
+    }
+
+    /// How many cells the wished widths call for.
+    fn cells(&self) -> f64 {
+        self.counts[1]
+            + libm::log1p(self.slope * (self.length - self.knees[1]) / self.right) / self.slope
+    }
+
+    /// Where a share of the cells ends, as a distance from the left end.
+    fn position(&self, share: f64) -> f64 {
+        let total = self.cells();
+        let wanted = share * total;
+        if wanted <= self.counts[0] {
+            self.left * libm::expm1(self.slope * wanted) / self.slope
+        } else if wanted <= self.counts[1] {
+            self.knees[0] + (wanted - self.counts[0]) * self.cap
+        } else {
+            self.length - self.right * libm::expm1(self.slope * (total - wanted)) / self.slope
+        }
+    }
+}

@@ -1,0 +1,122 @@
+//! Halving the cells at the coldest or warmest place of a surface until its temperature settles.
+
+use super::error::ConductionError;
+use super::geometry::Point;
+use super::problem::{Environment, Problem, Refinement, RefinementPlace};
+use super::solution::Solution;
+use super::solve::{Accuracy, solve};
+use crate::units::{Length, Temperature, TemperatureDifference};
+
+/// Which end of the temperature range of a surface is looked for.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Extreme {
+    /// The lowest surface temperature.
+    Coldest,
+    /// The highest surface temperature.
+    Warmest,
+}
+
+/// What is to be settled, and how closely.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Refining {
+    /// The environment whose surfaces are looked at.
+    pub environment: Environment,
+    /// Which end of their temperatures.
+    pub extreme: Extreme,
+    /// A temperature per environment. With two environments 0 and 1 °C give the temperature factor.
+    pub temperatures: Vec<Temperature>,
+    /// Settled when halving the cells moves the temperature by less than this.
+    pub tolerance: TemperatureDifference,
+    /// The most rounds of halving.
+    pub maximum_rounds: usize,
+}
+
+/// One round of refinement.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct RefiningStep {
+    /// The wished cell width at the place looked at; the coarsest of the problem in the first round,
+    /// which has no such place.
+    pub size: Length,
+    /// The cells of the grid.
+    pub cells: usize,
+    /// The extreme temperature found.
+    pub temperature: Temperature,
+    /// Where it was found.
+    pub at: Point,
+}
+
+/// A solution refined at its extreme place.
+#[derive(Clone, Debug)]
+pub struct Refined {
+    /// The problem with the refinements that were added.
+    pub problem: Problem,
+    /// Its solution.
+    pub solution: Solution,
+    /// Every round, the coarsest first.
+    pub history: Vec<RefiningStep>,
+    /// Whether the last halving moved the temperature by less than the tolerance. False when the
+    /// rounds or the cells allowed ran out first.
+    pub is_settled: bool,
+}
+
+/// Solves a problem, then halves the cells around the extreme place of a surface until its
+/// temperature moves by less than a tolerance.
+///
+/// # Errors
+/// As [`solve`] and [`Solution::with_temperatures`]; [`ConductionError::UnknownEnvironment`].
+pub fn refine_until(
+    problem: &Problem,
+    accuracy: &Accuracy,
+    refining: &Refining,
+) -> Result<Refined, ConductionError> {
+    let mut problem = problem.clone();
+    let mut solution = solve(&problem, accuracy)?;
+    let first = look(&solution, refining, problem.cells.coarsest)?;
+    let mut history = vec![first];
+    let mut size = width_at(&solution, first.at);
+    for _ in 0..refining.maximum_rounds {
+        let last = history[history.len() - 1];
+        size = size / 2.0;
+        let mut finer = problem.clone();
+        finer.cells.refinements.push(Refinement { place: RefinementPlace::Point(last.at), size });
+        let finer_solution = match solve(&finer, accuracy) {
+            Err(ConductionError::TooManyCells { .. }) => break,
+            outcome => outcome?,
+        };
+        let step = look(&finer_solution, refining, size)?;
+        (problem, solution) = (finer, finer_solution);
+        history.push(step);
+        let moved = (step.temperature - last.temperature).value().abs();
+        if moved < refining.tolerance.value() {
+            return Ok(Refined { problem, solution, history, is_settled: true });
+        }
+    }
+    Ok(Refined { problem, solution, history, is_settled: false })
+}
+
+fn look(
+    solution: &Solution,
+    refining: &Refining,
+    size: Length,
+) -> Result<RefiningStep, ConductionError> {
+    let field = solution.with_temperatures(&refining.temperatures)?;
+    let spot = match refining.extreme {
+        Extreme::Coldest => field.coldest_surface(refining.environment)?,
+        Extreme::Warmest => field.warmest_surface(refining.environment)?,
+    };
+    Ok(RefiningStep { size, cells: solution.cells(), temperature: spot.temperature, at: spot.at })
+}
+
+/// The widest a cell is around a point, over all axes.
+fn width_at(solution: &Solution, point: Point) -> Length {
+    let grid = solution.grid();
+    let at = point.array();
+    let mut widest = 0.0_f64;
+    for axis in grid.axes() {
+        let d = axis.index();
+        for n in grid.cells_at(d, at[d]) {
+            widest = widest.max(grid.width(d, n));
+        }
+    }
+    Length::new(widest)
+}
