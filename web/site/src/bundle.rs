@@ -59,7 +59,7 @@ pub(crate) fn build() -> Result<()> {
     write(&fresh.join(SHIM), &filled(&shim, VERSION_MARK, &version)?)?;
 
     let page = read(&root.join("index.html"))?;
-    write(&fresh.join("index.html"), &filled(&page, fallback::MARK, &fallback::block())?)?;
+    write(&fresh.join("index.html"), &filled(&page, fallback::MARK, &fallback::block()?)?)?;
     for name in files(&root.join("style"), |name| name != ELEMENT_STYLE)? {
         copy(&root.join("style").join(&name), &fresh.join("style").join(&name))?;
     }

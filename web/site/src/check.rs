@@ -66,7 +66,7 @@ fn lints_native() -> Result<Tally> {
 
 fn lints_wasm() -> Result<Tally> {
     machine::wasm_target()?;
-    lint(&["--target", project::WASM], &["inchwise-web", "inchwise-tests"])
+    lint(&["--target", project::WASM], &["inchwise-web"])
 }
 
 fn lint(target: &[&str], packages: &[&str]) -> Result<Tally> {
