@@ -32,6 +32,8 @@ pub mod detail;
 
 pub mod heat_loss;
 
+pub mod ventilation;
+
 pub mod caution;
 
 pub mod evaluate;

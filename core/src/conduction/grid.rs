@@ -121,6 +121,10 @@ impl Grid {
         self.lines[d][n + 1] - self.lines[d][n]
     }
 
+    pub(super) fn widths(&self, d: usize) -> Vec<f64> {
+        self.lines[d].windows(2).map(|pair| pair[1] - pair[0]).collect()
+    }
+
     pub(super) fn middle(&self, d: usize, n: usize) -> f64 {
         0.5 * (self.lines[d][n] + self.lines[d][n + 1])
     }

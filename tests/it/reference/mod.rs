@@ -5,3 +5,4 @@ mod freight_box;
 mod psychro;
 mod trade;
 mod units;
+mod ventilation;
