@@ -106,9 +106,12 @@ test("the quiet line speaks the page's language", async () => {
   await visit.end();
 });
 
-test("with scripts off the page says what to do instead", async () => {
+test("with scripts off the page still tells worked sizes, and what to do for others", async () => {
   const visit = await begin({ javaScriptEnabled: false });
   await visit.open();
+  const sizes = visit.page.getByRole("table", { name: /usual build/ });
+  assert.ok(await sizes.isVisible());
+  assert.match(await sizes.getByRole("row").nth(1).innerText(), /20 foot\s+\d\.\d\d × .* kW/);
   const words = visit.page.locator("inchwise-planner noscript p");
   assert.match(await words.innerText(), /scripts allowed/);
   assert.ok((await words.boundingBox()).height > 0);
