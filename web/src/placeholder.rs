@@ -41,3 +41,23 @@ pub(crate) fn Planner(state: State) -> impl IntoView {
         </section>
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use leptos::prelude::*;
+
+    use super::State;
+
+    #[test]
+    fn only_its_own_attribute_changes_the_depth() {
+        let owner = Owner::new();
+        let depth = owner.with(|| {
+            let state = State { depth: RwSignal::new("75".to_owned()) };
+            state.set("class", Some("wide".to_owned()));
+            state.set("depth", None);
+            state.set("depth", Some("90".to_owned()));
+            state.depth.get_untracked()
+        });
+        assert_eq!(depth, "90");
+    }
+}
