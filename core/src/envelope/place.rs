@@ -125,8 +125,8 @@ pub const fn surface_of(wall: Wall) -> Surface {
     }
 }
 
-/// Every place of a design with its amount, between finished faces. Places that are not there are
-/// left out.
+/// Every place of a design with its amount, between finished faces: those that a section shows
+/// first, then those that take a body in three dimensions. Places that are not there are left out.
 pub fn places(design: &Design, clear: &Dimensions, member_spacing: Length) -> Vec<(Place, Amount)> {
     let mut places = Vec::new();
     for surface in FRAMED {
@@ -134,8 +134,6 @@ pub fn places(design: &Design, clear: &Dimensions, member_spacing: Length) -> Ve
         let count = frame_members(design, clear, surface);
         places.push((Place::FrameLine(surface), Amount::Metres(each * f64::from(count))));
     }
-    let studs: u32 = WALLS.iter().map(|&wall| frame_members(design, clear, wall)).sum();
-    places.push((Place::StudHead, Amount::Pieces(f64::from(studs))));
     // Both side walls, but one wall at each end.
     let along = |wall| match wall {
         Surface::SideWall => clear.length * 2.0,
@@ -147,8 +145,6 @@ pub fn places(design: &Design, clear: &Dimensions, member_spacing: Length) -> Ve
     }
     for end in End::ALL {
         places.push((Place::CornerPost(end), Amount::Metres(clear.height * 2.0)));
-        places.push((Place::TopCasting(end), Amount::Pieces(2.0)));
-        places.push((Place::BottomCasting(end), Amount::Pieces(2.0)));
     }
     let members = (clear.length / member_spacing).floor();
     places.push((Place::FloorMember, Amount::Metres(clear.width * members)));
@@ -158,6 +154,14 @@ pub fn places(design: &Design, clear: &Dimensions, member_spacing: Length) -> Ve
     }
     let round = (design.window_width + design.window_height) * 2.0 * design.window_count;
     places.push((Place::OpeningFrame(Opening::Window), Amount::Metres(round)));
+    for end in End::ALL {
+        places.push((Place::TopCasting(end), Amount::Pieces(2.0)));
+    }
+    let studs: u32 = WALLS.iter().map(|&wall| frame_members(design, clear, wall)).sum();
+    places.push((Place::StudHead, Amount::Pieces(f64::from(studs))));
+    for end in End::ALL {
+        places.push((Place::BottomCasting(end), Amount::Pieces(2.0)));
+    }
     places.push((Place::DamperSleeve, Amount::Pieces(design.damper_count)));
     places.retain(|(_, amount)| match amount {
         Amount::Metres(length) => *length > Length::ZERO,
