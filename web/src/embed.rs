@@ -3,45 +3,119 @@
 
 use std::{any::Any, cell::RefCell, rc::Rc};
 
+use inchwise_core::design::Design;
+use inchwise_core::detail::DetailMemory;
+use inchwise_wire::design_to_value;
+use wasm_bindgen::JsValue;
 use wasm_bindgen::prelude::wasm_bindgen;
 use web_sys::HtmlElement;
 
-use crate::placeholder::{Planner, State};
+use crate::app::planner;
+use crate::link::design_of_text;
+use crate::measure::UnitSystem;
+use crate::outward;
+use crate::state::State;
+use crate::text::Language;
 
 /// One planner on the page. The script keeps it for as long as its element stays in the document.
 #[wasm_bindgen]
 pub struct Handle {
     state: Option<State>,
+    host: HtmlElement,
     mounted: Box<dyn Any>,
 }
 
 /// Puts a planner into `root`, an empty block inside the shadow root of `host`. Attributes already
 /// on the host are read here; later changes arrive through [`Handle::set`].
+///
+/// - `design`: what the planner starts from, as JSON or as a link `v=1&side_wall_foam_mm=89`.
+/// - `units`: `metric` or `imperial`.
+/// - `language`: `en` or `fr`; without it, the nearest `lang` of the page.
+/// - `theme`: `light` or `dark`, read by the style sheet alone.
+/// - `address`: where it stands, the design is kept in the fragment of the page's address.
 #[wasm_bindgen]
 pub fn mount(root: HtmlElement, host: HtmlElement) -> Handle {
     // Signals belong to the mount that made them, so they are made inside its closure and handed
     // out, and end with it.
     let made = Rc::new(RefCell::new(None));
     let handed_out = Rc::clone(&made);
+    let of_host = host.clone();
     let mounted = leptos::mount::mount_to(root, move || {
-        let state = State::from_host(&host);
+        let state = state_of(&of_host);
         handed_out.replace(Some(state));
-        Planner(state)
+        outward::tell_host(state, of_host.clone());
+        if of_host.has_attribute("address") {
+            outward::keep_in_address(state);
+        }
+        planner(state)
     });
-    Handle { state: made.take(), mounted: Box::new(mounted) }
+    Handle { state: made.take(), host, mounted: Box::new(mounted) }
+}
+
+/// The state that a host's attributes ask for.
+fn state_of(host: &HtmlElement) -> State {
+    let units = units_of(host.get_attribute("units").as_deref());
+    let design = design_of(host.get_attribute("design").as_deref());
+    State::new(design.unwrap_or_default(), units, language_of(host))
+}
+
+fn units_of(attribute: Option<&str>) -> UnitSystem {
+    attribute.and_then(UnitSystem::from_key).unwrap_or_default()
+}
+
+fn language_of(host: &HtmlElement) -> Language {
+    let own = host.get_attribute("language");
+    let near = || host.closest("[lang]").ok().flatten()?.get_attribute("lang");
+    own.or_else(near).as_deref().and_then(Language::from_tag).unwrap_or_default()
+}
+
+/// The design of an attribute; the default one where there is none. One that cannot be read is
+/// reported to the console, for whoever wrote the page, and changes nothing.
+fn design_of(attribute: Option<&str>) -> Option<Design> {
+    let Some(text) = attribute else { return Some(Design::default()) };
+    match design_of_text(text) {
+        Ok(design) => Some(design),
+        Err(fault) => {
+            let said = format!("inchwise-planner: the design cannot be read: {fault:?}");
+            web_sys::console::warn_1(&JsValue::from_str(&said));
+            None
+        }
+    }
 }
 
 #[wasm_bindgen]
 impl Handle {
     /// An attribute of the host changed; `None` says it was removed. Unknown names do nothing.
     pub fn set(&self, attribute: &str, value: Option<String>) {
-        if let Some(state) = self.state {
-            state.set(attribute, value);
+        use leptos::prelude::Set;
+        let Some(state) = self.state else { return };
+        match attribute {
+            "design" => {
+                if let Some(design) = design_of(value.as_deref()) {
+                    state.replace(design);
+                }
+            }
+            "units" => state.units.set(units_of(value.as_deref())),
+            "language" => state.language.set(language_of(&self.host)),
+            _ => {}
         }
+    }
+
+    /// The design as it stands, lawful or not, as JSON.
+    pub fn design(&self) -> Option<String> {
+        use leptos::prelude::WithUntracked;
+        self.state.map(|state| state.design.with_untracked(design_to_value).to_string())
     }
 
     /// Takes the planner out of the document and ends everything it started.
     pub fn unmount(self) {
         drop(self.mounted);
     }
+}
+
+/// Evaluates a design given as JSON and answers in JSON: the same text, bit for bit, as the native
+/// engine's.
+#[wasm_bindgen]
+pub fn evaluate(json: &str) -> String {
+    inchwise_wire::evaluate_json(json, &mut DetailMemory::default())
 }

@@ -5,7 +5,14 @@
 #[macro_use]
 extern crate inchwise_tests;
 
+mod app;
+mod aside;
 mod embed;
-mod placeholder;
+pub mod link;
+pub mod measure;
+mod outward;
+mod panel;
+pub mod state;
+pub mod text;
 
-pub use embed::{Handle, mount};
+pub use embed::{Handle, evaluate, mount};

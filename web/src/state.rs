@@ -5,12 +5,12 @@
 
 use std::sync::Arc;
 
-use inchwise_core::design::{Design, DesignError, Field};
+use inchwise_core::design::{CheckedDesign, Design, DesignError, Field};
 use inchwise_core::detail::DetailMemory;
 use inchwise_core::evaluate::{Evaluation, evaluate};
 use leptos::prelude::*;
 
-use crate::measure::UnitSystem;
+use crate::measure::{Notation, UnitSystem, Unread};
 use crate::text::Language;
 
 /// What follows from the present choices.
@@ -22,6 +22,32 @@ pub struct Outcome {
     pub errors: Vec<DesignError>,
 }
 
+impl PartialEq for Outcome {
+    fn eq(&self, other: &Self) -> bool {
+        Arc::ptr_eq(&self.good, &other.good) && self.errors == other.errors
+    }
+}
+
+/// Who made the last change.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum ChangedBy {
+    /// The person at the page.
+    Visitor,
+    /// The page, through attributes or properties.
+    Host,
+}
+
+/// Something typed that is no value, kept as it was typed.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct UnreadText {
+    /// Where.
+    pub field: Field,
+    /// What stands there.
+    pub typed: String,
+    /// Why it is no value.
+    pub fault: Unread,
+}
+
 /// The state of one planner on the page.
 #[derive(Clone, Copy)]
 pub struct State {
@@ -29,12 +55,20 @@ pub struct State {
     pub design: RwSignal<Design>,
     /// Everything that follows.
     pub outcome: Memo<Outcome>,
+    /// Typed texts that are no values; the design does not know of them.
+    pub unread: RwSignal<Vec<UnreadText>>,
     /// Metric or imperial.
     pub units: RwSignal<UnitSystem>,
     /// The language of every word.
     pub language: RwSignal<Language>,
     /// Solved fields, kept so that a change that does not touch them solves nothing.
     pub memory: StoredValue<DetailMemory>,
+    /// Who made the last change.
+    pub changed_by: StoredValue<ChangedBy>,
+    /// Whether the design is kept in the page's address.
+    pub in_address: StoredValue<bool>,
+    /// Whether the page's address held a design that could not be read.
+    pub link_unread: RwSignal<bool>,
 }
 
 impl State {
@@ -44,27 +78,100 @@ impl State {
         let memory = StoredValue::new(DetailMemory::default());
         let design = RwSignal::new(design);
         let outcome = Memo::new(move |last: Option<&Outcome>| {
-            design.with(|choices| match choices.check() {
-                Ok(checked) => memory
-                    .try_update_value(|memory| Arc::new(evaluate(&checked, memory)))
-                    .map_or_else(
-                        || fallback(last, Vec::new()),
-                        |good| Outcome { good, errors: Vec::new() },
-                    ),
-                Err(errors) => fallback(last, errors),
-            })
+            let solve = |checked: &CheckedDesign| {
+                let mut known = memory.try_update_value(std::mem::take).unwrap_or_default();
+                let good = Arc::new(evaluate(checked, &mut known));
+                memory.try_set_value(known);
+                good
+            };
+            match design.with(Design::check) {
+                Ok(checked) => Outcome { good: solve(&checked), errors: Vec::new() },
+                Err(errors) => {
+                    let good = last.map_or_else(
+                        || solve(&CheckedDesign::default()),
+                        |last| Arc::clone(&last.good),
+                    );
+                    Outcome { good, errors }
+                }
+            }
         });
         Self {
             design,
             outcome,
+            unread: RwSignal::new(Vec::new()),
             units: RwSignal::new(units),
             language: RwSignal::new(language),
             memory,
+            changed_by: StoredValue::new(ChangedBy::Host),
+            in_address: StoredValue::new(false),
+            link_unread: RwSignal::new(false),
         }
+    }
+
+    /// The last good evaluation; whoever asks is told when it changes.
+    pub fn good(self) -> Arc<Evaluation> {
+        self.outcome.with(|outcome| Arc::clone(&outcome.good))
+    }
+
+    /// How figures are written now; whoever asks is told when it changes.
+    pub fn notation(self) -> Notation {
+        Notation { units: self.units.get(), language: self.language.get() }
+    }
+
+    /// Whether what is drawn is not what is chosen: the last good picture stands in.
+    pub fn stands_in(self) -> bool {
+        self.outcome.with(|outcome| !outcome.errors.is_empty())
+            || self.unread.with(|unread| !unread.is_empty())
     }
 
     /// Sets a numeric choice from its SI number; `None` takes back a measurement.
     pub fn put(self, field: Field, number: Option<f64>) {
-        self.design.update(|design| design.set(field, number));
+        self.put_all(&[field], number);
+    }
+
+    /// Sets several numeric choices to one SI number.
+    pub fn put_all(self, fields: &[Field], number: Option<f64>) {
+        self.forget_unread(fields);
+        self.choose(|design| {
+            for &field in fields {
+                design.set(field, number);
+            }
+        });
+    }
+
+    /// Changes the choices on behalf of the visitor.
+    pub fn choose(self, change: impl FnOnce(&mut Design)) {
+        self.changed_by.set_value(ChangedBy::Visitor);
+        self.design.update(change);
+    }
+
+    /// Replaces all choices on behalf of the page.
+    pub fn replace(self, design: Design) {
+        self.changed_by.set_value(ChangedBy::Host);
+        self.forget_unread(Field::ALL);
+        self.design.set(design);
+    }
+
+    /// Goes back to the default design on behalf of the visitor.
+    pub fn start_over(self) {
+        self.forget_unread(Field::ALL);
+        self.link_unread.set(false);
+        self.choose(|design| *design = Design::default());
+    }
+
+    /// Keeps a typed text that is no value. It stands in the way of the answer until it is
+    /// replaced.
+    pub fn keep_unread(self, text: UnreadText) {
+        self.unread.update(|unread| {
+            unread.retain(|other| other.field != text.field);
+            unread.push(text);
+        });
+    }
+
+    fn forget_unread(self, fields: &[Field]) {
+        let concerned = |text: &UnreadText| fields.contains(&text.field);
+        if self.unread.with_untracked(|unread| unread.iter().any(concerned)) {
+            self.unread.update(|unread| unread.retain(|text| !concerned(text)));
+        }
     }
 }
