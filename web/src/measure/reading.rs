@@ -253,9 +253,10 @@ impl Scanner<'_> {
             return None;
         }
         let comma = self.language == Language::English;
-        let after = self.rest.strip_prefix(' ').or_else(|| {
-            if comma { self.rest.strip_prefix(',') } else { None }
-        })?;
+        let after = self
+            .rest
+            .strip_prefix(' ')
+            .or_else(|| if comma { self.rest.strip_prefix(',') } else { None })?;
         let digits = after.len() - after.trim_start_matches(|c: char| c.is_ascii_digit()).len();
         let (group, rest) = after.split_at(digits);
         if digits != 3 || rest.trim_start().starts_with('/') {

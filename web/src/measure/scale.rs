@@ -105,7 +105,11 @@ impl Scale {
         let wide = range.maximum - range.minimum >= 0.08;
         let (unit, step, nudge) = match range.quantity {
             Quantity::Length if is_sheet_thickness(field) => {
-                if metric { (FieldUnit::Millimetre, 0.01, 10) } else { (FieldUnit::Mil, 1.0, 5) }
+                if metric {
+                    (FieldUnit::Millimetre, 0.01, 10)
+                } else {
+                    (FieldUnit::Mil, 1.0, 5)
+                }
             }
             Quantity::Length => {
                 let step = Length::new(range.step).as_mm();
@@ -123,9 +127,7 @@ impl Scale {
             Quantity::ThermalTransmittance if metric => {
                 (FieldUnit::WattPerSquareMetreKelvin, range.step, 1)
             }
-            Quantity::ThermalTransmittance => {
-                (FieldUnit::BtuPerHourSquareFootFahrenheit, 0.01, 2)
-            }
+            Quantity::ThermalTransmittance => (FieldUnit::BtuPerHourSquareFootFahrenheit, 0.01, 2),
             Quantity::AirChangeRate => (FieldUnit::PerHour, 0.05, 2),
             Quantity::Count => (FieldUnit::Piece, 1.0, 1),
         };
@@ -161,15 +163,11 @@ impl Notation {
     /// A field's value as it stands in its box, unit and all.
     pub fn field(self, field: Field, si: f64) -> String {
         match field.range().quantity {
-            Quantity::Length if is_sheet_thickness(field) => {
-                self.sheet_thickness(Length::new(si))
-            }
+            Quantity::Length if is_sheet_thickness(field) => self.sheet_thickness(Length::new(si)),
             Quantity::Length => self.length(Length::new(si)),
             Quantity::Temperature => self.temperature(Temperature::celsius(si)),
             Quantity::ThermalConductivity => self.conductivity(ThermalConductivity::new(si)),
-            Quantity::ThermalTransmittance => {
-                self.transmittance(ThermalTransmittance::new(si), 2)
-            }
+            Quantity::ThermalTransmittance => self.transmittance(ThermalTransmittance::new(si), 2),
             Quantity::AirChangeRate => {
                 let value = AirChangeRate::new(si).as_per_hour();
                 let mut written = shortest(value, 2, self.language);

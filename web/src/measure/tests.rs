@@ -72,8 +72,28 @@ fn what_is_no_length_is_refused() {
     assert_eq!(mm(METRIC, "63 mn"), unknown("mn"));
     assert_eq!(mm(METRIC, "1e5"), unknown("e"));
     for typed in [
-        "NaN", "inf", "-inf", "infinity", "abc", "1/0 in", "2 1/0 in", "2 3", "1 mm 2 m", "--5",
-        "1 in 2 ft", "1 m 2 in", "/", "/2", "'", "\"", "-", "+", ",", ".", "½½", "5'6'7'",
+        "NaN",
+        "inf",
+        "-inf",
+        "infinity",
+        "abc",
+        "1/0 in",
+        "2 1/0 in",
+        "2 3",
+        "1 mm 2 m",
+        "--5",
+        "1 in 2 ft",
+        "1 m 2 in",
+        "/",
+        "/2",
+        "'",
+        "\"",
+        "-",
+        "+",
+        ",",
+        ".",
+        "½½",
+        "5'6'7'",
     ] {
         assert!(mm(METRIC, typed).is_err(), "{typed}: {:?}", mm(METRIC, typed));
     }
@@ -84,8 +104,28 @@ fn what_is_no_length_is_refused() {
 #[test]
 fn hostile_text_is_refused_for_every_field_without_panic() {
     let texts = [
-        "\u{0}", "💥", "١٢٣", "<script>", "𝟙", "é", "½'½\"½", "1'1'1'", "1''''", "r", "r-", "R--5",
-        "-r5", "1.2.3", "1,2,3", "..", "%s", "{0}", "\u{202e}5", "ſ", "İ 5", "5 \u{300}mm",
+        "\u{0}",
+        "💥",
+        "١٢٣",
+        "<script>",
+        "𝟙",
+        "é",
+        "½'½\"½",
+        "1'1'1'",
+        "1''''",
+        "r",
+        "r-",
+        "R--5",
+        "-r5",
+        "1.2.3",
+        "1,2,3",
+        "..",
+        "%s",
+        "{0}",
+        "\u{202e}5",
+        "ſ",
+        "İ 5",
+        "5 \u{300}mm",
     ];
     for &field in Field::ALL {
         for text in texts {

@@ -3,8 +3,10 @@
 //! One file per area of the page. Each holds a record of its phrases and one value of the record
 //! per language, or a function whose `match` is exhaustive: a missing phrase does not compile.
 
+mod drawing;
 mod phrase;
 
+pub use drawing::DrawingWords;
 pub use phrase::Phrase;
 
 /// A language the planner speaks.
