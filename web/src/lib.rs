@@ -7,6 +7,7 @@ extern crate inchwise_tests;
 
 mod app;
 mod aside;
+pub mod drawing;
 mod embed;
 pub mod link;
 pub mod measure;
