@@ -1,8 +1,8 @@
-//! Vary choices and see what follows. Calls only [`evaluate`].
+//! Vary choices and see what follows. Calls only [`evaluate_with`].
 
 use crate::design::{CheckedDesign, Design, EndWallTreatment};
-use crate::detail::DetailMemory;
-use crate::evaluate::evaluate;
+use crate::detail::{DetailMemory, Effort};
+use crate::evaluate::evaluate_with;
 use crate::units::{Length, Power, Volume};
 
 /// Room lost against heating load at one wall depth.
@@ -28,15 +28,16 @@ pub fn with_wall_depth(design: &Design, depth: Length, treatment: EndWallTreatme
 }
 
 /// Room lost and heating load at one wall depth under one treatment; `None` where such a design
-/// would not pass its check.
+/// would not pass its check. Details that the effort leaves waiting are not in the load.
 pub fn wall_depth_point(
     checked: &CheckedDesign,
     depth: Length,
     treatment: EndWallTreatment,
     memory: &mut DetailMemory,
+    effort: Effort,
 ) -> Option<WallDepthPoint> {
     let varied = with_wall_depth(checked.design(), depth, treatment).check().ok()?;
-    let evaluation = evaluate(&varied, memory);
+    let evaluation = evaluate_with(&varied, memory, effort);
     Some(WallDepthPoint {
         depth,
         lost_volume: evaluation.room.lost_volume,

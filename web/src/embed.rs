@@ -3,7 +3,6 @@
 
 use any_spawner::Executor;
 use inchwise_core::design::Design;
-use inchwise_core::detail::DetailMemory;
 use inchwise_wire::design_to_value;
 use leptos::prelude::{Owner, Set, WithUntracked};
 use wasm_bindgen::JsValue;
@@ -108,11 +107,4 @@ impl Handle {
     pub fn unmount(self) {
         self.owner.cleanup();
     }
-}
-
-/// Evaluates a design given as JSON and answers in JSON: the same text, bit for bit, as the native
-/// engine's.
-#[wasm_bindgen]
-pub fn evaluate(json: &str) -> String {
-    inchwise_wire::evaluate_json(json, &mut DetailMemory::default())
 }

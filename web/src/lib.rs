@@ -1,7 +1,14 @@
 //! The planning calculator as a custom element.
 
+// In wasm `#[test]` is the harness that runs under Node.
+#[cfg(all(test, target_arch = "wasm32"))]
+#[macro_use]
+extern crate inchwise_tests;
+
 mod app;
+mod aside;
 mod dom;
+pub mod drawing;
 mod embed;
 pub mod link;
 pub mod measure;
@@ -10,4 +17,4 @@ mod panel;
 pub mod state;
 pub mod text;
 
-pub use embed::{Handle, evaluate, mount};
+pub use embed::{Handle, mount};

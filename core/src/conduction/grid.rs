@@ -105,6 +105,17 @@ impl Grid {
         Point::from_array([0, 1, 2].map(|d| self.middle(d, place[d])))
     }
 
+    /// The cell that holds a point; of two that share it, the one further up the axis. None
+    /// outside the domain.
+    pub fn cell_at(&self, point: Point) -> Option<usize> {
+        let at = point.array();
+        let mut place = [0; 3];
+        for d in 0..3 {
+            place[d] = self.cells_at(d, at[d]).last()?;
+        }
+        Some(self.cell(place))
+    }
+
     pub(super) fn is_air(&self, cell: usize) -> bool {
         self.region[cell] != NO_AIR
     }
@@ -119,6 +130,10 @@ impl Grid {
 
     pub(super) fn width(&self, d: usize, n: usize) -> f64 {
         self.lines[d][n + 1] - self.lines[d][n]
+    }
+
+    pub(super) fn widths(&self, d: usize) -> Vec<f64> {
+        self.lines[d].windows(2).map(|pair| pair[1] - pair[0]).collect()
     }
 
     pub(super) fn middle(&self, d: usize, n: usize) -> f64 {

@@ -10,11 +10,13 @@
 //! resistances, superposition, temperature weights, coupling coefficients).
 
 mod boundary;
+mod connect;
 mod error;
 mod field;
 mod geometry;
 mod grid;
 mod lines;
+mod multigrid;
 mod network;
 mod node;
 mod paint;

@@ -180,6 +180,10 @@ quantity!(
 );
 
 quantity!(
+    /// Force, N.
+    Force, "N"
+);
+quantity!(
     /// Enthalpy h of moist air per mass of its dry air, J/kg.
     SpecificEnthalpy, "J/kg"
 );
@@ -299,6 +303,34 @@ ratio!(
     TemperatureFactor
 );
 ratio!(
+    /// Loss coefficient ζ of an air flow: pressure lost over dynamic pressure.
+    LossCoefficient
+);
+ratio!(
+    /// Darcy friction factor f of a duct: loss coefficient of a length of one diameter.
+    FrictionFactor
+);
+ratio!(
+    /// Free area of a screen over its face area.
+    FreeAreaRatio
+);
+ratio!(
+    /// Part of the free area of a screen that dirt, lint or frost has closed.
+    CloggedShare
+);
+ratio!(
+    /// Speed of a fan over the speed its curve was measured at.
+    FanSpeed
+);
+ratio!(
+    /// Part of the time that something runs.
+    Duty
+);
+ratio!(
+    /// Effectiveness η of a heat exchanger: heat exchanged over the most that could be.
+    Effectiveness
+);
+ratio!(
     /// Water vapour resistance factor µ: how many times harder vapour passes than through still
     /// air of the same thickness (ISO 12572).
     VapourResistanceFactor
@@ -348,6 +380,7 @@ product!(VolumeFlow * Density = MassFlow);
 product!(Speed * Area = VolumeFlow);
 product!(MassFlow * Time = Mass);
 product!(MassFlow * SpecificEnthalpy = Power);
+product!(Pressure * Area = Force);
 
 impl Mul<VapourConcentration> for VolumeFlow {
     type Output = MassFlow;

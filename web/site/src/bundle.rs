@@ -38,7 +38,7 @@ pub(crate) fn build_and_weigh() -> Result<Weight> {
 /// Builds dist.
 pub(crate) fn build() -> Result<()> {
     machine::wasm_target()?;
-    compile()?;
+    compile(&["--lib"])?;
 
     // Everything is made beside dist first, so that a failure leaves the last good one standing.
     let root = project::root();
@@ -59,7 +59,7 @@ pub(crate) fn build() -> Result<()> {
     write(&fresh.join(SHIM), &filled(&shim, VERSION_MARK, &version)?)?;
 
     let page = read(&root.join("index.html"))?;
-    write(&fresh.join("index.html"), &filled(&page, fallback::MARK, &fallback::block())?)?;
+    write(&fresh.join("index.html"), &filled(&page, fallback::MARK, &fallback::block()?)?)?;
     for name in files(&root.join("style"), |name| name != ELEMENT_STYLE)? {
         copy(&root.join("style").join(&name), &fresh.join("style").join(&name))?;
     }
@@ -71,23 +71,16 @@ pub(crate) fn build() -> Result<()> {
     move_to(&fresh, &dist)
 }
 
-fn compile() -> Result<()> {
+/// Compiles a part of the planner's package to wasm, as a release.
+pub(crate) fn compile(part: &[&str]) -> Result<()> {
     // Panic messages carry source paths; these keep the builder's own folders out of them.
     let home = std::env::var("CARGO_HOME")
         .or_else(|_| std::env::var("HOME").map(|home| format!("{home}/.cargo")))
         .unwrap_or_default();
     let flags = format!("target.{}.rustflags=['--remap-path-prefix={home}=cargo']", project::WASM);
-    program::run(&mut program::cargo(&[
-        "build",
-        "--release",
-        "--target",
-        project::WASM,
-        "--package",
-        "inchwise-web",
-        "--config",
-        &flags,
-    ]))
-    .context("The planner did not compile to wasm.")
+    let mut command = program::cargo(&["build", "--release", "--package", "inchwise-web"]);
+    command.args(part).args(["--target", project::WASM, "--config", &flags]);
+    program::run(&mut command).context("The planner did not compile to wasm.")
 }
 
 /// Whether a file of dist is part of the element rather than of the page around it.
