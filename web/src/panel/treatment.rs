@@ -63,7 +63,7 @@ pub fn treatment(state: State, language: Language) -> El {
     let options: Vec<El> =
         EndWallTreatment::ALL.iter().map(|&treatment| option(state, language, treatment)).collect();
     el("fieldset")
-        .class("field")
+        .class("treatment")
         .test_id("control-treatment")
         .with(&[
             el("legend").text(words.treatment),
