@@ -3,6 +3,7 @@
 use leptos::html;
 use leptos::prelude::*;
 
+use crate::drawing;
 use crate::panel;
 use crate::state::State;
 use crate::text::Language;
@@ -24,13 +25,13 @@ fn page(state: State, language: Language) -> AnyView {
         <div class="planner" lang=language.code()>
             {panel::answer(state, language)}
             <div class="sheet">
-                {drawings("drawing section", ().into_any())}
+                {drawings("drawing section", drawing::section(state))}
                 {panel::controls(state, language, see)}
                 {panel::facts(state, language)}
-                {drawings("drawing plan", ().into_any())}
-                {drawings("drawing close-up", ().into_any())}
-                {drawings("drawing ladder", ().into_any())}
-                {drawings("drawing chart", ().into_any())}
+                {drawings("drawing plan", drawing::plan(state))}
+                {drawings("drawing close-up", drawing::close_up(state))}
+                {drawings("drawing ladder", drawing::ladder(state))}
+                {drawings("drawing chart", drawing::depth_chart(state))}
                 {panel::folds(state, language, see)}
                 {panel::losses(state, language)}
                 {panel::summary(state, language)}

@@ -4,14 +4,13 @@
 use std::{any::Any, cell::RefCell, rc::Rc};
 
 use inchwise_core::design::Design;
-use inchwise_core::detail::DetailMemory;
-use inchwise_wire::design_to_value;
 use wasm_bindgen::JsValue;
 use wasm_bindgen::prelude::wasm_bindgen;
-use web_sys::HtmlElement;
+use web_sys::{HtmlElement, Worker};
 
 use crate::app::planner;
-use crate::link::design_of_text;
+use crate::aside::Aside;
+use crate::link::design_of_link;
 use crate::measure::UnitSystem;
 use crate::outward;
 use crate::state::State;
@@ -28,21 +27,27 @@ pub struct Handle {
 /// Puts a planner into `root`, an empty block inside the shadow root of `host`. Attributes already
 /// on the host are read here; later changes arrive through [`Handle::set`].
 ///
-/// - `design`: what the planner starts from, as JSON or as a link `v=1&side_wall_foam_mm=89`.
+/// - `design`: what the planner starts from, as a link `v=1&side_wall_foam_mm=89`; the script also
+///   takes an object or its JSON and makes a link of it.
 /// - `units`: `metric` or `imperial`.
 /// - `language`: `en` or `fr`; without it, the nearest `lang` of the page.
 /// - `theme`: `light` or `dark`, read by the style sheet alone.
 /// - `address`: where it stands, the design is kept in the fragment of the page's address.
+///
+/// Fields are solved in `worker`, a fresh one of `web/worker.js`; without one, on the page in short
+/// slices.
 #[wasm_bindgen]
-pub fn mount(root: HtmlElement, host: HtmlElement) -> Handle {
+pub fn mount(root: HtmlElement, host: HtmlElement, worker: Option<Worker>) -> Handle {
     // Signals belong to the mount that made them, so they are made inside its closure and handed
     // out, and end with it.
     let made = Rc::new(RefCell::new(None));
     let handed_out = Rc::clone(&made);
     let of_host = host.clone();
+    let worker = RefCell::new(worker);
     let mounted = leptos::mount::mount_to(root, move || {
         let state = state_of(&of_host);
         handed_out.replace(Some(state));
+        Aside::new(state, worker.take());
         outward::tell_host(state, of_host.clone());
         if of_host.has_attribute("address") {
             outward::keep_in_address(state);
@@ -73,7 +78,7 @@ fn language_of(host: &HtmlElement) -> Language {
 /// reported to the console, for whoever wrote the page, and changes nothing.
 fn design_of(attribute: Option<&str>) -> Option<Design> {
     let Some(text) = attribute else { return Some(Design::default()) };
-    match design_of_text(text) {
+    match design_of_link(text) {
         Ok(design) => Some(design),
         Err(fault) => {
             let said = format!("inchwise-planner: the design cannot be read: {fault:?}");
@@ -101,21 +106,16 @@ impl Handle {
         }
     }
 
-    /// The design as it stands, lawful or not, as JSON.
-    pub fn design(&self) -> Option<String> {
+    /// The design as it stands, lawful or not: an object with the keys of the JSON form.
+    pub fn design(&self) -> JsValue {
         use leptos::prelude::WithUntracked;
-        self.state.map(|state| state.design.with_untracked(design_to_value).to_string())
+        self.state.map_or(JsValue::NULL, |state| {
+            state.design.with_untracked(|design| outward::design_object(design).into())
+        })
     }
 
     /// Takes the planner out of the document and ends everything it started.
     pub fn unmount(self) {
         drop(self.mounted);
     }
-}
-
-/// Evaluates a design given as JSON and answers in JSON: the same text, bit for bit, as the native
-/// engine's.
-#[wasm_bindgen]
-pub fn evaluate(json: &str) -> String {
-    inchwise_wire::evaluate_json(json, &mut DetailMemory::default())
 }

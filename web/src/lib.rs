@@ -16,4 +16,5 @@ mod panel;
 pub mod state;
 pub mod text;
 
-pub use embed::{Handle, evaluate, mount};
+pub use aside::AsideSolver;
+pub use embed::{Handle, mount};

@@ -7,7 +7,7 @@ use leptos::prelude::*;
 use super::fault::{fault_words, unread_words};
 use super::figure::{Figure, figure};
 use crate::measure::Notation;
-use crate::state::State;
+use crate::state::{Outcome, State};
 use crate::text::Language;
 
 /// The strip that stays in sight.
@@ -30,7 +30,13 @@ pub fn answer(state: State, language: Language) -> AnyView {
             <dl class="figures" class:stands-in=move || state.stands_in()>
                 {part("figure clear", "answer-clear", words.clear, clear_size, order_of_sizes)}
                 {part("figure lost", "answer-lost", words.lost, lost_volume, lost_share)}
-                {part("figure load", "answer-load", words.load, heating_load, temperatures)}
+                <div class="figure load" data-testid="answer-load">
+                    <dt>{words.load}</dt>
+                    <dd class:refining=move || state.outcome.with(Outcome::is_refining)>
+                        <span class="value">{move || heating_load(state)}</span>
+                        <span class="aside">{move || beside_load(state)}</span>
+                    </dd>
+                </div>
             </dl>
             {reason(state, language)}
         </section>
@@ -55,9 +61,26 @@ fn lost_share(evaluation: &Evaluation, notation: Notation) -> String {
     notation.language.answer().of_bare.with(&[&share])
 }
 
-fn heating_load(evaluation: &Evaluation, notation: Notation) -> String {
-    let load = notation.load(evaluation.heat_loss.design_load);
-    notation.language.answer().about.with(&[&load])
+/// The last load with every part in it.
+fn heating_load(state: State) -> String {
+    let notation = state.notation();
+    let words = notation.language.answer();
+    state.outcome.with(|outcome| {
+        let written = outcome.load.map(|load| words.about.with(&[&notation.load(load)]));
+        written.unwrap_or_else(|| words.working.to_owned())
+    })
+}
+
+/// At which temperatures it holds, or that it is still an earlier one.
+fn beside_load(state: State) -> String {
+    let notation = state.notation();
+    state.outcome.with(|outcome| {
+        if outcome.is_refining() {
+            notation.language.answer().refining.to_owned()
+        } else {
+            temperatures(&outcome.good, notation)
+        }
+    })
 }
 
 fn temperatures(evaluation: &Evaluation, notation: Notation) -> String {

@@ -20,6 +20,7 @@ const FRAMING: &[Field] = &[
     Field::JoistSpacing,
     Field::JoistSteelThickness,
     Field::FlangeWidth,
+    Field::BracketPad,
 ];
 const FOAM: &[Field] =
     &[Field::SideWallFoam, Field::FrontEndFoam, Field::DoorEndFoam, Field::FoamConductivity];
@@ -33,6 +34,8 @@ const FLOOR: &[Field] = &[
 const DOOR: &[Field] = &[Field::DoorWidth, Field::DoorHeight, Field::DoorTransmittance];
 const WINDOWS: &[Field] =
     &[Field::WindowCount, Field::WindowWidth, Field::WindowHeight, Field::WindowTransmittance];
+const OPENING_FRAMES: &[Field] =
+    &[Field::OpeningFrameFoam, Field::DamperCount, Field::DamperDiameter];
 const AIR: &[Field] = &[Field::IndoorTemperature, Field::OutdoorTemperature, Field::AirChanges];
 const MEASURED: &[Field] = &[
     Field::MeasuredLength,
@@ -101,6 +104,7 @@ pub fn folds(state: State, language: Language, see: See) -> AnyView {
         rows(state, language, DOOR),
         rows(state, language, WINDOWS),
         vec![select(state, window_wall(language))],
+        rows(state, language, OPENING_FRAMES),
         notes(&[Caution::Structure, Caution::HotWork]),
     ]);
     let air = join(vec![
