@@ -29,6 +29,8 @@ pub mod heat_loss;
 
 pub mod ventilation;
 
+pub mod moisture;
+
 pub mod caution;
 
 pub mod evaluate;

@@ -2,6 +2,7 @@
 
 mod design;
 mod heat_loss;
+mod moisture;
 mod psychro;
 mod room;
 mod ventilation;
