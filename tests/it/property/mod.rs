@@ -1,6 +1,7 @@
 //! What must hold for any input, tried on many.
 
 mod design;
+mod evaluation;
 mod heat_loss;
 mod moisture;
 mod psychro;
