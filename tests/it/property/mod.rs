@@ -1,7 +1,9 @@
 //! What must hold for any input, tried on many.
 
 mod design;
+mod evaluation;
 mod heat_loss;
+mod moisture;
 mod psychro;
 mod room;
 mod ventilation;

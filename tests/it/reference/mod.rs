@@ -3,6 +3,8 @@
 mod envelope;
 mod frame_line;
 mod freight_box;
+mod interstitial;
+mod moisture;
 mod psychro;
 mod trade;
 mod units;
