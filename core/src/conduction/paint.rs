@@ -1,8 +1,10 @@
 //! Fills the cells of a grid with the materials and the air of a problem.
 
+use core::ops::Range;
+
 use super::geometry::{Axis, Shape};
 use super::grid::NO_AIR;
-use super::problem::Problem;
+use super::problem::{AirRegion, Paint, Problem};
 
 /// Points per direction that a cell cut by a sloping edge is sampled at.
 const SAMPLES: usize = 8;
@@ -43,7 +45,7 @@ impl Painter<'_> {
     }
 
     /// The cells along an axis whose middles lie between two coordinates.
-    fn range(&self, d: usize, from: f64, to: f64) -> core::ops::Range<usize> {
+    fn range(&self, d: usize, from: f64, to: f64) -> Range<usize> {
         let lines = &self.lines[d];
         let cells = lines.len() - 1;
         if !self.problem.axes().contains(&Axis::ALL[d]) {
@@ -83,95 +85,145 @@ impl Painter<'_> {
 
     /// Gives every cell that a sloping edge of a paint cuts the mean of its samples.
     fn mix_cut_cells(&self, conductivity: &mut [f64]) {
-        let mut cut = Vec::new();
+        let mut columns = Vec::new();
         for paint in &self.problem.paints {
             if let Shape::Prism { axis, .. } = paint.shape {
-                self.find_cut_cells(&paint.shape, axis, &mut cut);
+                self.find_cut_columns(&paint.shape, axis, &mut columns);
             }
         }
-        cut.sort_unstable();
-        cut.dedup();
-        for place in cut {
-            if let Some(mean) = self.mean_conductivity(place) {
-                conductivity[self.cell([place[2], place[1], place[0]])] = mean;
+        for Column { axis, across, along } in columns {
+            let [p, q] = axis.others().map(Axis::index);
+            let mut previous: Option<(Touching<'_>, Option<f64>)> = None;
+            for n in along {
+                let mut place = [0; 3];
+                (place[p], place[q], place[axis.index()]) = (across[0], across[1], n);
+                let touching = self.touching(place);
+                // Nothing but the list of shapes changes along the axis a prism is drawn out along.
+                let mean = match &previous {
+                    Some((same, mean)) if *same == touching && touching.lies_along(axis) => *mean,
+                    _ => self.mean_conductivity(place, &touching),
+                };
+                if let Some(mean) = mean {
+                    conductivity[self.cell(place)] = mean;
+                }
+                previous = Some((touching, mean));
             }
         }
     }
 
-    /// Collects the places (z, y, x) of the cells cut by a prism's sloping edges.
-    fn find_cut_cells(&self, shape: &Shape, axis: Axis, cut: &mut Vec<[usize; 3]>) {
+    /// Collects the columns of cells cut by a prism's sloping edges.
+    fn find_cut_columns(&self, shape: &Shape, axis: Axis, columns: &mut Vec<Column>) {
         let bounds = shape.bounds();
         let d = axis.index();
         let along = self.range(d, bounds.minimum.array()[d], bounds.maximum.array()[d]);
         let [p, q] = axis.others().map(Axis::index);
+        let mut cut = Vec::new();
         for [a, b] in shape.sloping_edges() {
-            let spanned = |d: usize, from: f64, to: f64| {
-                let (low, high) = (from.min(to), from.max(to));
-                let lines = &self.lines[d];
-                let first = lines.partition_point(|&line| line <= low).saturating_sub(1);
-                first..lines.partition_point(|&line| line < high).min(lines.len() - 1)
-            };
-            for m in spanned(q, a[1], b[1]) {
-                for n in spanned(p, a[0], b[0]) {
-                    let (dx, dy) = (b[0] - a[0], b[1] - a[1]);
-                    let (half_x, half_y) = (
-                        0.5 * (self.lines[p][n + 1] - self.lines[p][n]),
-                        0.5 * (self.lines[q][m + 1] - self.lines[q][m]),
-                    );
+            let (dx, dy) = (b[0] - a[0], b[1] - a[1]);
+            for m in self.spanned(q, a[1], b[1]) {
+                for n in self.spanned(p, a[0], b[0]) {
+                    let half_x = 0.5 * (self.lines[p][n + 1] - self.lines[p][n]);
+                    let half_y = 0.5 * (self.lines[q][m + 1] - self.lines[q][m]);
                     let (x, y) = (self.middle(p, n) - a[0], self.middle(q, m) - a[1]);
                     if (dx * y - dy * x).abs() < dx.abs() * half_y + dy.abs() * half_x {
-                        cut.extend(along.clone().map(|l| {
-                            let mut place = [0; 3];
-                            (place[2 - d], place[2 - p], place[2 - q]) = (l, n, m);
-                            place
-                        }));
+                        cut.push([n, m]);
                     }
                 }
             }
         }
+        cut.sort_unstable();
+        cut.dedup();
+        columns.extend(cut.into_iter().map(|across| Column { axis, across, along: along.clone() }));
     }
 
-    /// The mean conductivity of the samples of a cell that are no air; none if all are.
-    fn mean_conductivity(&self, place: [usize; 3]) -> Option<f64> {
-        let axes = self.problem.axes();
-        let [k, j, i] = place;
-        let low = [self.lines[0][i], self.lines[1][j], self.lines[2][k]];
-        let high = [self.lines[0][i + 1], self.lines[1][j + 1], self.lines[2][k + 1]];
-        let touches = |shape: &Shape| {
+    /// The cells along an axis that a stretch runs through.
+    fn spanned(&self, d: usize, from: f64, to: f64) -> Range<usize> {
+        let lines = &self.lines[d];
+        let first = lines.partition_point(|&line| line <= from.min(to)).saturating_sub(1);
+        first..lines.partition_point(|&line| line < from.max(to)).min(lines.len() - 1)
+    }
+
+    /// The corners of a cell.
+    fn corners(&self, place: [usize; 3]) -> [[f64; 3]; 2] {
+        [0, 1].map(|end| [0, 1, 2].map(|d| self.lines[d][place[d] + end]))
+    }
+
+    /// The shapes that reach into a cell.
+    fn touching(&self, place: [usize; 3]) -> Touching<'_> {
+        let [low, high] = self.corners(place);
+        let reaches = |shape: &Shape| {
             let bounds = shape.bounds();
             let (from, to) = (bounds.minimum.array(), bounds.maximum.array());
-            axes.iter().all(|axis| {
+            self.problem.axes().iter().all(|axis| {
                 let d = axis.index();
                 from[d] < high[d] && to[d] > low[d]
             })
         };
-        let paints: Vec<_> =
-            self.problem.paints.iter().rev().filter(|paint| touches(&paint.shape)).collect();
-        let air: Vec<_> = self.problem.air.iter().filter(|region| touches(&region.shape)).collect();
-        // Nothing varies along an axis no sloping edge leans in: one sample is exact there.
-        let leans = |d: usize| {
-            paints
-                .iter()
-                .any(|paint| matches!(&paint.shape, Shape::Prism { axis, .. } if axis.index() != d))
-        };
-        let samples = [0, 1, 2].map(|d| if leans(d) { SAMPLES } else { 1 });
+        Touching {
+            paints: self.problem.paints.iter().rev().filter(|p| reaches(&p.shape)).collect(),
+            air: self.problem.air.iter().filter(|air| reaches(&air.shape)).collect(),
+        }
+    }
+
+    /// The mean conductivity of the samples of a cell that are no air; none if all are.
+    fn mean_conductivity(&self, place: [usize; 3], touching: &Touching<'_>) -> Option<f64> {
+        let axes = self.problem.axes();
+        let [low, high] = self.corners(place);
+        // One sample is exact along an axis in which nothing slopes.
+        let samples = [0, 1, 2].map(|d| if touching.slopes_in(d) { SAMPLES } else { 1 });
         let (mut sum, mut count) = (0.0, 0_usize);
-        for c in 0..samples[2] {
-            for b in 0..samples[1] {
-                for a in 0..samples[0] {
-                    let share = [a, b, c];
-                    let at = [0, 1, 2].map(|d| {
-                        low[d] + (high[d] - low[d]) * (share[d] as f64 + 0.5) / samples[d] as f64
-                    });
-                    if air.iter().any(|region| region.shape.contains(at, axes)) {
-                        continue;
-                    }
-                    let painted = paints.iter().find(|paint| paint.shape.contains(at, axes));
-                    sum += painted.map_or(self.problem.background, |p| p.conductivity).value();
-                    count += 1;
-                }
+        for n in 0..samples.iter().product::<usize>() {
+            let share = [n % samples[0], n / samples[0] % samples[1], n / samples[0] / samples[1]];
+            let at = [0, 1, 2]
+                .map(|d| low[d] + (high[d] - low[d]) * (share[d] as f64 + 0.5) / samples[d] as f64);
+            if touching.air.iter().any(|air| air.shape.contains(at, axes)) {
+                continue;
             }
+            let painted = touching.paints.iter().find(|paint| paint.shape.contains(at, axes));
+            sum += painted.map_or(self.problem.background, |paint| paint.conductivity).value();
+            count += 1;
         }
         (count > 0).then(|| sum / count as f64)
+    }
+}
+
+/// A column of cells along the axis a prism is drawn out along.
+struct Column {
+    axis: Axis,
+    /// Its place along the two other axes.
+    across: [usize; 2],
+    along: Range<usize>,
+}
+
+/// The shapes that reach into a cell, the winning paint first.
+struct Touching<'a> {
+    paints: Vec<&'a Paint>,
+    air: Vec<&'a AirRegion>,
+}
+
+impl PartialEq for Touching<'_> {
+    /// Whether both are made of the very same shapes.
+    fn eq(&self, other: &Self) -> bool {
+        self.paints.len() == other.paints.len()
+            && self.air.len() == other.air.len()
+            && self.paints.iter().zip(&other.paints).all(|(a, b)| core::ptr::eq(*a, *b))
+            && self.air.iter().zip(&other.air).all(|(a, b)| core::ptr::eq(*a, *b))
+    }
+}
+
+impl Touching<'_> {
+    fn shapes(&self) -> impl Iterator<Item = &Shape> {
+        let air = self.air.iter().map(|air| &air.shape);
+        self.paints.iter().map(|paint| &paint.shape).chain(air)
+    }
+
+    /// Whether every prism among them is drawn out along one axis.
+    fn lies_along(&self, along: Axis) -> bool {
+        self.shapes().all(|shape| !matches!(shape, Shape::Prism { axis, .. } if *axis != along))
+    }
+
+    /// Whether a prism among them may slope in a direction.
+    fn slopes_in(&self, d: usize) -> bool {
+        self.shapes().any(|shape| matches!(shape, Shape::Prism { axis, .. } if axis.index() != d))
     }
 }
