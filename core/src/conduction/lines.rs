@@ -137,13 +137,15 @@ fn fill(problem: &Problem, breaks: &[f64], wishes: &[Wish]) -> Vec<f64> {
     let growth = problem.cells.growth;
     let coarsest = problem.cells.coarsest.value();
     let slope = libm::log(growth);
-    // The width function at the edge of a cell that is `size` wide and whose neighbour is `growth`
-    // times as wide.
-    let to_edge = slope / (growth - 1.0);
+    // The width function at the near edge of a cell that is `size` wide and whose next neighbour is
+    // `growth` times as wide, unless the coarsest width comes first.
+    let at_edge = |size: f64| {
+        if size * growth > coarsest { size } else { size * slope / (growth - 1.0) }
+    };
     let width_at = |at: f64| {
-        wishes.iter().fold(coarsest * to_edge, |least, wish| {
+        wishes.iter().fold(coarsest, |least, wish| {
             let distance = (wish.from - at).max(at - wish.to).max(0.0);
-            least.min(wish.size * to_edge + slope * distance)
+            least.min(at_edge(wish.size) + slope * distance)
         })
     };
     let mut lines = vec![breaks[0]];
@@ -154,7 +156,7 @@ fn fill(problem: &Problem, breaks: &[f64], wishes: &[Wish]) -> Vec<f64> {
             .iter()
             .filter(|wish| wish.from < middle && wish.to > middle)
             .fold(coarsest, |cap, wish| cap.min(wish.size));
-        let stretch = Stretch::new(to - from, width_at(from), width_at(to), cap * to_edge, slope);
+        let stretch = Stretch::new(to - from, width_at(from), width_at(to), cap, slope);
         let count = libm::ceil(stretch.cells() - 0.1).max(1.0);
         // Far beyond any limit on cells, which is checked before anything is allocated.
         let count = if count < 1e7 { count as usize } else { 10_000_000 };
