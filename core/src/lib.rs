@@ -5,8 +5,37 @@
 //! Quantities are types ([`units`]), SI inside. Data flows one way, each room looking only at
 //! the rooms declared above it.
 
+// In wasm `#[test]` is the harness that runs under Node.
+#[cfg(all(test, target_arch = "wasm32"))]
+#[macro_use]
+extern crate inchwise_tests;
+
 pub mod units;
 
 pub mod source;
 
 pub mod conduction;
+mod root_finding;
+
+pub mod material;
+pub mod psychro;
+
+pub mod freight_box;
+
+pub mod design;
+
+pub mod room;
+
+pub mod envelope;
+
+pub mod detail;
+
+pub mod heat_loss;
+
+pub mod ventilation;
+
+pub mod caution;
+
+pub mod evaluate;
+
+pub mod tradeoff;

@@ -14,6 +14,8 @@ pub const METRES_PER_FOOT: f64 = 0.3048;
 pub const JOULES_PER_BTU: f64 = 1_055.055_852_62;
 /// Kilograms in an avoirdupois pound, exact.
 pub const KILOGRAMS_PER_POUND: f64 = 0.453_592_37;
+/// Pascals in a conventional inch of water: 25.4 mm of 1000 kg/m³ under 9.80665 m/s².
+pub const PASCALS_PER_INCH_OF_WATER: f64 = METRES_PER_INCH * 1000.0 * 9.806_65;
 /// Kelvin in a Fahrenheit degree, exact.
 pub const KELVIN_PER_FAHRENHEIT_DEGREE: f64 = 5.0 / 9.0;
 
@@ -161,9 +163,46 @@ impl VolumeFlow {
     pub const fn as_cubic_metres_per_hour(self) -> f64 {
         self.value() * 3600.0
     }
+    /// From cubic feet a minute.
+    pub const fn cubic_feet_per_minute(value: f64) -> Self {
+        Self::new(value * METRES_PER_FOOT * METRES_PER_FOOT * METRES_PER_FOOT / 60.0)
+    }
     /// In cubic feet a minute.
     pub const fn as_cubic_feet_per_minute(self) -> f64 {
         self.value() * 60.0 / (METRES_PER_FOOT * METRES_PER_FOOT * METRES_PER_FOOT)
+    }
+}
+
+impl Speed {
+    /// From feet a minute.
+    pub const fn feet_per_minute(value: f64) -> Self {
+        Self::new(value * METRES_PER_FOOT / 60.0)
+    }
+    /// In feet a minute.
+    pub const fn as_feet_per_minute(self) -> f64 {
+        self.value() * 60.0 / METRES_PER_FOOT
+    }
+}
+
+impl Pressure {
+    /// From conventional inches of water.
+    pub const fn inches_of_water(value: f64) -> Self {
+        Self::new(value * PASCALS_PER_INCH_OF_WATER)
+    }
+    /// In conventional inches of water.
+    pub const fn as_inches_of_water(self) -> f64 {
+        self.value() / PASCALS_PER_INCH_OF_WATER
+    }
+}
+
+impl VapourConcentration {
+    /// From grams per cubic metre.
+    pub const fn grams_per_cubic_metre(value: f64) -> Self {
+        Self::new(value / 1000.0)
+    }
+    /// In grams per cubic metre.
+    pub const fn as_grams_per_cubic_metre(self) -> f64 {
+        self.value() * 1000.0
     }
 }
 

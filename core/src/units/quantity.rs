@@ -179,6 +179,23 @@ quantity!(
     AirChangeRate, "1/s"
 );
 
+quantity!(
+    /// Force, N.
+    Force, "N"
+);
+quantity!(
+    /// Enthalpy h of moist air per mass of its dry air, J/kg.
+    SpecificEnthalpy, "J/kg"
+);
+quantity!(
+    /// Volume v of moist air per mass of its dry air, m³/kg.
+    SpecificVolume, "m³/kg"
+);
+quantity!(
+    /// Vapour concentration v: mass of water vapour per volume of air, kg/m³.
+    VapourConcentration, "kg/m³"
+);
+
 /// A temperature on the Celsius scale, °C.
 ///
 /// Not a [`TemperatureDifference`]: two temperatures may be subtracted, never added.
@@ -286,6 +303,34 @@ ratio!(
     TemperatureFactor
 );
 ratio!(
+    /// Loss coefficient ζ of an air flow: pressure lost over dynamic pressure.
+    LossCoefficient
+);
+ratio!(
+    /// Darcy friction factor f of a duct: loss coefficient of a length of one diameter.
+    FrictionFactor
+);
+ratio!(
+    /// Free area of a screen over its face area.
+    FreeAreaRatio
+);
+ratio!(
+    /// Part of the free area of a screen that dirt, lint or frost has closed.
+    CloggedShare
+);
+ratio!(
+    /// Speed of a fan over the speed its curve was measured at.
+    FanSpeed
+);
+ratio!(
+    /// Part of the time that something runs.
+    Duty
+);
+ratio!(
+    /// Effectiveness η of a heat exchanger: heat exchanged over the most that could be.
+    Effectiveness
+);
+ratio!(
     /// Water vapour resistance factor µ: how many times harder vapour passes than through still
     /// air of the same thickness (ISO 12572).
     VapourResistanceFactor
@@ -334,6 +379,21 @@ product!(AirChangeRate * Volume = VolumeFlow);
 product!(VolumeFlow * Density = MassFlow);
 product!(Speed * Area = VolumeFlow);
 product!(MassFlow * Time = Mass);
+product!(MassFlow * SpecificEnthalpy = Power);
+product!(Pressure * Area = Force);
+
+impl Mul<VapourConcentration> for VolumeFlow {
+    type Output = MassFlow;
+    fn mul(self, carried: VapourConcentration) -> MassFlow {
+        MassFlow::new(self.0 * carried.value())
+    }
+}
+impl Mul<VapourConcentration> for Volume {
+    type Output = Mass;
+    fn mul(self, held: VapourConcentration) -> Mass {
+        Mass::new(self.0 * held.value())
+    }
+}
 
 impl Mul for Length {
     type Output = Area;

@@ -1,0 +1,184 @@
+//! Which warnings a design calls for, as keys: the words stand at the edge, in each language.
+
+use crate::design::{CheckedDesign, Design, LiningMaterial};
+use crate::room::Room;
+use crate::units::Length;
+
+/// A least room size that a published code asks for. Shown as a matter to ask about, never as a
+/// finding.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+pub enum RoomMinimum {
+    /// Ceiling height of habitable rooms, 7 ft: International Residential Code 2021, R305.1.
+    IrcHabitableHeight,
+    /// Ceiling height of bathrooms and laundries, 6 ft 8 in: International Residential Code 2021,
+    /// R305.1.
+    IrcBathroomHeight,
+    /// Any horizontal dimension of a habitable room, 7 ft: International Residential Code 2021,
+    /// R304.2 (clause number from memory).
+    IrcHabitableWidth,
+    /// Ceiling height of occupiable spaces, 7 ft 6 in: International Building Code 2021, 1208.2.
+    IbcOccupiableHeight,
+    /// Ceiling height of living rooms over three quarters of the area, 2.3 m: Ontario Building
+    /// Code 2012, table 9.5.3.1.
+    OntarioLivingHeight,
+}
+
+impl RoomMinimum {
+    /// Every minimum that is looked at.
+    pub const ALL: [Self; 5] = [
+        Self::IrcHabitableWidth,
+        Self::IrcHabitableHeight,
+        Self::IrcBathroomHeight,
+        Self::IbcOccupiableHeight,
+        Self::OntarioLivingHeight,
+    ];
+
+    /// Stable name.
+    pub const fn key(self) -> &'static str {
+        match self {
+            Self::IrcHabitableHeight => "irc_2021_habitable_height",
+            Self::IrcBathroomHeight => "irc_2021_bathroom_height",
+            Self::IrcHabitableWidth => "irc_2021_habitable_width",
+            Self::IbcOccupiableHeight => "ibc_2021_occupiable_height",
+            Self::OntarioLivingHeight => "ontario_2012_living_height",
+        }
+    }
+
+    /// What the text asks for.
+    pub const fn least(self) -> Length {
+        match self {
+            Self::IrcHabitableHeight | Self::IrcHabitableWidth => Length::inches(84.0),
+            Self::IrcBathroomHeight => Length::inches(80.0),
+            Self::IbcOccupiableHeight => Length::inches(90.0),
+            Self::OntarioLivingHeight => Length::mm(2300.0),
+        }
+    }
+
+    /// What the room has of it.
+    pub fn has(self, room: &Room) -> Length {
+        match self {
+            Self::IrcHabitableWidth => room.clear.width.min(room.clear.length),
+            _ => room.clear.height,
+        }
+    }
+}
+
+/// A warning.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub enum Caution {
+    /// These are planning figures; the local authority and the survey decide.
+    PlanningAid,
+    /// Nominal box sizes: measure before cutting.
+    NominalSizes,
+    /// Spraying foam: isocyanate, re-entry, thickness of a lift.
+    SprayFoam,
+    /// Foam deeper than one lift: exotherm.
+    FoamInLifts,
+    /// Foam needs a thermal barrier; this lining may not be one.
+    ThermalBarrier,
+    /// No hot work on a foamed box.
+    HotWork,
+    /// Openings and snow: structure.
+    Structure,
+    /// The old floor and paint may be treated.
+    OldFloorAndPaint,
+    /// Only sealed heaters; alarms.
+    SealedHeaters,
+    /// Bonding, residual-current protection, licensed work.
+    Electrical,
+    /// Foam thinner than what vapour control is usually reckoned with.
+    ThinFoamForVapour,
+    /// Bare castings will drip and frost.
+    BareCastings,
+    /// The studs or joists touch the steel.
+    FrameTouchesSteel,
+    /// The room is smaller than a published minimum.
+    BelowRoomMinimum(RoomMinimum),
+}
+
+impl Caution {
+    /// Stable name.
+    pub const fn key(self) -> &'static str {
+        match self {
+            Self::PlanningAid => "planning_aid",
+            Self::NominalSizes => "nominal_sizes",
+            Self::SprayFoam => "spray_foam",
+            Self::FoamInLifts => "foam_in_lifts",
+            Self::ThermalBarrier => "thermal_barrier",
+            Self::HotWork => "hot_work",
+            Self::Structure => "structure",
+            Self::OldFloorAndPaint => "old_floor_and_paint",
+            Self::SealedHeaters => "sealed_heaters",
+            Self::Electrical => "electrical",
+            Self::ThinFoamForVapour => "thin_foam_for_vapour",
+            Self::BareCastings => "bare_castings",
+            Self::FrameTouchesSteel => "frame_touches_steel",
+            Self::BelowRoomMinimum(_) => "below_room_minimum",
+        }
+    }
+}
+
+/// The deepest lift of foam that is sprayed at once.
+///
+/// Common practice, no source: 1½ in; the foam maker's own figure governs.
+pub const DEEPEST_LIFT: Length = Length::inches(1.5);
+
+/// The least depth at which closed-cell foam is usually reckoned to control vapour by itself.
+///
+/// CAN/ULC-S705.1 tests water vapour permeance at 50 mm (≤ 60 ng/(Pa·s·m²)).
+pub const VAPOUR_CONTROL_DEPTH: Length = Length::mm(50.0);
+
+/// Least gypsum board taken by the model codes as a thermal barrier over foam plastic, ½ in
+/// (International Building Code 2603.4).
+pub const BARRIER_GYPSUM: Length = Length::inches(0.5);
+
+/// Least wood structural panel taken as a thermal barrier, 23/32 in (International Building Code
+/// 2603.4, 2018 and later; from memory).
+pub const BARRIER_WOOD_PANEL: Length = Length::inches(23.0 / 32.0);
+
+/// The warnings of a design, in the order they are read.
+pub fn cautions(checked: &CheckedDesign, room: &Room) -> Vec<Caution> {
+    let design = checked.design();
+    let measured = design.measured_length.is_some()
+        && design.measured_width.is_some()
+        && design.measured_height.is_some();
+    let foams =
+        [design.side_wall_foam, design.front_end_foam, design.door_end_foam, design.ceiling_foam];
+    let conditional = [
+        (room.front_corner.bare_steel || room.door_corner.bare_steel, Caution::BareCastings),
+        (
+            design.stud_stand_off == Length::ZERO || design.joist_stand_off == Length::ZERO,
+            Caution::FrameTouchesSteel,
+        ),
+        (foams.iter().any(|&foam| foam < VAPOUR_CONTROL_DEPTH), Caution::ThinFoamForVapour),
+        (lining_may_not_be_a_barrier(design), Caution::ThermalBarrier),
+        (foams.iter().any(|&foam| foam > DEEPEST_LIFT), Caution::FoamInLifts),
+        (!measured, Caution::NominalSizes),
+    ];
+    let below = RoomMinimum::ALL
+        .into_iter()
+        .filter(|minimum| minimum.has(room) < minimum.least())
+        .map(Caution::BelowRoomMinimum);
+    let always = [
+        Caution::SprayFoam,
+        Caution::HotWork,
+        Caution::Structure,
+        Caution::OldFloorAndPaint,
+        Caution::SealedHeaters,
+        Caution::Electrical,
+    ];
+    [Caution::PlanningAid]
+        .into_iter()
+        .chain(conditional.into_iter().filter(|&(holds, _)| holds).map(|(_, caution)| caution))
+        .chain(below)
+        .chain(always)
+        .collect()
+}
+
+fn lining_may_not_be_a_barrier(design: &Design) -> bool {
+    design.lining_thickness
+        < match design.lining_material {
+            LiningMaterial::Plywood => BARRIER_WOOD_PANEL,
+            LiningMaterial::GypsumBoard => BARRIER_GYPSUM,
+        }
+}

@@ -1,0 +1,113 @@
+//! Choices that are not numbers.
+
+/// Declares a choice among named options with stable keys.
+macro_rules! options {
+    ($(#[$doc:meta])* $name:ident { $($(#[$option_doc:meta])* $option:ident = $key:literal),+ $(,)? }) => {
+        $(#[$doc])*
+        #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, Default)]
+        pub enum $name {
+            $($(#[$option_doc])* $option),+
+        }
+
+        impl $name {
+            /// Every option in the order they are shown.
+            pub const ALL: &'static [Self] = &[$(Self::$option),+];
+
+            /// Stable name in links and files.
+            pub const fn key(self) -> &'static str {
+                match self {
+                    $(Self::$option => $key),+
+                }
+            }
+
+            /// The option of this name.
+            pub fn from_key(key: &str) -> Option<Self> {
+                Self::ALL.iter().copied().find(|option| option.key() == key)
+            }
+        }
+    };
+}
+
+options! {
+    /// What is done about the corner castings that stand in the room at both end walls.
+    EndWallTreatment {
+        /// Each casting gets its own foam cover and lining box; the walls stay where they are.
+        #[default]
+        CoverCastings = "cover_castings",
+        /// Both end walls come forward until castings and their cover are behind the lining.
+        BuildOutEndWalls = "build_out_end_walls",
+        /// The whole ceiling comes down until castings and their cover are above the lining.
+        DropCeiling = "drop_ceiling",
+        /// The castings stay bare steel in the room.
+        LeaveBare = "leave_bare",
+    }
+}
+
+options! {
+    /// From where the foam depth is measured, and so what is sprayed and what insulates.
+    FoamMeasure {
+        /// As if the sheet were flat at its inner crests: the corrugation counts for nothing.
+        Flat = "flat",
+        /// The same depth everywhere square to the sheet: the foam face follows the waves.
+        FollowingTheSteel = "following_the_steel",
+        /// Over the inner crests, with the troughs filled: the foam face is a plane.
+        #[default]
+        FlushOverTheRibs = "flush_over_the_ribs",
+    }
+}
+
+options! {
+    /// The board that covers the foam.
+    LiningMaterial {
+        /// Plywood.
+        #[default]
+        Plywood = "plywood",
+        /// Gypsum board.
+        GypsumBoard = "gypsum_board",
+    }
+}
+
+options! {
+    /// A wall that an opening can be cut into.
+    Wall {
+        /// The long wall on the right when looking in through the cargo doors.
+        #[default]
+        RightSide = "right_side",
+        /// The long wall on the left when looking in through the cargo doors.
+        LeftSide = "left_side",
+        /// The end opposite the cargo doors.
+        FrontEnd = "front_end",
+        /// The framed wall behind the cargo doors.
+        DoorEnd = "door_end",
+    }
+}
+
+options! {
+    /// Whether there is a personnel door, and where.
+    PersonnelDoor {
+        /// In the right side wall.
+        #[default]
+        RightSide = "right_side",
+        /// In the left side wall.
+        LeftSide = "left_side",
+        /// In the front end wall.
+        FrontEnd = "front_end",
+        /// In the framed wall behind the cargo doors.
+        DoorEnd = "door_end",
+        /// None: people use the cargo doors.
+        None = "none",
+    }
+}
+
+impl PersonnelDoor {
+    /// The wall it stands in, if there is one.
+    pub const fn wall(self) -> Option<Wall> {
+        match self {
+            Self::RightSide => Some(Wall::RightSide),
+            Self::LeftSide => Some(Wall::LeftSide),
+            Self::FrontEnd => Some(Wall::FrontEnd),
+            Self::DoorEnd => Some(Wall::DoorEnd),
+            Self::None => None,
+        }
+    }
+}

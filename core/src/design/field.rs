@@ -1,0 +1,292 @@
+//! The one table of numeric choices: meaning, allowed range, step and default.
+//!
+//! From this table come the check, the slider, the documentation and the generator of the
+//! property tests.
+
+use super::choice::{EndWallTreatment, FoamMeasure, LiningMaterial, PersonnelDoor, Wall};
+use crate::freight_box::BoxSize;
+use crate::units::{AirChangeRate, Length, Temperature, ThermalConductivity, ThermalTransmittance};
+
+/// What kind of quantity a field holds.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+pub enum Quantity {
+    /// A length, m inside.
+    Length,
+    /// A temperature, °C.
+    Temperature,
+    /// A thermal conductivity, W/(m·K).
+    ThermalConductivity,
+    /// A thermal transmittance, W/(m²·K).
+    ThermalTransmittance,
+    /// Air changes, 1/s inside.
+    AirChangeRate,
+    /// A whole number of pieces.
+    Count,
+}
+
+/// What is allowed for one field, in SI units.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Range {
+    /// Stable name in links and files, without a unit.
+    pub key: &'static str,
+    /// The quantity it holds.
+    pub quantity: Quantity,
+    /// Smallest allowed value.
+    pub minimum: f64,
+    /// Largest allowed value.
+    pub maximum: f64,
+    /// The step of its slider.
+    pub step: f64,
+    /// The default; `None` where the box's nominal figure stands in.
+    pub default: Option<f64>,
+}
+
+/// A choice that holds a quantity, to and from its SI number.
+trait Number: Copy {
+    const QUANTITY: Quantity;
+    fn to_number(self) -> f64;
+    fn from_number(number: f64) -> Self;
+}
+
+macro_rules! number {
+    ($name:ident, $quantity:ident) => {
+        impl Number for $name {
+            const QUANTITY: Quantity = Quantity::$quantity;
+            fn to_number(self) -> f64 {
+                self.value()
+            }
+            fn from_number(number: f64) -> Self {
+                Self::new(number)
+            }
+        }
+    };
+}
+
+number!(Length, Length);
+number!(ThermalConductivity, ThermalConductivity);
+number!(ThermalTransmittance, ThermalTransmittance);
+number!(AirChangeRate, AirChangeRate);
+
+impl Number for Temperature {
+    const QUANTITY: Quantity = Quantity::Temperature;
+    fn to_number(self) -> f64 {
+        self.as_celsius()
+    }
+    fn from_number(number: f64) -> Self {
+        Self::celsius(number)
+    }
+}
+
+impl Number for f64 {
+    const QUANTITY: Quantity = Quantity::Count;
+    fn to_number(self) -> f64 {
+        self
+    }
+    fn from_number(number: f64) -> Self {
+        number
+    }
+}
+
+/// Millimetres to the table's SI.
+const fn mm(value: f64) -> f64 {
+    Length::mm(value).value()
+}
+
+/// Air changes an hour to the table's SI.
+const fn per_hour(value: f64) -> f64 {
+    AirChangeRate::per_hour(value).value()
+}
+
+macro_rules! fields {
+    (
+        chosen { $($(#[$doc:meta])* $name:ident: $type:ident, $field:ident, $minimum:expr, $maximum:expr, $step:expr, $default:expr;)+ }
+        measured { $($(#[$m_doc:meta])* $m_name:ident: $m_field:ident, $m_minimum:expr, $m_maximum:expr;)+ }
+    ) => {
+        /// Every choice as given. `Design::default()` is an ordinary cold-country build.
+        #[derive(Clone, Debug, PartialEq)]
+        pub struct Design {
+            /// Which freight box.
+            pub box_size: BoxSize,
+            /// What is done about the corner castings.
+            pub end_wall_treatment: EndWallTreatment,
+            /// From where the foam depth is measured.
+            pub foam_measure: FoamMeasure,
+            /// The board that covers the foam.
+            pub lining_material: LiningMaterial,
+            /// Whether there is a personnel door, and where.
+            pub personnel_door: PersonnelDoor,
+            /// The wall that holds the windows.
+            pub window_wall: Wall,
+            $($(#[$doc])* pub $name: $type,)+
+            $($(#[$m_doc])* pub $m_name: Option<Length>,)+
+        }
+
+        impl Default for Design {
+            fn default() -> Self {
+                Self {
+                    box_size: BoxSize::default(),
+                    end_wall_treatment: EndWallTreatment::default(),
+                    foam_measure: FoamMeasure::default(),
+                    lining_material: LiningMaterial::default(),
+                    personnel_door: PersonnelDoor::default(),
+                    window_wall: Wall::LeftSide,
+                    $($name: <$type as Number>::from_number($default),)+
+                    $($m_name: None,)+
+                }
+            }
+        }
+
+        /// Names a numeric choice.
+        #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+        pub enum Field {
+            $($(#[$doc])* $field,)+
+            $($(#[$m_doc])* $m_field,)+
+        }
+
+        impl Field {
+            /// Every numeric choice.
+            pub const ALL: &'static [Self] = &[$(Self::$field,)+ $(Self::$m_field,)+];
+
+            /// What is allowed for it.
+            pub const fn range(self) -> Range {
+                match self {
+                    $(Self::$field => Range {
+                        key: stringify!($name),
+                        quantity: <$type as Number>::QUANTITY,
+                        minimum: $minimum,
+                        maximum: $maximum,
+                        step: $step,
+                        default: Some($default),
+                    },)+
+                    $(Self::$m_field => Range {
+                        key: stringify!($m_name),
+                        quantity: Quantity::Length,
+                        minimum: $m_minimum,
+                        maximum: $m_maximum,
+                        step: mm(1.0),
+                        default: None,
+                    },)+
+                }
+            }
+        }
+
+        impl Design {
+            /// The SI number of a choice; `None` for a measurement that was not taken.
+            pub fn get(&self, field: Field) -> Option<f64> {
+                match field {
+                    $(Field::$field => Some(self.$name.to_number()),)+
+                    $(Field::$m_field => self.$m_name.map(Number::to_number),)+
+                }
+            }
+
+            /// Sets a choice from its SI number, lawful or not; `None` takes back a measurement
+            /// and leaves any other choice as it is.
+            pub fn set(&mut self, field: Field, number: Option<f64>) {
+                match field {
+                    $(Field::$field => if let Some(number) = number {
+                        self.$name = Number::from_number(number);
+                    },)+
+                    $(Field::$m_field => self.$m_name = number.map(Number::from_number),)+
+                }
+            }
+        }
+    };
+}
+
+fields! {
+    chosen {
+        /// Depth of the wall studs' web.
+        stud_depth: Length, StudDepth, mm(25.0), mm(205.0), mm(1.0), mm(41.0);
+        /// Gap between the corrugation's inner crests and the outer flange of the studs.
+        stud_stand_off: Length, StudStandOff, mm(0.0), mm(150.0), mm(1.0), mm(22.0);
+        /// From one stud to the next.
+        stud_spacing: Length, StudSpacing, mm(300.0), mm(610.0), mm(1.0), mm(406.0);
+        /// Sheet thickness of the wall studs.
+        stud_steel_thickness: Length, StudSteelThickness, mm(0.4), mm(2.5), mm(0.01), mm(0.84);
+        /// Width of the flanges of studs and joists.
+        flange_width: Length, FlangeWidth, mm(25.0), mm(65.0), mm(1.0), mm(32.0);
+        /// Depth of the ceiling joists' web.
+        joist_depth: Length, JoistDepth, mm(25.0), mm(205.0), mm(1.0), mm(64.0);
+        /// Gap between the roof's inner plane and the upper flange of the joists.
+        joist_stand_off: Length, JoistStandOff, mm(0.0), mm(150.0), mm(1.0), mm(25.0);
+        /// From one ceiling joist to the next.
+        joist_spacing: Length, JoistSpacing, mm(300.0), mm(610.0), mm(1.0), mm(406.0);
+        /// Sheet thickness of the ceiling joists.
+        joist_steel_thickness: Length, JoistSteelThickness, mm(0.4), mm(2.5), mm(0.01), mm(0.84);
+        /// Foam on the two side walls.
+        side_wall_foam: Length, SideWallFoam, mm(10.0), mm(200.0), mm(1.0), mm(50.0);
+        /// Foam on the front end wall.
+        front_end_foam: Length, FrontEndFoam, mm(10.0), mm(200.0), mm(1.0), mm(50.0);
+        /// Foam on the framed wall behind the cargo doors.
+        door_end_foam: Length, DoorEndFoam, mm(10.0), mm(200.0), mm(1.0), mm(50.0);
+        /// Foam under the roof.
+        ceiling_foam: Length, CeilingFoam, mm(10.0), mm(250.0), mm(1.0), mm(75.0);
+        /// Foam under the plywood floor, between the members.
+        floor_foam_between: Length, FloorFoamBetween, mm(0.0), mm(122.0), mm(1.0), mm(75.0);
+        /// Foam wrapped round and under the members.
+        floor_foam_under: Length, FloorFoamUnder, mm(0.0), mm(100.0), mm(1.0), mm(0.0);
+        /// Foam board laid over the plywood floor.
+        floor_foam_over: Length, FloorFoamOver, mm(0.0), mm(150.0), mm(1.0), mm(0.0);
+        /// Deck laid over the floor's foam board; not there without such a board.
+        floor_deck: Length, FloorDeck, mm(9.0), mm(40.0), mm(1.0), mm(18.0);
+        /// Seal or levelling coat on the floor.
+        floor_levelling: Length, FloorLevelling, mm(0.0), mm(30.0), mm(1.0), mm(3.0);
+        /// Aged thermal conductivity of the sprayed foam.
+        foam_conductivity: ThermalConductivity, FoamConductivity, 0.018, 0.040, 0.001, 0.026;
+        /// Thickness of the lining board on walls and ceiling.
+        lining_thickness: Length, LiningThickness, mm(3.0), mm(40.0), mm(1.0), mm(12.0);
+        /// Foam between a casting's steel and the lining that covers it.
+        casting_cover: Length, CastingCover, mm(5.0), mm(150.0), mm(1.0), mm(50.0);
+        /// Plastic pad between a stud's bracket and the top rail.
+        bracket_pad: Length, BracketPad, mm(0.0), mm(25.0), mm(1.0), mm(6.0);
+        /// Foam packed over the inner face of the steel frames round doors and windows.
+        opening_frame_foam: Length, OpeningFrameFoam, mm(0.0), mm(60.0), mm(1.0), mm(25.0);
+        /// Damper openings through the walls, intakes and exhausts together.
+        damper_count: f64, DamperCount, 0.0, 8.0, 1.0, 0.0;
+        /// Inside diameter of a damper's steel sleeve.
+        damper_diameter: Length, DamperDiameter, mm(100.0), mm(400.0), mm(5.0), mm(200.0);
+        /// Width of the personnel door.
+        door_width: Length, DoorWidth, mm(600.0), mm(1200.0), mm(5.0), mm(910.0);
+        /// Height of the personnel door.
+        door_height: Length, DoorHeight, mm(1600.0), mm(2300.0), mm(5.0), mm(2030.0);
+        /// Thermal transmittance of the personnel door, frame included.
+        door_transmittance: ThermalTransmittance, DoorTransmittance, 0.4, 5.5, 0.1, 1.4;
+        /// How many windows.
+        window_count: f64, WindowCount, 0.0, 8.0, 1.0, 1.0;
+        /// Width of a window.
+        window_width: Length, WindowWidth, mm(300.0), mm(2400.0), mm(10.0), mm(1000.0);
+        /// Height of a window.
+        window_height: Length, WindowHeight, mm(300.0), mm(1800.0), mm(10.0), mm(1000.0);
+        /// Thermal transmittance of the windows, frame included.
+        window_transmittance: ThermalTransmittance, WindowTransmittance, 0.4, 5.5, 0.1, 1.8;
+        /// Room temperature to be held.
+        indoor_temperature: Temperature, IndoorTemperature, -5.0, 35.0, 0.5, 20.0;
+        /// Winter outdoor temperature the heater is sized for.
+        outdoor_temperature: Temperature, OutdoorTemperature, -60.0, 15.0, 0.5, -33.0;
+        /// Air changes of the clear room.
+        air_changes: AirChangeRate, AirChanges, per_hour(0.0), per_hour(20.0), per_hour(0.05), per_hour(0.3);
+    }
+    measured {
+        /// Measured inside length, in place of the nominal one.
+        measured_length: MeasuredLength, mm(2000.0), mm(13_700.0);
+        /// Measured inside width, in place of the nominal one.
+        measured_width: MeasuredWidth, mm(2200.0), mm(2430.0);
+        /// Measured inside height, in place of the nominal one.
+        measured_height: MeasuredHeight, mm(2000.0), mm(2880.0);
+        /// Measured reach of a top casting past the front end wall.
+        measured_casting_front: MeasuredCastingFront, mm(0.0), mm(178.0);
+        /// Measured reach of a top casting past the plane of the cargo doors.
+        measured_casting_door: MeasuredCastingDoor, mm(0.0), mm(178.0);
+        /// Measured reach of a top casting past the side wall.
+        measured_casting_width: MeasuredCastingWidth, mm(0.0), mm(162.0);
+        /// Measured reach of a top casting below the roof's inner plane.
+        measured_casting_height: MeasuredCastingHeight, mm(0.0), mm(118.0);
+    }
+}
+
+impl Field {
+    /// The field of this name.
+    pub fn from_key(key: &str) -> Option<Self> {
+        Self::ALL.iter().copied().find(|field| field.range().key == key)
+    }
+}

@@ -1,0 +1,14 @@
+//! The ground state: every choice a visitor can make, and what is allowed.
+//!
+//! [`Design`] holds the choices as given, lawful or not. [`Design::check`] returns either a
+//! [`CheckedDesign`], the only thing the rest of the house accepts, or all errors at once.
+
+mod check;
+mod choice;
+mod field;
+mod stack;
+
+pub use check::*;
+pub use choice::*;
+pub use field::*;
+pub use stack::*;

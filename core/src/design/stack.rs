@@ -1,0 +1,168 @@
+//! What stands between the steel and the room on each surface, and so where the lining face lies.
+
+use super::choice::EndWallTreatment;
+use super::field::Design;
+use crate::freight_box::FreightBox;
+use crate::units::Length;
+
+/// A surface of the room that is built up alike all over.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+pub enum Surface {
+    /// Both long walls.
+    SideWall,
+    /// The end opposite the cargo doors.
+    FrontEnd,
+    /// The framed wall behind the cargo doors.
+    DoorEnd,
+    /// Under the roof.
+    Ceiling,
+    /// On the plywood floor.
+    Floor,
+}
+
+impl Surface {
+    /// Every surface.
+    pub const ALL: [Self; 5] =
+        [Self::SideWall, Self::FrontEnd, Self::DoorEnd, Self::Ceiling, Self::Floor];
+
+    /// Stable name.
+    pub const fn key(self) -> &'static str {
+        match self {
+            Self::SideWall => "side_wall",
+            Self::FrontEnd => "front_end",
+            Self::DoorEnd => "door_end",
+            Self::Ceiling => "ceiling",
+            Self::Floor => "floor",
+        }
+    }
+}
+
+/// The build-up of one surface, measured from the innermost steel plane towards the room.
+///
+/// The inner face of the build-up, behind the lining, lies at the deeper of frame and foam: foam
+/// up to the frame's face costs no room.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Stack {
+    /// Foam depth over the inner crests.
+    pub foam: Length,
+    /// From the steel to the outer flange of the frame, as chosen. Zero on the floor.
+    pub stand_off: Length,
+    /// Depth of the stud or joist. Zero on the floor.
+    pub member: Length,
+    /// How far the surface, frame and all, is brought in past frame and foam to hide castings.
+    pub brought_in: Length,
+    /// Board thickness over it.
+    pub lining: Length,
+    /// Levelling coat under everything; floor only.
+    pub levelling: Length,
+}
+
+impl Stack {
+    /// The deeper of frame and foam.
+    fn deeper(&self) -> Length {
+        (self.stand_off + self.member).max(self.foam)
+    }
+
+    /// Where the lining's back lies.
+    pub fn lining_back(&self) -> Length {
+        self.levelling + self.deeper() + self.brought_in
+    }
+
+    /// From the steel to the outer flange of the frame as it ends up: a surface that is brought
+    /// in takes its frame along, so that the lining stays on the frame.
+    pub fn frame_stand_off(&self) -> Length {
+        if self.brought_in > Length::ZERO {
+            self.deeper() + self.brought_in - self.member
+        } else {
+            self.stand_off
+        }
+    }
+
+    /// Still air between foam and lining.
+    pub fn air_gap(&self) -> Length {
+        self.deeper() + self.brought_in - self.foam
+    }
+
+    /// Foam that goes past the frame's face and so costs room.
+    pub fn foam_past_frame(&self) -> Length {
+        (self.foam - self.stand_off - self.member).max(Length::ZERO)
+    }
+
+    /// Everything from the steel to the room.
+    pub fn total(&self) -> Length {
+        self.lining_back() + self.lining
+    }
+}
+
+/// The build-up of a framed surface whose castings must be hidden behind `hidden_depth`, if any.
+fn framed(
+    foam: Length,
+    stand_off: Length,
+    member: Length,
+    lining: Length,
+    hidden_depth: Option<Length>,
+) -> Stack {
+    let deeper = (stand_off + member).max(foam);
+    let brought_in = (hidden_depth.unwrap_or(Length::ZERO) - deeper).max(Length::ZERO);
+    Stack { foam, stand_off, member, brought_in, lining, levelling: Length::ZERO }
+}
+
+impl Design {
+    /// The box chosen, with measured dimensions where there are any.
+    pub fn freight_box(&self) -> FreightBox {
+        let mut freight_box = self.box_size.nominal();
+        let put = |place: &mut Length, measured: Option<Length>| {
+            if let Some(length) = measured {
+                *place = length;
+            }
+        };
+        put(&mut freight_box.internal.length, self.measured_length);
+        put(&mut freight_box.internal.width, self.measured_width);
+        put(&mut freight_box.internal.height, self.measured_height);
+        put(&mut freight_box.casting.front_length, self.measured_casting_front);
+        put(&mut freight_box.casting.door_length, self.measured_casting_door);
+        put(&mut freight_box.casting.width, self.measured_casting_width);
+        put(&mut freight_box.casting.height, self.measured_casting_height);
+        freight_box
+    }
+
+    /// The build-up of a surface.
+    pub fn stack(&self, surface: Surface) -> Stack {
+        let casting = self.freight_box().casting;
+        let built_out = self.end_wall_treatment == EndWallTreatment::BuildOutEndWalls;
+        let dropped = self.end_wall_treatment == EndWallTreatment::DropCeiling;
+        let wall = |foam, hidden_depth| {
+            framed(foam, self.stud_stand_off, self.stud_depth, self.lining_thickness, hidden_depth)
+        };
+        match surface {
+            Surface::SideWall => wall(self.side_wall_foam, None),
+            Surface::FrontEnd => wall(
+                self.front_end_foam,
+                built_out.then_some(casting.front_length + self.casting_cover),
+            ),
+            Surface::DoorEnd => wall(
+                self.door_end_foam,
+                built_out.then_some(casting.door_length + self.casting_cover),
+            ),
+            Surface::Ceiling => framed(
+                self.ceiling_foam,
+                self.joist_stand_off,
+                self.joist_depth,
+                self.lining_thickness,
+                dropped.then_some(casting.height + self.casting_cover),
+            ),
+            Surface::Floor => Stack {
+                foam: self.floor_foam_over,
+                stand_off: Length::ZERO,
+                member: Length::ZERO,
+                brought_in: Length::ZERO,
+                lining: if self.floor_foam_over > Length::ZERO {
+                    self.floor_deck
+                } else {
+                    Length::ZERO
+                },
+                levelling: self.floor_levelling,
+            },
+        }
+    }
+}

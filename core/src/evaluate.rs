@@ -1,0 +1,55 @@
+//! The one door: a checked design in, everything known about it out, every stage kept.
+
+use crate::caution::{Caution, cautions};
+use crate::design::{CheckedDesign, EndWallTreatment};
+use crate::detail::{DetailMemory, Effort, PlacedDetail, details};
+use crate::envelope::Envelope;
+use crate::heat_loss::HeatLoss;
+use crate::room::{Room, rooms_by_treatment};
+
+/// All that follows from a design.
+#[derive(Clone, Debug)]
+pub struct Evaluation {
+    /// The design it follows from.
+    pub checked: CheckedDesign,
+    /// The room that is left.
+    pub room: Room,
+    /// The room under each lawful treatment of the castings, the chosen one included.
+    pub rooms_by_treatment: Vec<(EndWallTreatment, Room)>,
+    /// What stands where.
+    pub envelope: Envelope,
+    /// The cold details, each with its field.
+    pub details: Vec<PlacedDetail>,
+    /// Heat loss and design load.
+    pub heat_loss: HeatLoss,
+    /// Warnings.
+    pub cautions: Vec<Caution>,
+}
+
+/// Evaluates a design, every detail solved. Fields that `memory` holds are not solved again.
+pub fn evaluate(checked: &CheckedDesign, memory: &mut DetailMemory) -> Evaluation {
+    evaluate_with(checked, memory, Effort::All)
+}
+
+/// Evaluates a design with the details that the effort allows; others wait, and are listed as not
+/// counted until they are known.
+pub fn evaluate_with(
+    checked: &CheckedDesign,
+    memory: &mut DetailMemory,
+    effort: Effort,
+) -> Evaluation {
+    let room = Room::of(checked);
+    let envelope = Envelope::of(checked, &room.clear);
+    let details = details(checked, &envelope, memory, effort);
+    let heat_loss = HeatLoss::of(checked.design(), &room, &envelope, &details);
+    let cautions = cautions(checked, &room);
+    Evaluation {
+        checked: checked.clone(),
+        rooms_by_treatment: rooms_by_treatment(checked),
+        room,
+        envelope,
+        details,
+        heat_loss,
+        cautions,
+    }
+}

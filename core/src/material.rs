@@ -1,0 +1,57 @@
+//! What things are made of: conductivity, vapour resistance, density, heat capacity, each with
+//! its source.
+
+use crate::source::Source;
+use crate::units::{Density, SpecificHeatCapacity, ThermalConductivity, VapourResistanceFactor};
+
+/// A building material with its design values.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Material {
+    /// Thermal conductivity λ, W/(m·K).
+    pub conductivity: ThermalConductivity,
+    /// Water vapour resistance factor µ (dry cup).
+    pub vapour_resistance_factor: VapourResistanceFactor,
+    /// Density ρ, kg/m³.
+    pub density: Density,
+    /// Specific heat capacity c, J/(kg·K).
+    pub specific_heat_capacity: SpecificHeatCapacity,
+    /// Where the values come from.
+    pub source: Source,
+}
+
+const fn material(
+    conductivity: f64,
+    vapour_resistance_factor: f64,
+    density: f64,
+    specific_heat_capacity: f64,
+    source: Source,
+) -> Material {
+    Material {
+        conductivity: ThermalConductivity::new(conductivity),
+        vapour_resistance_factor: VapourResistanceFactor::new(vapour_resistance_factor),
+        density: Density::new(density),
+        specific_heat_capacity: SpecificHeatCapacity::new(specific_heat_capacity),
+        source,
+    }
+}
+
+/// Steel. A metal skin passes no vapour; ISO 10456 table 3 lets µ be taken as infinite.
+pub const STEEL: Material = material(50.0, f64::INFINITY, 7800.0, 450.0, Source::Iso10456);
+
+/// Plywood of 500 kg/m³ (ISO 10456:2007 table 3; µ is the dry-cup figure).
+pub const PLYWOOD: Material = material(0.13, 200.0, 500.0, 1600.0, Source::Iso10456);
+
+/// Gypsum board of 900 kg/m³ (ISO 10456:2007 table 3).
+pub const GYPSUM_BOARD: Material = material(0.25, 10.0, 900.0, 1000.0, Source::Iso10456);
+
+/// Sprayed closed-cell polyurethane foam, aged design value.
+///
+/// Makers state 0.022 fresh to 0.028 aged; 0.026 is an inch. The design may override the
+/// conductivity. µ 60 is the lower end of what such foam reaches.
+pub const CLOSED_CELL_FOAM: Material = material(0.026, 60.0, 32.0, 1400.0, Source::CommonPractice);
+
+/// Rigid plastic, as in a thermal pad under a bracket (ISO 10456:2007 table 3, rigid PVC).
+pub const RIGID_PLASTIC: Material = material(0.17, 50_000.0, 1390.0, 900.0, Source::Iso10456);
+
+/// Softwood of 500 kg/m³ (ISO 10456:2007 table 3; µ is the dry-cup figure).
+pub const SOFTWOOD: Material = material(0.13, 50.0, 500.0, 1600.0, Source::Iso10456);

@@ -1,0 +1,9 @@
+//! The engine against outside truth: standards, handbooks, closed forms, other libraries.
+
+mod envelope;
+mod frame_line;
+mod freight_box;
+mod psychro;
+mod trade;
+mod units;
+mod ventilation;

@@ -1,0 +1,195 @@
+//! Writing dist, the folder a host copies to its own site: every address in it is relative, so it
+//! works at any depth.
+//!
+//! The element's script keeps one name for ever. Everything it loads sits in a folder named after
+//! its own content, so a copy kept by a cache can never mix two builds.
+
+use std::{
+    fs,
+    hash::{DefaultHasher, Hasher},
+    path::Path,
+};
+
+use anyhow::{Context, Result, bail};
+
+use crate::{
+    fallback, glue, machine, program, project,
+    weight::{self, Weight},
+};
+
+/// The element's script: the one address a host page writes.
+const SHIM: &str = "embed.js";
+
+/// The element's style sheet, which the element's script fetches.
+const ELEMENT_STYLE: &str = "element.css";
+
+/// The folder of the versions.
+const VERSIONS: &str = "element";
+
+/// Where the script names its version; the build fills it in.
+const VERSION_MARK: &str = "__VERSION__";
+
+/// Builds dist and prints what it weighs.
+pub(crate) fn build_and_weigh() -> Result<Weight> {
+    build()?;
+    weight::report()
+}
+
+/// Builds dist.
+pub(crate) fn build() -> Result<()> {
+    machine::wasm_target()?;
+    compile(&["--lib"])?;
+
+    // Everything is made beside dist first, so that a failure leaves the last good one standing.
+    let root = project::root();
+    let fresh = project::target().join("site");
+    empty(&fresh)?;
+    let parts = fresh.join(VERSIONS).join("fresh");
+    let wasm = project::target().join(project::WASM).join("release/inchwise_web.wasm");
+    glue::generate(&wasm, &parts)?;
+    copy(&root.join("style").join(ELEMENT_STYLE), &parts.join(ELEMENT_STYLE))?;
+    // The hand-written scripts go beside the wasm: all of them but the element's own.
+    for name in files(&root.join("web"), |name| name.ends_with(".js") && name != SHIM)? {
+        copy(&root.join("web").join(&name), &parts.join(&name))?;
+    }
+
+    let version = version(&parts)?;
+    move_to(&parts, &fresh.join(VERSIONS).join(&version))?;
+    let shim = read(&root.join("web").join(SHIM))?;
+    write(&fresh.join(SHIM), &filled(&shim, VERSION_MARK, &version)?)?;
+
+    let page = read(&root.join("index.html"))?;
+    write(&fresh.join("index.html"), &filled(&page, fallback::MARK, &fallback::block()?)?)?;
+    for name in files(&root.join("style"), |name| name != ELEMENT_STYLE)? {
+        copy(&root.join("style").join(&name), &fresh.join("style").join(&name))?;
+    }
+
+    let dist = project::dist();
+    if dist.exists() {
+        fs::remove_dir_all(&dist).context("The old dist folder could not be removed.")?;
+    }
+    move_to(&fresh, &dist)
+}
+
+/// Compiles a part of the planner's package to wasm, as a release.
+pub(crate) fn compile(part: &[&str]) -> Result<()> {
+    // Panic messages carry source paths; these keep the builder's own folders out of them.
+    let home = std::env::var("CARGO_HOME")
+        .or_else(|_| std::env::var("HOME").map(|home| format!("{home}/.cargo")))
+        .unwrap_or_default();
+    let flags = format!("target.{}.rustflags=['--remap-path-prefix={home}=cargo']", project::WASM);
+    let mut command = program::cargo(&["build", "--release", "--package", "inchwise-web"]);
+    command.args(part).args(["--target", project::WASM, "--config", &flags]);
+    program::run(&mut command).context("The planner did not compile to wasm.")
+}
+
+/// Whether a file of dist is part of the element rather than of the page around it.
+pub(crate) fn belongs_to_element(name: &str) -> bool {
+    name == SHIM || is_versioned(name)
+}
+
+/// Whether a file's address changes whenever its content does.
+pub(crate) fn is_versioned(name: &str) -> bool {
+    name.split('/').next() == Some(VERSIONS)
+}
+
+/// The names of all files below `folder`, relative to `base`, in order.
+pub(crate) fn list(base: &Path, folder: &Path, names: &mut Vec<String>) -> Result<()> {
+    let entries = fs::read_dir(folder)
+        .with_context(|| format!("{} cannot be read. Run `cargo site build`.", folder.display()))?;
+    let mut paths: Vec<_> = entries.flatten().map(|entry| entry.path()).collect();
+    paths.sort();
+    for path in paths {
+        if path.is_dir() {
+            list(base, &path, names)?;
+        } else if let Ok(relative) = path.strip_prefix(base) {
+            names.push(relative.to_string_lossy().replace('\\', "/"));
+        }
+    }
+    Ok(())
+}
+
+/// The names of the files right in `folder` that are `wanted`.
+fn files(folder: &Path, wanted: impl Fn(&str) -> bool) -> Result<Vec<String>> {
+    let mut names = Vec::new();
+    list(folder, folder, &mut names)?;
+    names.retain(|name| !name.contains('/') && wanted(name));
+    Ok(names)
+}
+
+/// A name for what a folder holds: equal contents have equal names.
+fn version(folder: &Path) -> Result<String> {
+    let mut names = Vec::new();
+    list(folder, folder, &mut names)?;
+    let mut hasher = DefaultHasher::new();
+    for name in &names {
+        let bytes =
+            fs::read(folder.join(name)).with_context(|| format!("{name} is unreadable."))?;
+        hasher.write(name.as_bytes());
+        hasher.write(&bytes);
+    }
+    Ok(format!("{:016x}", hasher.finish()))
+}
+
+/// The text with its one mark replaced; an error if the mark is not there exactly once.
+fn filled(text: &str, mark: &str, content: &str) -> Result<String> {
+    match text.matches(mark).count() {
+        1 => Ok(text.replace(mark, content)),
+        count => {
+            bail!("The mark {mark} should stand exactly once in its file; it stands {count}x.")
+        }
+    }
+}
+
+fn empty(folder: &Path) -> Result<()> {
+    if folder.exists() {
+        fs::remove_dir_all(folder).with_context(|| format!("{} is stuck.", folder.display()))?;
+    }
+    fs::create_dir_all(folder).with_context(|| format!("{} cannot be made.", folder.display()))
+}
+
+fn read(file: &Path) -> Result<String> {
+    fs::read_to_string(file).with_context(|| format!("{} cannot be read.", file.display()))
+}
+
+fn write(file: &Path, text: &str) -> Result<()> {
+    fs::write(file, text).with_context(|| format!("{} cannot be written.", file.display()))
+}
+
+fn copy(from: &Path, to: &Path) -> Result<()> {
+    if let Some(folder) = to.parent() {
+        fs::create_dir_all(folder).with_context(|| format!("{} is stuck.", folder.display()))?;
+    }
+    fs::copy(from, to).with_context(|| format!("{} cannot be copied.", from.display()))?;
+    Ok(())
+}
+
+fn move_to(from: &Path, to: &Path) -> Result<()> {
+    // Renaming fails across file systems, where the build folder may live on another disk.
+    if fs::rename(from, to).is_ok() {
+        return Ok(());
+    }
+    let mut names = Vec::new();
+    list(from, from, &mut names)?;
+    names.iter().try_for_each(|name| copy(&from.join(name), &to.join(name)))
+}
+
+#[cfg(test)]
+mod tests {
+    use super::{belongs_to_element, filled, is_versioned};
+
+    #[test]
+    fn a_mark_is_filled_once_or_not_at_all() {
+        assert_eq!(filled("a MARK b", "MARK", "x").unwrap(), "a x b");
+        assert!(filled("a b", "MARK", "x").is_err());
+        assert!(filled("MARK MARK", "MARK", "x").is_err());
+    }
+
+    #[test]
+    fn only_the_version_folder_is_versioned() {
+        assert!(is_versioned("element/0123/inchwise.js"));
+        assert!(!is_versioned("embed.js"));
+        assert!(belongs_to_element("embed.js"));
+        assert!(!belongs_to_element("style/shop.css"));
+    }
+}

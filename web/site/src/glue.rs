@@ -1,0 +1,36 @@
+//! The wasm-bindgen command line, called as a library so that Cargo.lock keeps it and the library
+//! inside the wasm at one version.
+
+use std::path::Path;
+
+use anyhow::{Context, Result};
+
+/// The name of the script that loads the wasm, without its extension.
+pub(crate) const NAME: &str = "inchwise";
+
+/// Writes the script and the wasm it loads into `folder`.
+pub(crate) fn generate(wasm: &Path, folder: &Path) -> Result<()> {
+    let arguments: [&std::ffi::OsStr; 11] = [
+        "wasm-bindgen".as_ref(),
+        wasm.as_ref(),
+        "--target".as_ref(),
+        "web".as_ref(),
+        "--no-typescript".as_ref(),
+        "--remove-name-section".as_ref(),
+        "--remove-producers-section".as_ref(),
+        "--out-name".as_ref(),
+        NAME.as_ref(),
+        "--out-dir".as_ref(),
+        folder.as_ref(),
+    ];
+    wasm_bindgen_cli::wasm_bindgen::run_cli_with_args(arguments)
+        .context("wasm-bindgen could not write the script that loads the wasm")
+}
+
+/// Runs a wasm test binary under Node.
+pub(crate) fn run_tests(arguments: &[String]) -> Result<()> {
+    let command = ["wasm-bindgen-test-runner".to_owned()];
+    wasm_bindgen_cli::wasm_bindgen_test_runner::run_cli_with_args(
+        command.iter().chain(arguments).cloned(),
+    )
+}

@@ -1,0 +1,64 @@
+//! What a visitor downloads, squeezed as a host would send it, against the bar we set.
+
+use std::{fs, path::Path};
+
+use anyhow::{Context, Result, bail};
+
+use crate::{bundle, mime, project};
+
+/// The most the first load of the element may weigh, in bytes after brotli.
+const BAR: usize = 120_000;
+
+/// What one build weighs.
+pub(crate) struct Weight {
+    first_load: usize,
+}
+
+impl Weight {
+    /// An error when the first load is over the bar.
+    pub(crate) fn check(&self) -> Result<()> {
+        if self.first_load > BAR {
+            bail!(
+                "The first load of the element weighs {} after brotli, over the bar of {}.",
+                kilobytes(self.first_load),
+                kilobytes(BAR)
+            );
+        }
+        Ok(())
+    }
+}
+
+/// Weighs dist and prints the table. The element's first load is its script, the folder of its
+/// version and nothing else; the page around it is the host's own and weighed beside it.
+pub(crate) fn report() -> Result<Weight> {
+    let dist = project::dist();
+    let mut names = Vec::new();
+    bundle::list(&dist, &dist, &mut names)?;
+    let (element, page): (Vec<_>, Vec<_>) =
+        names.iter().partition(|name| bundle::belongs_to_element(name));
+
+    println!("\n{:<44} {:>10} {:>10}", "file", "raw", "brotli");
+    let first_load = rows(&dist, &element)?;
+    println!("{:<44} {:>10} {:>10}", "first load of the element", "", kilobytes(first_load));
+    println!("{:<44} {:>10} {:>10}\n", "the bar", "", kilobytes(BAR));
+    let page = rows(&dist, &page)?;
+    println!("{:<44} {:>10} {:>10}\n", "the demo page around it", "", kilobytes(page));
+    Ok(Weight { first_load })
+}
+
+fn rows(dist: &Path, names: &[&String]) -> Result<usize> {
+    let mut total = 0;
+    for name in names {
+        let bytes =
+            fs::read(dist.join(name)).with_context(|| format!("dist/{name} cannot be read."))?;
+        let squeezed =
+            if mime::of(name).compresses { mime::squeeze(&bytes).len() } else { bytes.len() };
+        println!("{name:<44} {:>10} {:>10}", kilobytes(bytes.len()), kilobytes(squeezed));
+        total += squeezed;
+    }
+    Ok(total)
+}
+
+fn kilobytes(bytes: usize) -> String {
+    format!("{}.{:02} kB", bytes / 1000, bytes % 1000 / 10)
+}
