@@ -16,6 +16,7 @@ mod field;
 mod geometry;
 mod grid;
 mod lines;
+mod mix;
 mod multigrid;
 mod network;
 mod node;

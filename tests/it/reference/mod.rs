@@ -1,5 +1,6 @@
 //! The engine against outside truth: standards, handbooks, closed forms, other libraries.
 
+mod conduction;
 mod envelope;
 mod frame_line;
 mod freight_box;
