@@ -36,7 +36,8 @@ impl Grid {
     /// [`ConductionError::Empty`].
     pub fn new(problem: &Problem) -> Result<Self, ConductionError> {
         problem.check()?;
-        let lines = Axis::ALL.map(|axis| lay_lines(problem, axis));
+        let [x, y, z] = Axis::ALL.map(|axis| lay_lines(problem, axis));
+        let lines = [x?, y?, z?];
         let cells = lines.iter().fold(1_usize, |product, l| product.saturating_mul(l.len() - 1));
         // Cell numbers are kept in 32 bits, one of them as a mark.
         let limit = problem.cells.limit.min(u32::MAX as usize / 8);

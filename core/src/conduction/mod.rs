@@ -10,7 +10,6 @@
 //! resistances, superposition, temperature weights, coupling coefficients).
 
 mod boundary;
-mod connect;
 mod error;
 mod field;
 mod geometry;

@@ -283,8 +283,8 @@ fn round_pipe_insulation_follows_the_closed_form() {
 /// A thin steel strip that slopes through foam carries λ·t/length however coarse the cells are.
 #[test]
 fn sloping_sheet_keeps_its_cross_section() {
-    let [length, rise, thickness] = [0.2, 0.1, 0.002];
-    let slant = (1.0 + (rise / length) * (rise / length) as f64).sqrt();
+    let [length, rise, thickness] = [0.2_f64, 0.1, 0.002];
+    let slant = (1.0 + (rise / length) * (rise / length)).sqrt();
     let up = thickness * slant;
     let at = |x: f64, y: f64| [Length::new(x), Length::new(y)];
     let sheet = Shape::Prism {

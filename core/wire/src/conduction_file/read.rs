@@ -127,11 +127,6 @@ pub(super) fn locate(error: &ConductionError) -> FileError {
         ConductionError::NoBoundary => {
             ("environments".to_owned(), "no material touches any of them".to_owned())
         }
-        ConductionError::FloatingRegion { at } => {
-            let [x, y, z] = [at.x, at.y, at.z].map(Length::value);
-            let message = format!("the body at ({x}, {y}, {z}) m touches no environment");
-            ("environments".to_owned(), message)
-        }
         ConductionError::Empty => ("air".to_owned(), "the air fills the whole domain".to_owned()),
         ConductionError::NotConverged { residual, iterations } => (
             "accuracy".to_owned(),
