@@ -1,5 +1,7 @@
 //! What must hold for any input, tried on many.
 
+mod conduction;
+mod conduction_reading;
 mod design;
 mod evaluation;
 mod heat_loss;

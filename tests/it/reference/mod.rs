@@ -1,5 +1,7 @@
 //! The engine against outside truth: standards, handbooks, closed forms, other libraries.
 
+mod conduction;
+mod conduction_file;
 mod envelope;
 mod frame_line;
 mod freight_box;
