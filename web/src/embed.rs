@@ -1,9 +1,9 @@
 //! The seam between the custom element (`web/embed.js`) and the planner: everything the page's
 //! script may ask of the wasm.
 
-use std::{any::Any, cell::RefCell, rc::Rc};
-
+use any_spawner::Executor;
 use inchwise_core::design::Design;
+use leptos::prelude::{Owner, Set, WithUntracked};
 use wasm_bindgen::JsValue;
 use wasm_bindgen::prelude::wasm_bindgen;
 use web_sys::{HtmlElement, Worker};
@@ -19,9 +19,9 @@ use crate::text::Language;
 /// One planner on the page. The script keeps it for as long as its element stays in the document.
 #[wasm_bindgen]
 pub struct Handle {
-    state: Option<State>,
+    state: State,
     host: HtmlElement,
-    mounted: Box<dyn Any>,
+    owner: Owner,
 }
 
 /// Puts a planner into `root`, an empty block inside the shadow root of `host`. Attributes already
@@ -38,23 +38,21 @@ pub struct Handle {
 /// slices.
 #[wasm_bindgen]
 pub fn mount(root: HtmlElement, host: HtmlElement, worker: Option<Worker>) -> Handle {
-    // Signals belong to the mount that made them, so they are made inside its closure and handed
-    // out, and end with it.
-    let made = Rc::new(RefCell::new(None));
-    let handed_out = Rc::clone(&made);
-    let of_host = host.clone();
-    let worker = RefCell::new(worker);
-    let mounted = leptos::mount::mount_to(root, move || {
-        let state = state_of(&of_host);
-        handed_out.replace(Some(state));
-        Aside::new(state, worker.take());
-        outward::tell_host(state, of_host.clone());
-        if of_host.has_attribute("address") {
+    // Fails only where another planner on the page has set it up already.
+    let _ = Executor::init_wasm_bindgen();
+    // Signals belong to the owner that made them and end with it.
+    let owner = Owner::new();
+    let state = owner.with(|| {
+        let state = state_of(&host);
+        Aside::start(state, worker);
+        outward::tell_host(state, host.clone());
+        if host.has_attribute("address") {
             outward::keep_in_address(state);
         }
-        planner(state)
+        let _ = root.append_child(planner(state).element());
+        state
     });
-    Handle { state: made.take(), host, mounted: Box::new(mounted) }
+    Handle { state, host, owner }
 }
 
 /// The state that a host's attributes ask for.
@@ -92,8 +90,7 @@ fn design_of(attribute: Option<&str>) -> Option<Design> {
 impl Handle {
     /// An attribute of the host changed; `None` says it was removed. Unknown names do nothing.
     pub fn set(&self, attribute: &str, value: Option<String>) {
-        use leptos::prelude::Set;
-        let Some(state) = self.state else { return };
+        let state = self.state;
         match attribute {
             "design" => {
                 if let Some(design) = design_of(value.as_deref()) {
@@ -108,14 +105,11 @@ impl Handle {
 
     /// The design as it stands, lawful or not: an object with the keys of the JSON form.
     pub fn design(&self) -> JsValue {
-        use leptos::prelude::WithUntracked;
-        self.state.map_or(JsValue::NULL, |state| {
-            state.design.with_untracked(|design| outward::design_object(design).into())
-        })
+        self.state.design.with_untracked(|design| outward::design_object(design).into())
     }
 
     /// Takes the planner out of the document and ends everything it started.
     pub fn unmount(self) {
-        drop(self.mounted);
+        self.owner.cleanup();
     }
 }

@@ -7,6 +7,7 @@ extern crate inchwise_tests;
 
 mod app;
 mod aside;
+mod dom;
 pub mod drawing;
 mod embed;
 pub mod link;

@@ -11,6 +11,7 @@ use leptos::prelude::*;
 use wasm_bindgen::JsValue;
 use web_sys::{CustomEvent, CustomEventInit, HtmlElement};
 
+use crate::dom::{Waiting, keep_up};
 use crate::link::{design_of_link, entries, is_link, link_of};
 use crate::measure::plain_number;
 use crate::state::{ChangedBy, State};
@@ -23,12 +24,13 @@ const ADDRESS_REST: Duration = Duration::from_millis(400);
 
 /// Tells the host of every change: who caused it, the design, and the figures that matter.
 pub fn tell_host(state: State, host: HtmlElement) {
-    Effect::new(move |before: Option<()>| {
-        let good = state.outcome.with(|outcome| outcome.errors.is_empty().then(|| state.good()));
-        if let (Some(()), Some(good)) = (before, good) {
-            send(&host, detail(&good, state.changed_by.get_value()));
+    let mut first = true;
+    keep_up(Box::new(move || {
+        let lawful = state.outcome.with(|outcome| outcome.errors.is_empty());
+        if !std::mem::take(&mut first) && lawful {
+            send(&host, detail(&state.good(), state.changed_by.get_value()));
         }
-    });
+    }));
 }
 
 fn send(host: &HtmlElement, detail: Object) {
@@ -94,25 +96,16 @@ pub fn keep_in_address(state: State) {
     state.in_address.set_value(true);
     read_address(state);
     let listener = window_event_listener_untyped("hashchange", move |_| read_address(state));
-    let waiting = StoredValue::new(None::<TimeoutHandle>);
-    let stop = move || {
-        if let Some(Some(handle)) = waiting.try_update_value(Option::take) {
-            handle.clear();
-        }
-    };
-    Effect::new(move |before: Option<()>| {
+    on_cleanup(move || listener.remove());
+    let waiting = Waiting::new();
+    let mut first = true;
+    keep_up(Box::new(move || {
         let lawful = state.outcome.with(|outcome| outcome.errors.is_empty());
         let link = state.design.with(link_of);
-        stop();
-        if before.is_some() && lawful {
-            let write = move || write_address(&link);
-            waiting.set_value(set_timeout_with_handle(write, ADDRESS_REST).ok());
+        if !std::mem::take(&mut first) && lawful {
+            waiting.after(ADDRESS_REST, Box::new(move || write_address(&link)));
         }
-    });
-    on_cleanup(move || {
-        listener.remove();
-        stop();
-    });
+    }));
 }
 
 fn read_address(state: State) {

@@ -18,6 +18,7 @@ use web_sys::{MessageEvent, Worker};
 use super::message::Message;
 use super::pack::pack_design;
 use super::solver::AsideSolver;
+use crate::dom::{Waiting, keep_up};
 use crate::drawing::geometry::depths;
 use crate::state::State;
 
@@ -55,25 +56,24 @@ pub struct Aside {
     state: State,
     hand: StoredValue<Option<Hand>, LocalStorage>,
     requests: StoredValue<Vec<Request>>,
-    timer: StoredValue<Option<TimeoutHandle>>,
+    pause: Waiting,
 }
 
 impl Aside {
     /// Sets a worker to work, or the page itself where there is none.
-    pub fn new(state: State, worker: Option<Worker>) -> Self {
+    pub fn start(state: State, worker: Option<Worker>) {
         let aside = Self {
             state,
             hand: StoredValue::new_local(None),
             requests: StoredValue::new(Vec::new()),
-            timer: StoredValue::new(None),
+            pause: Waiting::new(),
         };
         match worker {
             Some(worker) => aside.employ(worker),
             None => aside.hand.set_value(Some(Hand::Page(Box::default()))),
         }
-        Effect::new(move |_| aside.ask());
+        keep_up(Box::new(move || aside.ask()));
         on_cleanup(move || aside.stop());
-        aside
     }
 
     fn employ(self, worker: Worker) {
@@ -136,8 +136,7 @@ impl Aside {
     }
 
     fn schedule(self) {
-        let handle = set_timeout_with_handle(move || self.slice(), PAUSE).ok();
-        self.timer.try_set_value(handle);
+        self.pause.after(PAUSE, Box::new(move || self.slice()));
     }
 
     fn slice(self) {
@@ -218,9 +217,6 @@ impl Aside {
     }
 
     fn stop(self) {
-        if let Some(timer) = self.timer.try_update_value(Option::take).flatten() {
-            timer.clear();
-        }
         if let Some(Some(Hand::Worker { worker, .. })) = self.hand.try_update_value(Option::take) {
             worker.set_onmessage(None);
             worker.set_onerror(None);

@@ -2,9 +2,9 @@
 
 use std::time::Duration;
 
-use leptos::html;
-use leptos::prelude::*;
+use leptos::prelude::{Track, With, untrack};
 
+use crate::dom::{El, Waiting, el, keep_up};
 use crate::state::{Outcome, State};
 use crate::text::Language;
 
@@ -12,30 +12,21 @@ use crate::text::Language;
 const REST: Duration = Duration::from_millis(900);
 
 /// One polite sentence for screen readers after each change.
-pub fn announcer(state: State, language: Language) -> AnyView {
-    let place = NodeRef::<html::P>::new();
-    let waiting = StoredValue::new(None::<TimeoutHandle>);
-    let stop = move || {
-        if let Some(Some(handle)) = waiting.try_update_value(Option::take) {
-            handle.clear();
-        }
-    };
-    Effect::new(move |before: Option<()>| {
+pub fn announcer(state: State, language: Language) -> El {
+    let place = el("p").class("spoken").attr("aria-live", "polite");
+    let waiting = Waiting::new();
+    let spoken = place.clone();
+    let mut first = true;
+    keep_up(Box::new(move || {
         state.outcome.track();
         state.units.track();
-        stop();
         // What stands there from the start is found by reading; only changes are announced.
-        if before.is_some() {
-            let speak = move || {
-                if let Some(place) = place.get_untracked() {
-                    place.set_text_content(Some(&sentence(state, language)));
-                }
-            };
-            waiting.set_value(set_timeout_with_handle(speak, REST).ok());
+        if !std::mem::take(&mut first) {
+            let place = spoken.clone();
+            waiting.after(REST, Box::new(move || place.say(&sentence(state, language))));
         }
-    });
-    on_cleanup(stop);
-    view! { <p class="spoken" aria-live="polite" node_ref=place></p> }.into_any()
+    }));
+    place
 }
 
 fn sentence(state: State, language: Language) -> String {

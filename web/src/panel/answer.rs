@@ -2,46 +2,36 @@
 
 use inchwise_core::evaluate::Evaluation;
 use inchwise_core::units::Temperature;
-use leptos::prelude::*;
+use leptos::prelude::With;
 
 use super::fault::{fault_words, unread_words};
 use super::figure::{Figure, figure};
+use crate::dom::{El, el};
 use crate::measure::Notation;
 use crate::state::{Outcome, State};
 use crate::text::Language;
 
 /// The strip that stays in sight.
-pub fn answer(state: State, language: Language) -> AnyView {
+pub fn answer(state: State, language: Language) -> El {
     let words = language.answer();
     let part = move |class, test_id, label, value: Figure, aside: Figure| {
-        view! {
-            <div class=class data-testid=test_id>
-                <dt>{label}</dt>
-                <dd>
-                    <span class="value">{figure(state, value)}</span>
-                    <span class="aside">{figure(state, aside)}</span>
-                </dd>
-            </div>
-        }
-        .into_any()
+        el("div").class(class).test_id(test_id).with(&[
+            el("dt").text(label),
+            el("dd").with(&[
+                el("span").class("value").text_with(figure(state, value)),
+                el("span").class("aside").text_with(figure(state, aside)),
+            ]),
+        ])
     };
-    view! {
-        <section class="answer" aria-label=words.title>
-            <dl class="figures" class:stands-in=move || state.stands_in()>
-                {part("figure clear", "answer-clear", words.clear, clear_size, order_of_sizes)}
-                {part("figure lost", "answer-lost", words.lost, lost_volume, lost_share)}
-                <div class="figure load" data-testid="answer-load">
-                    <dt>{words.load}</dt>
-                    <dd class:refining=move || state.outcome.with(Outcome::is_refining)>
-                        <span class="value">{move || heating_load(state)}</span>
-                        <span class="aside">{move || beside_load(state)}</span>
-                    </dd>
-                </div>
-            </dl>
-            {reason(state, language)}
-        </section>
-    }
-    .into_any()
+    let figures = el("dl").class("figures").class_with("stands-in", move || state.stands_in());
+    el("section").class("answer").attr("aria-label", words.title).with(&[
+        figures.with(&[
+            part("figure clear", "answer-clear", words.clear, clear_size, order_of_sizes),
+            part("figure lost", "answer-lost", words.lost, lost_volume, lost_share),
+            load(state, language),
+        ]),
+        reason(state, language),
+    ])
 }
 
 fn clear_size(evaluation: &Evaluation, notation: Notation) -> String {
@@ -59,6 +49,18 @@ fn lost_volume(evaluation: &Evaluation, notation: Notation) -> String {
 fn lost_share(evaluation: &Evaluation, notation: Notation) -> String {
     let share = notation.percent(evaluation.room.lost_share);
     notation.language.answer().of_bare.with(&[&share])
+}
+
+/// The heating load, and whether it is still being refined.
+fn load(state: State, language: Language) -> El {
+    let refining = move || state.outcome.with(Outcome::is_refining);
+    el("div").class("figure load").test_id("answer-load").with(&[
+        el("dt").text(language.answer().load),
+        el("dd").class_with("refining", refining).with(&[
+            el("span").class("value").text_with(move || heating_load(state)),
+            el("span").class("aside").text_with(move || beside_load(state)),
+        ]),
+    ])
 }
 
 /// The last load with every part in it.
@@ -94,66 +96,51 @@ fn temperatures(evaluation: &Evaluation, notation: Notation) -> String {
 }
 
 /// Why the picture is not of what is chosen; nothing while it is.
-fn reason(state: State, language: Language) -> AnyView {
-    let words = language.answer();
-    let first = move || {
-        let notation = state.notation();
-        let faults = language.faults();
-        let at = |label: &str, fault: &str| faults.at_field.with(&[label, fault]);
-        let unread = state.unread.with(|unread| {
-            unread.first().map(|text| at(language.field(text.field), &unread_words(text, notation)))
-        });
-        let wrong = state.outcome.with(|outcome| {
-            outcome
-                .errors
-                .first()
-                .map(|error| at(language.field(error.field), &fault_words(error, notation)))
-        });
-        unread.or(wrong).unwrap_or_default()
-    };
-    let more = move || {
-        let count = state.unread.with(Vec::len) + state.outcome.with(|o| o.errors.len());
-        match count.saturating_sub(1) {
-            0 => String::new(),
-            more => words.more_faults.with(&[&state.notation().count(more as f64)]),
+fn reason(state: State, language: Language) -> El {
+    let place = el("div").class("reason").attr("role", "status").test_id("reason");
+    place.class_with("filled", move || state.stands_in()).children_with(move || {
+        if !state.stands_in() {
+            return Vec::new();
         }
-    };
-    let sign = move || if state.stands_in() { language.faults().sign } else { "" };
-    let last = move || if state.stands_in() { words.stands_in } else { "" };
-    view! {
-        <div class="reason" role="status" data-testid="reason" class:filled=move || state.stands_in()>
-            <strong>{sign}</strong>
-            <span>{first}</span>
-            <span>{more}</span>
-            <span>{last}</span>
-        </div>
-    }
-    .into_any()
+        let words = language.answer();
+        let mut sentences = reasons(state, language);
+        let count = sentences.len();
+        sentences.truncate(1);
+        if count > 1 {
+            let more = state.notation().count((count - 1) as f64);
+            sentences.push(words.more_faults.with(&[&more]));
+        }
+        sentences.push(words.stands_in.to_owned());
+        let spoken = sentences.iter().map(|sentence| el("span").text(sentence));
+        [el("strong").text(language.faults().sign)].into_iter().chain(spoken).collect()
+    })
+}
+
+/// Everything that stands in the way, each with the name of its field.
+fn reasons(state: State, language: Language) -> Vec<String> {
+    let notation = state.notation();
+    let at = |field, fault: &str| language.faults().at_field.with(&[language.field(field), fault]);
+    let mut reasons: Vec<String> = state.unread.with(|unread| {
+        unread.iter().map(|text| at(text.field, &unread_words(text, notation))).collect()
+    });
+    state.outcome.with(|outcome| {
+        let wrong = outcome.errors.iter();
+        reasons.extend(wrong.map(|error| at(error.field, &fault_words(error, notation))));
+    });
+    reasons
 }
 
 /// What belongs to the answer and need not stay in sight.
-pub fn facts(state: State, language: Language) -> AnyView {
+pub fn facts(state: State, language: Language) -> El {
     let words = language.answer();
     let fact = move |label, value: Figure| {
-        view! {
-            <div>
-                <dt>{label}</dt>
-                <dd>{figure(state, value)}</dd>
-            </div>
-        }
-        .into_any()
+        el("div").with(&[el("dt").text(label), el("dd").text_with(figure(state, value))])
     };
-    view! {
-        <div class="facts">
-            <dl>
-                {fact(words.headroom, headroom)}
-                {fact(words.floor, floor_area)}
-            </dl>
-            <p class="note">{words.without}</p>
-            <p class="note">{figure(state, kind_of_sizes)}</p>
-        </div>
-    }
-    .into_any()
+    el("div").class("facts").with(&[
+        el("dl").with(&[fact(words.headroom, headroom), fact(words.floor, floor_area)]),
+        el("p").class("note").text(words.without),
+        el("p").class("note").text_with(figure(state, kind_of_sizes)),
+    ])
 }
 
 fn headroom(evaluation: &Evaluation, notation: Notation) -> String {

@@ -2,15 +2,14 @@
 
 use inchwise_core::caution::{Caution, RoomMinimum};
 use inchwise_core::evaluate::Evaluation;
-use leptos::html;
-use leptos::prelude::*;
+use leptos::prelude::With;
+use wasm_bindgen::JsCast;
+use web_sys::{Element, Event, HtmlElement};
 
+use crate::dom::{El, el, keep_up};
 use crate::measure::{Notation, UnitSystem};
 use crate::state::State;
 use crate::text::Language;
-
-/// The place of the warnings on the page, so that a note can lead there.
-pub type See = NodeRef<html::Section>;
 
 /// Whether a warning is about sizes and damp rather than about working safely.
 const fn is_about_sizes(caution: Caution) -> bool {
@@ -63,67 +62,62 @@ fn below_minimum(
 }
 
 /// All warnings.
-pub fn cautions(state: State, language: Language, place: See) -> AnyView {
+pub fn cautions(state: State, language: Language) -> El {
     let words = language.cautions();
-    let list = move |about_sizes: bool| {
-        move || {
+    let group = move |heading, about_sizes: bool| {
+        let list = el("ul").children_with(move || {
             let notation = state.notation();
-            state.outcome.with(|outcome| {
-                let good = &outcome.good;
-                good.cautions
-                    .iter()
-                    .filter(|&&caution| is_about_sizes(caution) == about_sizes)
-                    .map(|&caution| {
-                        let (heading, body) = written(caution, good, notation);
-                        view! {
-                            <li>
-                                <strong>{heading}</strong>
-                                <span>{body}</span>
-                            </li>
-                        }
-                    })
-                    .collect_view()
-            })
-        }
+            state.outcome.with(|outcome| listed(&outcome.good, about_sizes, notation))
+        });
+        el("div").with(&[el("h4").text(heading), list])
     };
-    view! {
-        <section class="cautions" data-testid="cautions" tabindex="-1" node_ref=place aria-label=words.title>
-            <h3>{words.title}</h3>
-            <div class="groups">
-                <div>
-                    <h4>{words.sizes}</h4>
-                    <ul>{list(true)}</ul>
-                </div>
-                <div>
-                    <h4>{words.safety}</h4>
-                    <ul>{list(false)}</ul>
-                </div>
-            </div>
-        </section>
-    }
-    .into_any()
+    let groups =
+        el("div").class("groups").with(&[group(words.sizes, true), group(words.safety, false)]);
+    el("section")
+        .class("cautions")
+        .test_id("cautions")
+        .attr("tabindex", "-1")
+        .attr("aria-label", words.title)
+        .with(&[el("h3").text(words.title), groups])
+}
+
+fn listed(evaluation: &Evaluation, about_sizes: bool, notation: Notation) -> Vec<El> {
+    let of_group = |caution: &&Caution| is_about_sizes(**caution) == about_sizes;
+    let cautions = evaluation.cautions.iter().filter(of_group);
+    cautions
+        .map(|&caution| {
+            let (heading, body) = written(caution, evaluation, notation);
+            el("li").with(&[el("strong").text(&heading), el("span").text(&body)])
+        })
+        .collect()
 }
 
 /// A short note that leads to a warning, where and while it applies.
-pub fn note(state: State, language: Language, caution: Caution, see: See) -> AnyView {
-    let Some(words) = language.warning(caution) else { return ().into_any() };
-    let applies = move || state.outcome.with(|outcome| outcome.good.cautions.contains(&caution));
-    view! {
-        <button
-            type="button"
-            class="mind"
-            hidden=move || !applies()
-            on:click=move |_| {
-                if let Some(section) = see.get_untracked() {
-                    section.scroll_into_view();
-                    let _ = section.focus();
-                }
+pub fn note(state: State, language: Language, caution: Caution) -> El {
+    let Some(words) = language.warning(caution) else { return el("span") };
+    let note = el("button")
+        .attr("type", "button")
+        .class("mind")
+        .text(&language.cautions().see_below.with(&[words.heading]))
+        .on("click", |event| {
+            if let Some(place) = warnings_near(&event) {
+                place.scroll_into_view();
+                let _ = place.focus();
             }
-        >
-            {language.cautions().see_below.with(&[words.heading])}
-        </button>
-    }
-    .into_any()
+        });
+    let shown = note.clone();
+    keep_up(Box::new(move || {
+        let applies = state.outcome.with(|outcome| outcome.good.cautions.contains(&caution));
+        shown.flag("hidden", !applies);
+    }));
+    note
+}
+
+/// The warnings of the planner that an event happened in.
+fn warnings_near(event: &Event) -> Option<HtmlElement> {
+    let note: Element = event.current_target()?.dyn_into().ok()?;
+    let planner = note.closest(".planner").ok()??;
+    planner.query_selector(".cautions").ok()??.dyn_into().ok()
 }
 
 #[cfg(test)]

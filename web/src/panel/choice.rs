@@ -1,15 +1,15 @@
 //! A choice among named options.
 
 use inchwise_core::design::Design;
-use leptos::prelude::*;
+use leptos::prelude::With;
 
+use crate::dom::{El, el, keep_up, select_of};
 use crate::state::State;
 
 /// An option: its stable name and its words.
 pub type Named = (&'static str, &'static str);
 
 /// A choice among named options.
-#[derive(Clone)]
 pub struct Choice {
     /// What is chosen.
     pub label: &'static str,
@@ -39,30 +39,25 @@ macro_rules! chooser {
 pub(super) use chooser;
 
 /// A list to choose from.
-pub fn select(state: State, choice: Choice) -> AnyView {
-    let chosen = move || state.design.with(choice.chosen);
-    let options = choice
+pub fn select(state: State, choice: &Choice) -> El {
+    let (chosen, choose) = (choice.chosen, choice.choose);
+    let options: Vec<El> = choice
         .options
         .iter()
-        .map(|&(key, words)| {
-            view! { <option value=key selected=move || chosen() == key>{words}</option> }
-        })
-        .collect_view();
-    view! {
-        <div class="field">
-            <label for=choice.key>{choice.label}</label>
-            <select
-                id=choice.key
-                data-testid=format!("control-{}", choice.key)
-                prop:value=chosen
-                on:change:target=move |event| {
-                    let key = event.target().value();
-                    state.choose(|design| (choice.choose)(design, &key));
-                }
-            >
-                {options}
-            </select>
-        </div>
-    }
-    .into_any()
+        .map(|&(key, words)| el("option").attr("value", key).text(words))
+        .collect();
+    let list = el("select")
+        .attr("id", choice.key)
+        .test_id(&format!("control-{}", choice.key))
+        .with(&options)
+        .on("change", move |event| {
+            if let Some(list) = select_of(&event) {
+                state.choose(|design| choose(design, &list.value()));
+            }
+        });
+    let shown = list.clone();
+    keep_up(Box::new(move || {
+        shown.property("value", &state.design.with(chosen).into());
+    }));
+    el("div").class("field").with(&[el("label").attr("for", choice.key).text(choice.label), list])
 }

@@ -4,13 +4,14 @@ use inchwise_core::caution::Caution;
 use inchwise_core::design::{Field, Surface};
 use inchwise_core::evaluate::Evaluation;
 use inchwise_core::freight_box::BoxSize;
-use leptos::prelude::*;
+use leptos::prelude::{Get, Set, With};
 
-use super::cautions::{See, note};
+use super::cautions::note;
 use super::choice::{Choice, chooser, select};
 use super::field::{Entry, field};
-use super::figure::figure;
+use super::figure::{Figure, figure};
 use super::treatment::treatment;
+use crate::dom::{El, el, keep_up};
 use crate::measure::{Notation, UnitSystem};
 use crate::state::State;
 use crate::text::Language;
@@ -19,7 +20,7 @@ use crate::text::Language;
 const WALLS: &[Field] = &[Field::SideWallFoam, Field::FrontEndFoam, Field::DoorEndFoam];
 
 /// The first controls.
-pub fn controls(state: State, language: Language, see: See) -> AnyView {
+pub fn controls(state: State, language: Language) -> El {
     let words = language.controls();
     let (chosen, choose) = chooser!(box_size, BoxSize);
     let boxes = Choice {
@@ -31,59 +32,52 @@ pub fn controls(state: State, language: Language, see: See) -> AnyView {
     };
     let walls = Entry { fields: WALLS, label: words.wall_foam, key: "wall_foam" };
     let ceiling = Entry::single(&[Field::CeilingFoam], language);
-    view! {
-        <section class="controls" aria-label=words.title>
-            <div class="heading">
-                <h3>{words.title}</h3>
-                {units_switch(state, language)}
-            </div>
-            <div>
-                {select(state, boxes)}
-                <p class="hint">{figure(state, bare_inside)}</p>
-            </div>
-            <div data-testid="control-wall-foam">
-                {field(state, language, walls)}
-                <p class="note">{move || walls_differ(state)}</p>
-                <p class="note">{figure(state, wall_past_frame)}</p>
-                {note(state, language, Caution::ThinFoamForVapour, see)}
-                {note(state, language, Caution::SprayFoam, see)}
-            </div>
-            <div data-testid="control-ceiling-foam">
-                {ceiling.map(|ceiling| field(state, language, ceiling))}
-                <p class="note">{figure(state, ceiling_past_frame)}</p>
-            </div>
-            {treatment(state, language)}
-            {note(state, language, Caution::BareCastings, see)}
-        </section>
-    }
-    .into_any()
+    let ceiling = ceiling.map(|ceiling| field(state, language, ceiling));
+    let said = |write: Figure| el("p").class("note").text_with(figure(state, write));
+    el("section").class("controls").attr("aria-label", words.title).with(&[
+        el("div")
+            .class("heading")
+            .with(&[el("h3").text(words.title), units_switch(state, language)]),
+        el("div").with(&[
+            select(state, &boxes),
+            el("p").class("hint").text_with(figure(state, bare_inside)),
+        ]),
+        el("div").test_id("control-wall-foam").with(&[
+            field(state, language, walls),
+            el("p").class("note").text_with(move || walls_differ(state)),
+            said(wall_past_frame),
+            note(state, language, Caution::ThinFoamForVapour),
+            note(state, language, Caution::SprayFoam),
+        ]),
+        el("div")
+            .test_id("control-ceiling-foam")
+            .with(ceiling.as_slice())
+            .child(&said(ceiling_past_frame)),
+        treatment(state, language),
+        note(state, language, Caution::BareCastings),
+    ])
 }
 
-fn units_switch(state: State, language: Language) -> AnyView {
+fn units_switch(state: State, language: Language) -> El {
     let words = language.controls();
     let option = move |units: UnitSystem, name| {
-        view! {
-            <label>
-                <input
-                    type="radio"
-                    name="units"
-                    value=units.key()
-                    data-testid=format!("units-{}", units.key())
-                    prop:checked=move || state.units.get() == units
-                    on:change=move |_| state.units.set(units)
-                />
-                <span>{name}</span>
-            </label>
-        }
+        let button = el("input")
+            .attr("type", "radio")
+            .attr("name", "units")
+            .attr("value", units.key())
+            .test_id(&format!("units-{}", units.key()))
+            .on("change", move |_| state.units.set(units));
+        let shown = button.clone();
+        keep_up(Box::new(move || {
+            shown.property("checked", &(state.units.get() == units).into());
+        }));
+        el("label").with(&[button, el("span").text(name)])
     };
-    view! {
-        <fieldset class="switch" data-testid="units-switch">
-            <legend>{words.units}</legend>
-            {option(UnitSystem::Metric, words.metric)}
-            {option(UnitSystem::Imperial, words.imperial)}
-        </fieldset>
-    }
-    .into_any()
+    el("fieldset").class("switch").test_id("units-switch").with(&[
+        el("legend").text(words.units),
+        option(UnitSystem::Metric, words.metric),
+        option(UnitSystem::Imperial, words.imperial),
+    ])
 }
 
 fn bare_inside(evaluation: &Evaluation, notation: Notation) -> String {

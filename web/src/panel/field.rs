@@ -1,9 +1,11 @@
 //! One numeric choice: slider, typed value and nudges, all through the same door.
 
 use inchwise_core::design::{Design, Field};
-use leptos::prelude::*;
+use leptos::prelude::{GetUntracked, With, WithUntracked, untrack};
+use wasm_bindgen::{JsCast, JsValue};
 
 use super::fault::{fault_words, in_order, unread_words};
+use crate::dom::{El, el, input_of, keep_up};
 use crate::measure::{Notation, Scale, Unread};
 use crate::state::{State, UnreadText};
 use crate::text::Language;
@@ -43,27 +45,69 @@ fn shown_number(design: &Design, field: Field) -> f64 {
     nominal.value()
 }
 
-/// The fault of an entry in words; empty while all is well.
-fn fault(state: State, entry: Entry, notation: Notation) -> String {
-    let concerned = |field: &Field| entry.fields.contains(field);
-    let unread = state.unread.with(|unread| {
-        unread.iter().find(|text| concerned(&text.field)).map(|text| unread_words(text, notation))
-    });
-    unread.unwrap_or_else(|| {
-        state.outcome.with(|outcome| {
-            outcome
-                .errors
-                .iter()
-                .find(|error| concerned(&error.field))
-                .map(|error| fault_words(error, notation))
-                .unwrap_or_default()
-        })
-    })
+/// What an entry shows, and all that it follows from.
+#[derive(Clone, PartialEq)]
+struct Shown {
+    notation: Notation,
+    /// The number, or what stands in for a measurement that was not taken.
+    si: f64,
+    /// Whether there is a number of its own.
+    given: bool,
+    /// What was typed and is no value.
+    typed: Option<String>,
+    /// What is wrong; empty while all is well.
+    fault: String,
+}
+
+impl Shown {
+    fn of(state: State, entry: Entry, field: Field) -> Self {
+        let notation = state.notation();
+        let concerned = |field: &Field| entry.fields.contains(field);
+        let (si, given) =
+            state.design.with(|design| (shown_number(design, field), design.get(field).is_some()));
+        let unread = state.unread.with(|unread| {
+            let text = unread.iter().find(|text| concerned(&text.field))?;
+            Some((text.typed.clone(), unread_words(text, notation)))
+        });
+        let wrong = || {
+            state.outcome.with(|outcome| {
+                let error = outcome.errors.iter().find(|error| concerned(&error.field));
+                error.map(|error| fault_words(error, notation)).unwrap_or_default()
+            })
+        };
+        let (typed, fault) = match unread {
+            Some((typed, fault)) => (Some(typed), fault),
+            None => (None, wrong()),
+        };
+        Self { notation, si, given, typed, fault }
+    }
+
+    /// What stands in the box.
+    fn text(&self, field: Field) -> String {
+        match &self.typed {
+            Some(typed) => typed.clone(),
+            None if self.given => self.notation.field(field, self.si),
+            None => String::new(),
+        }
+    }
+
+    /// What is allowed, and what stands in.
+    fn hint(&self, field: Field, scale: &Scale) -> String {
+        let words = self.notation.language.controls();
+        let ends = (scale.si(scale.lowest), scale.si(scale.highest));
+        let ends = in_order(field, ends.0, ends.1, self.notation);
+        let range = words.range.with(&[&ends.0, &ends.1]);
+        if self.given {
+            range
+        } else {
+            words.not_measured.with(&[&self.notation.field(field, self.si), &range])
+        }
+    }
 }
 
 /// Takes what was typed. What cannot be read is kept as it was typed.
 fn take_typed(state: State, entry: Entry, field: Field, typed: &str) {
-    match state.notation().read(field, typed) {
+    match untrack(|| state.notation()).read(field, typed) {
         Ok(si) => state.put_all(entry.fields, Some(si)),
         Err(Unread::Empty) if field.range().default.is_none() => {
             state.put_all(entry.fields, None);
@@ -72,125 +116,142 @@ fn take_typed(state: State, entry: Entry, field: Field, typed: &str) {
     }
 }
 
+/// Moves an entry so many steps from where it stands.
+fn step_by(state: State, entry: Entry, field: Field, steps: fn(&Scale) -> i64) {
+    let scale = Scale::of(field, state.units.get_untracked());
+    let si = state.design.with_untracked(|design| shown_number(design, field));
+    state.put_all(entry.fields, Some(scale.moved(si, steps(&scale))));
+}
+
+/// The elements of a row that keep up.
+#[derive(Clone)]
+struct Row {
+    whole: El,
+    slider: El,
+    less: El,
+    text: El,
+    more: El,
+    hint: El,
+    fault: El,
+}
+
 /// The entry's row.
-pub fn field(state: State, language: Language, entry: Entry) -> AnyView {
-    let Some(&field) = entry.fields.first() else { return ().into_any() };
-    let controls = language.controls();
-    let shown = move || state.design.with(|design| shown_number(design, field));
-    let scale = move || Scale::of(field, state.units.get());
-    let step_by = move |steps: i64| {
-        state.put_all(entry.fields, Some(scale().moved(shown(), steps)));
-    };
-    let typed = move || {
-        let typed = state.unread.with(|unread| {
-            unread.iter().find(|text| text.field == field).map(|text| text.typed.clone())
-        });
-        typed.unwrap_or_else(|| {
-            let si = state.design.with(|design| design.get(field));
-            si.map(|si| state.notation().field(field, si)).unwrap_or_default()
-        })
-    };
-    let fault = Memo::new(move |_| fault(state, entry, state.notation()));
-    let hint = move || {
-        let notation = state.notation();
-        let scale = scale();
-        let range = in_order(field, scale.si(scale.lowest), scale.si(scale.highest), notation);
-        let range = controls.range.with(&[&range.0, &range.1]);
-        let measured = state.design.with(|design| design.get(field).is_some());
-        if measured {
-            range
-        } else {
-            controls.not_measured.with(&[&notation.field(field, shown()), &range])
-        }
-    };
-    // A change of units makes a new slider: a browser clips a value set before its new ends.
-    let slider = move || {
-        let scale = scale();
-        let position = move || scale.position(shown());
-        view! {
-            <input
-                type="range"
-                min=scale.lowest
-                max=scale.highest
-                step="1"
-                aria-label=controls.slider.with(&[entry.label])
-                aria-valuetext=move || state.notation().field(field, shown())
-                prop:value=move || position().to_string()
-                on:input:target=move |event| {
-                    let position = event.target().value_as_number();
-                    if position.is_finite() {
-                        state.put_all(entry.fields, Some(scale.si(position as i64)));
-                    }
-                }
-            />
-        }
-    };
-    let nudge = move |direction: i64| {
-        let phrase = if direction < 0 { controls.less } else { controls.more };
-        let spoken = move || phrase.with(&[entry.label, &state.notation().nudge(&scale(), true)]);
-        let sign = if direction < 0 { "−" } else { "+" };
-        let at_end = move || {
-            let scale = scale();
-            let position = scale.position(shown());
-            if direction < 0 { position <= scale.lowest } else { position >= scale.highest }
-        };
-        view! {
-            <button
-                type="button"
-                class="nudge"
-                aria-label=spoken
-                prop:disabled=at_end
-                on:click=move |_| step_by(scale().nudge * direction)
-            >
-                {sign}
-                {move || state.notation().nudge(&scale(), false)}
-            </button>
-        }
-    };
+pub fn field(state: State, language: Language, entry: Entry) -> El {
+    let Some(&field) = entry.fields.first() else { return el("div") };
     let id = entry.key;
-    let hint_id = format!("{id}-hint");
-    let fault_id = format!("{id}-fault");
-    view! {
-        <div class="field" class:wrong=move || fault.with(|fault| !fault.is_empty())>
-            <label for=id>{entry.label}</label>
-            <div class="moves">
-                {slider}
-                {nudge(-1)}
-                <input
-                    type="text"
-                    id=id
-                    data-testid=format!("field-{id}")
-                    autocomplete="off"
-                    spellcheck="false"
-                    enterkeyhint="done"
-                    aria-describedby=format!("{hint_id} {fault_id}")
-                    aria-invalid=move || fault.with(|fault| (!fault.is_empty()).to_string())
-                    prop:value=typed
-                    on:change:target=move |event| {
-                        take_typed(state, entry, field, &event.target().value());
-                        event.target().set_value(&typed());
-                    }
-                    on:keydown=move |event| {
-                        let steps = match event.key().as_str() {
-                            "ArrowUp" => 1,
-                            "ArrowDown" => -1,
-                            "PageUp" => scale().nudge,
-                            "PageDown" => -scale().nudge,
-                            _ => return,
-                        };
-                        event.prevent_default();
-                        step_by(steps);
-                    }
-                />
-                {nudge(1)}
-            </div>
-            <p class="hint" id=hint_id.clone()>{hint}</p>
-            <p class="fault" id=fault_id.clone()>
-                {move || if fault.with(String::is_empty) { "" } else { language.faults().sign }}
-                " "
-                {move || fault.get()}
-            </p>
-        </div>
+    let (hint_id, fault_id) = (format!("{id}-hint"), format!("{id}-fault"));
+    let nudge = move |steps: fn(&Scale) -> i64| {
+        el("button")
+            .attr("type", "button")
+            .class("nudge")
+            .on("click", move |_| step_by(state, entry, field, steps))
+    };
+    let row = Row {
+        whole: el("div").class("field"),
+        slider: slider(state, language, entry, field),
+        less: nudge(|scale| -scale.nudge),
+        text: text_box(state, entry, field)
+            .attr("aria-describedby", &format!("{hint_id} {fault_id}")),
+        more: nudge(|scale| scale.nudge),
+        hint: el("p").class("hint").attr("id", &hint_id),
+        fault: el("p").class("fault").attr("id", &fault_id),
+    };
+    let keeping = row.clone();
+    let mut last: Option<Shown> = None;
+    keep_up(Box::new(move || {
+        let now = Shown::of(state, entry, field);
+        if last.as_ref() != Some(&now) {
+            let moved = last.as_ref().is_none_or(|last| last.notation != now.notation);
+            keeping.show(&now, entry, field, moved);
+            last = Some(now);
+        }
+    }));
+    row.whole.with(&[
+        el("label").attr("for", id).text(entry.label),
+        el("div").class("moves").with(&[row.slider, row.less, row.text, row.more]),
+        row.hint,
+        row.fault,
+    ])
+}
+
+fn slider(state: State, language: Language, entry: Entry, field: Field) -> El {
+    el("input")
+        .attr("type", "range")
+        .attr("step", "1")
+        .attr("aria-label", &language.controls().slider.with(&[entry.label]))
+        .on("input", move |event| {
+            let position = input_of(&event).map_or(f64::NAN, |input| input.value_as_number());
+            if position.is_finite() {
+                let scale = Scale::of(field, state.units.get_untracked());
+                state.put_all(entry.fields, Some(scale.si(position as i64)));
+            }
+        })
+}
+
+fn text_box(state: State, entry: Entry, field: Field) -> El {
+    el("input")
+        .attr("type", "text")
+        .attr("id", entry.key)
+        .test_id(&format!("field-{}", entry.key))
+        .attr("autocomplete", "off")
+        .attr("spellcheck", "false")
+        .attr("enterkeyhint", "done")
+        .on("change", move |event| {
+            if let Some(input) = input_of(&event) {
+                take_typed(state, entry, field, &input.value());
+                // What was typed gives way to the value as it is written, even an equal one.
+                input.set_value(&untrack(|| Shown::of(state, entry, field).text(field)));
+            }
+        })
+        .on("keydown", move |event| {
+            let key: &web_sys::KeyboardEvent = event.unchecked_ref();
+            let steps: fn(&Scale) -> i64 = match key.key().as_str() {
+                "ArrowUp" => |_| 1,
+                "ArrowDown" => |_| -1,
+                "PageUp" => |scale| scale.nudge,
+                "PageDown" => |scale| -scale.nudge,
+                _ => return,
+            };
+            event.prevent_default();
+            step_by(state, entry, field, steps);
+        })
+}
+
+impl Row {
+    /// Writes everything; names and ends only where the units or the language changed.
+    fn show(&self, now: &Shown, entry: Entry, field: Field, renamed: bool) {
+        let scale = Scale::of(field, now.notation.units);
+        let position = scale.position(now.si);
+        if renamed {
+            // A browser clips a value that is set before its new ends.
+            self.slider.set("min", &scale.lowest.to_string());
+            self.slider.set("max", &scale.highest.to_string());
+            self.name(now.notation, entry, &scale);
+        }
+        self.slider.property("value", &JsValue::from_f64(position as f64));
+        self.slider.set("aria-valuetext", &now.notation.field(field, now.si));
+        self.text.property("value", &JsValue::from_str(&now.text(field)));
+        self.less.flag("disabled", position <= scale.lowest);
+        self.more.flag("disabled", position >= scale.highest);
+        self.hint.say(&now.hint(field, &scale));
+        let wrong = !now.fault.is_empty();
+        let fault = if wrong {
+            format!("{} {}", now.notation.language.faults().sign, now.fault)
+        } else {
+            String::new()
+        };
+        self.fault.say(&fault);
+        self.whole.toggle("wrong", wrong);
+        self.text.set("aria-invalid", if wrong { "true" } else { "false" });
     }
-    .into_any()
+
+    /// Names the nudges by how far they move.
+    fn name(&self, notation: Notation, entry: Entry, scale: &Scale) {
+        let words = notation.language.controls();
+        let (short, full) = (notation.nudge(scale, false), notation.nudge(scale, true));
+        self.less.say(&format!("−{short}"));
+        self.more.say(&format!("+{short}"));
+        self.less.set("aria-label", &words.less.with(&[entry.label, &full]));
+        self.more.set("aria-label", &words.more.with(&[entry.label, &full]));
+    }
 }

@@ -2,13 +2,14 @@
 
 use inchwise_core::caution::Caution;
 use inchwise_core::design::{Field, FoamMeasure, LiningMaterial, PersonnelDoor, Wall};
-use leptos::prelude::*;
+use leptos::prelude::{Get, GetUntracked, RwSignal, Set};
 
-use super::cautions::{See, note};
+use super::cautions::note;
 use super::choice::{Choice, chooser, select};
 use super::field::{Entry, field};
+use crate::dom::{El, el};
 use crate::state::State;
-use crate::text::Language;
+use crate::text::{Folds, Language};
 
 const FRAMING: &[Field] = &[
     Field::StudDepth,
@@ -47,85 +48,129 @@ const MEASURED: &[Field] = &[
     Field::MeasuredCastingHeight,
 ];
 
-/// Rows for a list of fields.
-fn rows(state: State, language: Language, fields: &'static [Field]) -> Vec<AnyView> {
-    fields
-        .chunks(1)
-        .filter_map(|single| Entry::single(single, language))
-        .map(|entry| field(state, language, entry))
-        .collect()
+/// What is folded away, in the order it is shown.
+#[derive(Clone, Copy)]
+enum Part {
+    Words(&'static str),
+    Fields(&'static [Field]),
+    Choice(fn(Language) -> Choice),
+    Minds(&'static [Caution]),
 }
 
-fn fold(key: &'static str, heading: &'static str, content: Vec<AnyView>) -> AnyView {
-    view! {
-        <details data-testid=format!("fold-{key}")>
-            <summary><h3>{heading}</h3></summary>
-            <div class="folded">{content}</div>
-        </details>
+/// The folded parts: name, heading, content.
+type Fold = (&'static str, fn(&Folds) -> &'static str, &'static [fn(&Folds) -> Part]);
+
+const FOLDS: [Fold; 8] = [
+    (
+        "framing",
+        |words| words.framing,
+        &[
+            |words| Part::Words(words.framing_note),
+            |_| Part::Minds(&[Caution::FrameTouchesSteel]),
+            |_| Part::Fields(FRAMING),
+        ],
+    ),
+    (
+        "foam",
+        |words| words.foam,
+        &[
+            |_| Part::Fields(FOAM),
+            |_| Part::Choice(foam_measure),
+            |_| {
+                Part::Minds(&[Caution::ThinFoamForVapour, Caution::FoamInLifts, Caution::SprayFoam])
+            },
+        ],
+    ),
+    (
+        "floor",
+        |words| words.floor,
+        &[
+            |words| Part::Words(words.floor_note),
+            |_| Part::Fields(FLOOR),
+            |_| Part::Minds(&[Caution::OldFloorAndPaint]),
+        ],
+    ),
+    (
+        "lining",
+        |words| words.lining,
+        &[
+            |_| Part::Choice(lining_material),
+            |_| Part::Fields(&[Field::LiningThickness]),
+            |_| Part::Minds(&[Caution::ThermalBarrier]),
+        ],
+    ),
+    (
+        "castings",
+        |words| words.castings,
+        &[|_| Part::Fields(&[Field::CastingCover]), |_| Part::Minds(&[Caution::BareCastings])],
+    ),
+    (
+        "openings",
+        |words| words.openings,
+        &[
+            |_| Part::Choice(personnel_door),
+            |_| Part::Fields(DOOR),
+            |_| Part::Fields(WINDOWS),
+            |_| Part::Choice(window_wall),
+            |_| Part::Fields(OPENING_FRAMES),
+            |_| Part::Minds(&[Caution::Structure, Caution::HotWork]),
+        ],
+    ),
+    (
+        "air",
+        |words| words.air,
+        &[
+            |_| Part::Fields(AIR),
+            |words| Part::Words(words.air_note),
+            |_| Part::Minds(&[Caution::SealedHeaters, Caution::Electrical]),
+        ],
+    ),
+    (
+        "measured",
+        |words| words.measured,
+        &[|words| Part::Words(words.measured_note), |_| Part::Fields(MEASURED)],
+    ),
+];
+
+impl Part {
+    fn shown(self, state: State, language: Language) -> Vec<El> {
+        match self {
+            Self::Words(words) => vec![el("p").class("note").text(words)],
+            Self::Choice(choice) => vec![select(state, &choice(language))],
+            Self::Minds(cautions) => {
+                cautions.iter().map(|&caution| note(state, language, caution)).collect()
+            }
+            Self::Fields(fields) => fields
+                .chunks(1)
+                .filter_map(|single| Entry::single(single, language))
+                .map(|entry| field(state, language, entry))
+                .collect(),
+        }
     }
-    .into_any()
 }
 
-fn words(text: &'static str) -> AnyView {
-    view! { <p class="note">{text}</p> }.into_any()
-}
-
-/// The folded parts.
-pub fn folds(state: State, language: Language, see: See) -> AnyView {
-    let names = language.folds();
-    let notes = move |cautions: &[Caution]| -> Vec<AnyView> {
-        cautions.iter().map(|&caution| note(state, language, caution, see)).collect()
-    };
-    let join = |parts: Vec<Vec<AnyView>>| parts.into_iter().flatten().collect::<Vec<_>>();
-    let framing = join(vec![
-        vec![words(names.framing_note)],
-        notes(&[Caution::FrameTouchesSteel]),
-        rows(state, language, FRAMING),
-    ]);
-    let foam = join(vec![
-        rows(state, language, FOAM),
-        vec![select(state, foam_measure(language))],
-        notes(&[Caution::ThinFoamForVapour, Caution::FoamInLifts, Caution::SprayFoam]),
-    ]);
-    let floor = join(vec![
-        vec![words(names.floor_note)],
-        rows(state, language, FLOOR),
-        notes(&[Caution::OldFloorAndPaint]),
-    ]);
-    let lining = join(vec![
-        vec![select(state, lining_material(language))],
-        rows(state, language, &[Field::LiningThickness]),
-        notes(&[Caution::ThermalBarrier]),
-    ]);
-    let castings =
-        join(vec![rows(state, language, &[Field::CastingCover]), notes(&[Caution::BareCastings])]);
-    let openings = join(vec![
-        vec![select(state, personnel_door(language))],
-        rows(state, language, DOOR),
-        rows(state, language, WINDOWS),
-        vec![select(state, window_wall(language))],
-        rows(state, language, OPENING_FRAMES),
-        notes(&[Caution::Structure, Caution::HotWork]),
-    ]);
-    let air = join(vec![
-        rows(state, language, AIR),
-        vec![words(names.air_note)],
-        notes(&[Caution::SealedHeaters, Caution::Electrical]),
-    ]);
-    let measured = join(vec![vec![words(names.measured_note)], rows(state, language, MEASURED)]);
-    view! {
-        <div class="folds">
-            {fold("framing", names.framing, framing)}
-            {fold("foam", names.foam, foam)}
-            {fold("floor", names.floor, floor)}
-            {fold("lining", names.lining, lining)}
-            {fold("castings", names.castings, castings)}
-            {fold("openings", names.openings, openings)}
-            {fold("air", names.air, air)}
-            {fold("measured", names.measured, measured)}
-        </div>
-    }
-    .into_any()
+/// The folded parts. What is inside is made when it is first opened.
+pub fn folds(state: State, language: Language) -> El {
+    let words = language.folds();
+    let folds: Vec<El> = FOLDS
+        .iter()
+        .map(|&(key, heading, parts)| {
+            let opened = RwSignal::new(false);
+            let content = el("div").class("folded").children_with(move || {
+                let parts = if opened.get() { parts } else { &[] };
+                parts.iter().flat_map(|part| part(words).shown(state, language)).collect()
+            });
+            el("details")
+                .test_id(&format!("fold-{key}"))
+                .on("toggle", move |_| {
+                    if !opened.get_untracked() {
+                        opened.set(true);
+                    }
+                })
+                .with(&[el("summary").child(&el("h3").text(heading(words))), content])
+        })
+        .collect();
+    el("div").class("folds").with(&folds)
 }
 
 fn foam_measure(language: Language) -> Choice {

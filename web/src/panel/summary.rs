@@ -1,8 +1,9 @@
 //! Every choice in a list: only for paper, so that a print can be built from.
 
 use inchwise_core::design::Field;
-use leptos::prelude::*;
+use leptos::prelude::Get;
 
+use crate::dom::{El, el};
 use crate::measure::Notation;
 use crate::state::State;
 use crate::text::Language;
@@ -31,25 +32,12 @@ fn lines(state: State, language: Language) -> Vec<Line> {
 }
 
 /// The list.
-pub fn summary(state: State, language: Language) -> AnyView {
-    let list = move || {
-        lines(state, language)
-            .into_iter()
-            .map(|(label, value)| {
-                view! {
-                    <div>
-                        <dt>{label}</dt>
-                        <dd>{value}</dd>
-                    </div>
-                }
-            })
-            .collect_view()
-    };
-    view! {
-        <section class="summary">
-            <h3>{language.folds().chosen}</h3>
-            <dl>{list}</dl>
-        </section>
-    }
-    .into_any()
+pub fn summary(state: State, language: Language) -> El {
+    let list = el("dl").children_with(move || {
+        let lines = lines(state, language).into_iter();
+        lines
+            .map(|(label, value)| el("div").with(&[el("dt").text(label), el("dd").text(&value)]))
+            .collect()
+    });
+    el("section").class("summary").with(&[el("h3").text(language.folds().chosen), list])
 }

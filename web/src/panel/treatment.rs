@@ -4,9 +4,10 @@ use inchwise_core::design::EndWallTreatment;
 use inchwise_core::evaluate::Evaluation;
 use inchwise_core::room::Room;
 use inchwise_core::units::Volume;
-use leptos::prelude::*;
+use leptos::prelude::With;
 
 use super::figure::figure;
+use crate::dom::{El, el, keep_up};
 use crate::measure::Notation;
 use crate::state::State;
 use crate::text::Language;
@@ -57,41 +58,42 @@ fn corner_boxes(room: &Room, all: &str, notation: Notation) -> String {
 }
 
 /// The choice of treatment.
-pub fn treatment(state: State, language: Language) -> AnyView {
+pub fn treatment(state: State, language: Language) -> El {
     let words = language.controls();
-    let options = EndWallTreatment::ALL
-        .iter()
-        .map(|&treatment| {
-            let chosen = move || state.design.with(|d| d.end_wall_treatment == treatment);
-            let line = move || {
-                let notation = state.notation();
-                state.outcome.with(|outcome| consequence(&outcome.good, treatment, notation))
-            };
-            view! {
-                <label class="option">
-                    <input
-                        type="radio"
-                        name="end_wall_treatment"
-                        value=treatment.key()
-                        data-testid=format!("treatment-{}", treatment.key())
-                        prop:checked=chosen
-                        on:change=move |_| state.choose(|d| d.end_wall_treatment = treatment)
-                    />
-                    <span class="option-name">{language.treatment(treatment)}</span>
-                    <span class="consequence">{line}</span>
-                </label>
-            }
-        })
-        .collect_view();
-    view! {
-        <fieldset class="field" data-testid="control-treatment">
-            <legend>{words.treatment}</legend>
-            <p class="hint">{words.treatment_hint}</p>
-            {options}
-            <p class="note">{figure(state, hidden_from)}</p>
-        </fieldset>
-    }
-    .into_any()
+    let options: Vec<El> =
+        EndWallTreatment::ALL.iter().map(|&treatment| option(state, language, treatment)).collect();
+    el("fieldset")
+        .class("field")
+        .test_id("control-treatment")
+        .with(&[
+            el("legend").text(words.treatment),
+            el("p").class("hint").text(words.treatment_hint),
+        ])
+        .with(&options)
+        .child(&el("p").class("note").text_with(figure(state, hidden_from)))
+}
+
+fn option(state: State, language: Language, treatment: EndWallTreatment) -> El {
+    let button = el("input")
+        .attr("type", "radio")
+        .attr("name", "end_wall_treatment")
+        .attr("value", treatment.key())
+        .test_id(&format!("treatment-{}", treatment.key()))
+        .on("change", move |_| state.choose(|design| design.end_wall_treatment = treatment));
+    let shown = button.clone();
+    keep_up(Box::new(move || {
+        let chosen = state.design.with(|design| design.end_wall_treatment == treatment);
+        shown.property("checked", &chosen.into());
+    }));
+    let line = move || {
+        let notation = state.notation();
+        state.outcome.with(|outcome| consequence(&outcome.good, treatment, notation))
+    };
+    el("label").class("option").with(&[
+        button,
+        el("span").class("option-name").text(language.treatment(treatment)),
+        el("span").class("consequence").text_with(line),
+    ])
 }
 
 /// From where on there is nothing to choose.
