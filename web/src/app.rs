@@ -3,6 +3,7 @@
 use leptos::prelude::{Get, GetValue, With};
 
 use crate::dom::{El, el};
+use crate::drawing;
 use crate::link::link_of;
 use crate::panel;
 use crate::state::State;
@@ -15,17 +16,17 @@ pub fn planner(state: State) -> El {
 }
 
 fn page(state: State, language: Language) -> El {
-    let drawing = move |class: &str| {
+    let framed = move |class: &str| {
         el("div").class(class).class_with("stands-in", move || state.stands_in())
     };
     let sheet = el("div").class("sheet").with(&[
-        drawing("drawing section"),
+        framed("drawing section").hold(drawing::section(state)),
         panel::controls(state, language),
         panel::facts(state, language),
-        drawing("drawing plan"),
-        drawing("drawing close-up"),
-        drawing("drawing ladder"),
-        drawing("drawing chart"),
+        framed("drawing plan").hold(drawing::plan(state)),
+        framed("drawing close-up").hold(drawing::close_up(state)),
+        framed("drawing ladder").hold(drawing::ladder(state)),
+        framed("drawing chart").hold(drawing::depth_chart(state)),
         panel::folds(state, language),
         panel::losses(state, language),
         panel::summary(state, language),

@@ -3,14 +3,14 @@
 
 use any_spawner::Executor;
 use inchwise_core::design::Design;
-use inchwise_wire::design_to_value;
 use leptos::prelude::{Owner, Set, WithUntracked};
 use wasm_bindgen::JsValue;
 use wasm_bindgen::prelude::wasm_bindgen;
-use web_sys::HtmlElement;
+use web_sys::{HtmlElement, Worker};
 
 use crate::app::planner;
-use crate::link::design_of_text;
+use crate::aside::Aside;
+use crate::link::design_of_link;
 use crate::measure::UnitSystem;
 use crate::outward;
 use crate::state::State;
@@ -27,19 +27,24 @@ pub struct Handle {
 /// Puts a planner into `root`, an empty block inside the shadow root of `host`. Attributes already
 /// on the host are read here; later changes arrive through [`Handle::set`].
 ///
-/// - `design`: what the planner starts from, as JSON or as a link `v=1&side_wall_foam_mm=89`.
+/// - `design`: what the planner starts from, as a link `v=1&side_wall_foam_mm=89`; the script also
+///   takes an object or its JSON and makes a link of it.
 /// - `units`: `metric` or `imperial`.
 /// - `language`: `en` or `fr`; without it, the nearest `lang` of the page.
 /// - `theme`: `light` or `dark`, read by the style sheet alone.
 /// - `address`: where it stands, the design is kept in the fragment of the page's address.
+///
+/// Fields are solved in `worker`, a fresh one of `web/worker.js`; without one, on the page in short
+/// slices.
 #[wasm_bindgen]
-pub fn mount(root: HtmlElement, host: HtmlElement) -> Handle {
+pub fn mount(root: HtmlElement, host: HtmlElement, worker: Option<Worker>) -> Handle {
     // Fails only where another planner on the page has set it up already.
     let _ = Executor::init_wasm_bindgen();
     // Signals belong to the owner that made them and end with it.
     let owner = Owner::new();
     let state = owner.with(|| {
         let state = state_of(&host);
+        Aside::start(state, worker);
         outward::tell_host(state, host.clone());
         if host.has_attribute("address") {
             outward::keep_in_address(state);
@@ -71,7 +76,7 @@ fn language_of(host: &HtmlElement) -> Language {
 /// reported to the console, for whoever wrote the page, and changes nothing.
 fn design_of(attribute: Option<&str>) -> Option<Design> {
     let Some(text) = attribute else { return Some(Design::default()) };
-    match design_of_text(text) {
+    match design_of_link(text) {
         Ok(design) => Some(design),
         Err(fault) => {
             let said = format!("inchwise-planner: the design cannot be read: {fault:?}");
@@ -98,9 +103,9 @@ impl Handle {
         }
     }
 
-    /// The design as it stands, lawful or not, as JSON.
-    pub fn design(&self) -> String {
-        self.state.design.with_untracked(design_to_value).to_string()
+    /// The design as it stands, lawful or not: an object with the keys of the JSON form.
+    pub fn design(&self) -> JsValue {
+        self.state.design.with_untracked(|design| outward::design_object(design).into())
     }
 
     /// Takes the planner out of the document and ends everything it started.

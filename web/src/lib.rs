@@ -17,4 +17,5 @@ mod panel;
 pub mod state;
 pub mod text;
 
+pub use aside::AsideSolver;
 pub use embed::{Handle, mount};

@@ -4,9 +4,13 @@
 //! The keys are those of the JSON form, each quantity's ending in its unit. Only what differs from
 //! the default design is written, so a link says what was chosen and nothing else.
 
-use inchwise_core::design::Design;
-use inchwise_wire::{Unreadable, design_from_json, design_to_value};
-use serde_json::Value;
+use inchwise_core::design::{
+    Design, EndWallTreatment, Field, FoamMeasure, LiningMaterial, PersonnelDoor, Wall,
+};
+use inchwise_core::freight_box::BoxSize;
+use inchwise_wire::{field_key, from_si, to_si};
+
+use crate::measure::{plain_number, plain_text};
 
 /// The version this writes; links of other versions are refused rather than misread.
 pub const VERSION: &str = "1";
@@ -20,27 +24,43 @@ pub enum NoDesign {
     OtherVersion(String),
     /// An entry without `=`.
     NoValue(String),
-    /// The JSON form says why.
-    Unreadable(Unreadable),
+    /// A key that no choice has.
+    UnknownKey(String),
+    /// A key that stands twice.
+    RepeatedKey(String),
+    /// A value that its key cannot take.
+    BadValue(String),
+}
+
+/// The named options of a design by key, as text.
+fn options(design: &Design) -> [(&'static str, &'static str); 6] {
+    [
+        ("box", design.box_size.key()),
+        ("end_wall_treatment", design.end_wall_treatment.key()),
+        ("foam_measure", design.foam_measure.key()),
+        ("lining_material", design.lining_material.key()),
+        ("personnel_door", design.personnel_door.key()),
+        ("window_wall", design.window_wall.key()),
+    ]
+}
+
+/// Every choice of a design by key, as text; what is not finite or not measured is left out.
+pub fn entries(design: &Design) -> Vec<(String, String)> {
+    let options = options(design).map(|(key, option)| (key.to_owned(), option.to_owned()));
+    let numbers = Field::ALL.iter().filter_map(|&field| {
+        let written = from_si(field.range().quantity, design.get(field)?);
+        Some((field_key(field), plain_text(written)?))
+    });
+    options.into_iter().chain(numbers).collect()
 }
 
 /// The design as a link; `v=1` alone for the default design.
 pub fn link_of(design: &Design) -> String {
-    let usual = design_to_value(&Design::default());
+    let usual = entries(&Design::default());
     let mut link = format!("v={VERSION}");
-    if let Value::Object(entries) = design_to_value(design) {
-        for (key, value) in &entries {
-            let written = match value {
-                _ if usual.get(key) == Some(value) => continue,
-                Value::String(option) => option.clone(),
-                Value::Number(number) => {
-                    let number = number.to_string();
-                    number.strip_suffix(".0").map_or(number.clone(), str::to_owned)
-                }
-                // A number that is not finite: there is nothing to hand on.
-                _ => continue,
-            };
-            link.extend(["&", key, "=", &written]);
+    for entry in entries(design) {
+        if !usual.contains(&entry) {
+            link.extend(["&", &entry.0, "=", &entry.1]);
         }
     }
     link
@@ -51,48 +71,59 @@ pub fn is_link(text: &str) -> bool {
     text.starts_with("v=")
 }
 
-/// Reads a link. What is left out keeps its default.
+/// Reads a link, with or without its `#`. What is left out keeps its default.
 ///
 /// # Errors
 /// The first thing that cannot be read. Numbers out of range are read: the check speaks of them.
-pub fn design_of_link(link: &str) -> Result<Design, NoDesign> {
+pub fn design_of_link(text: &str) -> Result<Design, NoDesign> {
+    let link = text.trim();
+    let link = link.strip_prefix('#').unwrap_or(link);
     let (version, entries) = link.split_once('&').unwrap_or((link, ""));
     match version.strip_prefix("v=") {
         Some(VERSION) => {}
         Some(other) => return Err(NoDesign::OtherVersion(other.to_owned())),
         None => return Err(NoDesign::NoVersion),
     }
-    // The JSON reader judges keys, values and repetitions; here the entries are only quoted.
-    let mut json = String::from("{");
+    let mut design = Design::default();
+    let mut seen: Vec<&str> = Vec::new();
     for entry in entries.split('&').filter(|entry| !entry.is_empty()) {
         let (key, value) =
             entry.split_once('=').ok_or_else(|| NoDesign::NoValue(entry.to_owned()))?;
-        if json.len() > 1 {
-            json.push(',');
+        if seen.contains(&key) {
+            return Err(NoDesign::RepeatedKey(key.to_owned()));
         }
-        json.push_str(&Value::from(key).to_string());
-        json.push(':');
-        if serde_json::from_str::<Value>(value).is_ok_and(|value| value.is_number()) {
-            json.push_str(value);
-        } else {
-            json.push_str(&Value::from(value).to_string());
-        }
+        seen.push(key);
+        put(&mut design, key, value)?;
     }
-    json.push('}');
-    design_from_json(&json).map_err(NoDesign::Unreadable)
+    Ok(design)
 }
 
-/// Reads a design in either form, JSON or link.
-///
-/// # Errors
-/// The first thing that cannot be read.
-pub fn design_of_text(text: &str) -> Result<Design, NoDesign> {
-    let text = text.trim();
-    if text.starts_with('{') {
-        design_from_json(text).map_err(NoDesign::Unreadable)
-    } else {
-        design_of_link(text.strip_prefix('#').unwrap_or(text))
+fn put(design: &mut Design, key: &str, value: &str) -> Result<(), NoDesign> {
+    let bad = || NoDesign::BadValue(key.to_owned());
+    match key {
+        "box" => design.box_size = BoxSize::from_key(value).ok_or_else(bad)?,
+        "end_wall_treatment" => {
+            design.end_wall_treatment = EndWallTreatment::from_key(value).ok_or_else(bad)?;
+        }
+        "foam_measure" => design.foam_measure = FoamMeasure::from_key(value).ok_or_else(bad)?,
+        "lining_material" => {
+            design.lining_material = LiningMaterial::from_key(value).ok_or_else(bad)?;
+        }
+        "personnel_door" => {
+            design.personnel_door = PersonnelDoor::from_key(value).ok_or_else(bad)?;
+        }
+        "window_wall" => design.window_wall = Wall::from_key(value).ok_or_else(bad)?,
+        _ => {
+            let field = Field::ALL
+                .iter()
+                .copied()
+                .find(|&field| field_key(field) == key)
+                .ok_or_else(|| NoDesign::UnknownKey(key.to_owned()))?;
+            let written = plain_number(value).ok_or_else(bad)?;
+            design.set(field, Some(to_si(field.range().quantity, written)));
+        }
     }
+    Ok(())
 }
 
 #[cfg(test)]
@@ -123,8 +154,8 @@ mod tests {
         let link = link_of(&design);
         assert_eq!(
             link,
-            "v=1&box=40_high_cube&end_wall_treatment=drop_ceiling&measured_width_mm=2349&\
-             personnel_door=none&side_wall_foam_mm=89"
+            "v=1&box=40_high_cube&end_wall_treatment=drop_ceiling&personnel_door=none&\
+             side_wall_foam_mm=89&measured_width_mm=2349"
         );
         assert_eq!(design_of_link(&link), Ok(design));
     }
@@ -142,7 +173,7 @@ mod tests {
                     assert_eq!(link_of(&back), link, "{field:?}");
                     let (si, there) = (design.get(field), back.get(field));
                     let off = si.unwrap_or(f64::NAN) - there.unwrap_or(f64::NAN);
-                    // The JSON form keeps nine decimals of the written unit.
+                    // A link keeps nine decimals of the written unit.
                     assert!(off.abs() < 1e-9, "{field:?} {si:?} {there:?}");
                 }
             }
@@ -150,38 +181,36 @@ mod tests {
     }
 
     #[test]
-    fn both_forms_are_read() {
+    fn a_link_is_read_with_and_without_its_mark() {
         let expected = Design { side_wall_foam: Length::mm(75.0), ..Design::default() };
-        for text in [
-            r#"{"side_wall_foam_mm": 75}"#,
-            " v=1&side_wall_foam_mm=75 ",
-            "#v=1&side_wall_foam_mm=75",
-        ] {
-            assert_eq!(design_of_text(text).as_ref(), Ok(&expected), "{text}");
+        for text in [" v=1&side_wall_foam_mm=75 ", "#v=1&side_wall_foam_mm=75"] {
+            assert_eq!(design_of_link(text).as_ref(), Ok(&expected), "{text}");
         }
     }
 
     #[test]
     fn what_is_no_link_is_refused_with_its_reason() {
-        let refused = |text: &str| design_of_text(text).expect_err(text);
+        let refused = |text: &str| design_of_link(text).expect_err(text);
         assert_eq!(refused(""), NoDesign::NoVersion);
         assert_eq!(refused("section-2"), NoDesign::NoVersion);
         assert_eq!(refused("v=2&box=x"), NoDesign::OtherVersion("2".to_owned()));
         assert_eq!(refused("v=1&box"), NoDesign::NoValue("box".to_owned()));
-        let unreadable = |text: &str| matches!(refused(text), NoDesign::Unreadable(_));
-        for text in [
-            "v=1&box=60_standard",
-            "v=1&colour=red",
-            "v=1&stud_depth_mm=NaN",
-            "v=1&stud_depth_mm=1e999",
-            "v=1&stud_depth_mm=64&stud_depth_mm=89",
-            "v=1&stud_depth_mm=\"}",
-            "v=1&\"=1",
-            "{",
-            "{\"side_wall_foam_mm\": null}",
-        ] {
-            assert!(unreadable(text), "{text}");
+        let bad = |key: &str| NoDesign::BadValue(key.to_owned());
+        assert_eq!(refused("v=1&box=60_standard"), bad("box"));
+        assert_eq!(refused("v=1&colour=red"), NoDesign::UnknownKey("colour".to_owned()));
+        for value in ["NaN", "inf", "1e9", "", "-", "+4", "4mm", "0x10", "\"}", "1.2.3", "."] {
+            assert_eq!(
+                refused(&format!("v=1&stud_depth_mm={value}")),
+                bad("stud_depth_mm"),
+                "{value}"
+            );
         }
+        assert_eq!(
+            refused("v=1&stud_depth_mm=64&stud_depth_mm=89"),
+            NoDesign::RepeatedKey("stud_depth_mm".to_owned())
+        );
+        let endless = format!("v=1&stud_depth_mm={}", "9".repeat(400));
+        assert_eq!(refused(&endless), bad("stud_depth_mm"));
     }
 
     #[test]

@@ -3,7 +3,8 @@
 use super::error::ConductionError;
 use super::geometry::{Axis, Point};
 use super::lines::lay_lines;
-use super::paint::fill_cells;
+use super::mix::SlopingJoin;
+use super::paint::{Filling, fill_cells};
 use super::problem::{Dimensions, Environment, Problem};
 use crate::units::{Length, ThermalConductivity};
 
@@ -23,6 +24,8 @@ pub struct Grid {
     pub(super) region: Vec<u32>,
     /// The environment of each air region.
     environments: Vec<Environment>,
+    /// Joins beside sloping edges, which the conductivities of the two cells do not tell.
+    pub(super) sloping_joins: Vec<SlopingJoin>,
 }
 
 impl Grid {
@@ -33,19 +36,27 @@ impl Grid {
     /// [`ConductionError::Empty`].
     pub fn new(problem: &Problem) -> Result<Self, ConductionError> {
         problem.check()?;
-        let lines = Axis::ALL.map(|axis| lay_lines(problem, axis));
+        let [x, y, z] = Axis::ALL.map(|axis| lay_lines(problem, axis));
+        let lines = [x?, y?, z?];
         let cells = lines.iter().fold(1_usize, |product, l| product.saturating_mul(l.len() - 1));
         // Cell numbers are kept in 32 bits, one of them as a mark.
         let limit = problem.cells.limit.min(u32::MAX as usize / 8);
         if cells > limit {
             return Err(ConductionError::TooManyCells { cells, limit });
         }
-        let (conductivity, region) = fill_cells(problem, &lines);
+        let Filling { conductivity, region, sloping_joins } = fill_cells(problem, &lines);
         if region.iter().all(|&region| region != NO_AIR) {
             return Err(ConductionError::Empty);
         }
         let environments = problem.air.iter().map(|region| region.environment).collect();
-        Ok(Self { dimensions: problem.dimensions, lines, conductivity, region, environments })
+        Ok(Self {
+            dimensions: problem.dimensions,
+            lines,
+            conductivity,
+            region,
+            environments,
+            sloping_joins,
+        })
     }
 
     /// In how many dimensions heat flows.

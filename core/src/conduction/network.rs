@@ -1,6 +1,7 @@
 //! The grid as a network of conductances: what the solver sees.
 
 use super::boundary::Boundary;
+use super::geometry::Axis;
 use super::grid::Grid;
 
 /// Conductances between neighbouring cells and from each cell to the environments, W/K.
@@ -42,6 +43,7 @@ impl Network {
         for d in (0..3).filter(|&d| grid.counts()[d] > 1) {
             network.join(grid, &inverse, d);
         }
+        network.join_beside_slopes(grid);
         for face in boundary.faces() {
             let number = network.number(grid.place(face.cell as usize));
             network.ground[number] += face.conductance;
@@ -80,6 +82,20 @@ impl Network {
                         *out = 2.0 * across * width / (w0 * here + w1 * next);
                     }
                 }
+            }
+        }
+    }
+
+    /// Joins the cells beside sloping edges as was sampled there.
+    fn join_beside_slopes(&mut self, grid: &Grid) {
+        for join in &grid.sloping_joins {
+            let d = join.axis.index();
+            let [p, q] = join.axis.others().map(Axis::index);
+            let area = grid.width(p, join.place[p]) * grid.width(q, join.place[q]);
+            let number = self.number(join.place);
+            // Where either cell is air there is nothing to join.
+            if self.between[d][number] > 0.0 {
+                self.between[d][number] = join.transmittance * area;
             }
         }
     }

@@ -1,7 +1,6 @@
 //! From a problem to its solution.
 
 use super::boundary::Boundary;
-use super::connect::check_tied;
 use super::error::ConductionError;
 use super::grid::Grid;
 use super::multigrid::Solver;
@@ -29,12 +28,14 @@ impl Default for Accuracy {
 /// Solves a problem for one unit field per environment.
 ///
 /// # Errors
-/// A fault of the problem (see [`Problem::check`]), too many cells, a body or a whole domain that no
-/// environment touches, or [`ConductionError::NotConverged`].
+/// A fault of the problem (see [`Problem::check`]), [`ConductionError::TooManyCells`],
+/// [`ConductionError::Empty`], [`ConductionError::NoBoundary`] or [`ConductionError::NotConverged`].
 pub fn solve(problem: &Problem, accuracy: &Accuracy) -> Result<Solution, ConductionError> {
     let grid = Grid::new(problem)?;
     let boundary = Boundary::new(problem, &grid);
-    check_tied(&grid, &boundary)?;
+    if boundary.faces().is_empty() {
+        return Err(ConductionError::NoBoundary);
+    }
     let network = Network::new(&grid, &boundary);
     let mut solver = Solver::new(&network, [0, 1, 2].map(|d| grid.widths(d)));
 

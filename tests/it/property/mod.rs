@@ -1,7 +1,11 @@
 //! What must hold for any input, tried on many.
 
+mod conduction;
+mod conduction_reading;
 mod design;
+mod evaluation;
 mod heat_loss;
+mod moisture;
 mod psychro;
 mod room;
 mod ventilation;

@@ -7,7 +7,6 @@ use leptos::prelude::*;
 
 use super::geometry::{ChartPlane, Curve, Point, all_open, curves, frame_face, open};
 use super::paper::{Paper, heading, label, together};
-use super::sweep::{Found, Sweep};
 use crate::measure::{Notation, UnitSystem, decimal};
 use crate::state::State;
 
@@ -18,33 +17,29 @@ const NAME: &str = "chart";
 struct Chart {
     plane: ChartPlane,
     curves: Vec<Curve>,
-    present: WallDepthPoint,
+    present: Option<WallDepthPoint>,
     treatment: EndWallTreatment,
     frame: Length,
     finished: bool,
 }
 
 impl Chart {
-    fn of(state: State, sweep: Sweep) -> Self {
-        let good = state.good();
-        let design = good.checked.design();
-        let present = WallDepthPoint {
-            depth: design.side_wall_foam,
-            lost_volume: good.room.lost_volume,
-            design_load: good.heat_loss.design_load,
-        };
-        sweep.found.with(|found| {
-            let curves = found.as_ref().map(|found| curves(&found.by_treatment));
-            let curves = curves.unwrap_or_default();
+    fn of(state: State) -> Self {
+        let (treatment, frame, present) = state.outcome.with(|outcome| {
+            let design = outcome.good.checked.design();
+            (design.end_wall_treatment, frame_face(design), outcome.point)
+        });
+        state.curve.with(|found| {
+            let curves = found.as_ref().map(|(_, points)| curves(points)).unwrap_or_default();
             // Points at the depths of other units stay drawn until the new ones are there.
-            let units = found.as_ref().map_or_else(|| state.units.get(), Found::units);
-            let points = curves.iter().flat_map(|curve| &curve.points).chain([&present]);
+            let units = found.as_ref().map_or_else(|| state.units.get(), |((_, units), _)| *units);
+            let points = curves.iter().flat_map(|curve| &curve.points).chain(&present);
             Self {
                 plane: ChartPlane::holding(points, units),
                 present,
-                treatment: design.end_wall_treatment,
-                frame: frame_face(design),
-                finished: sweep.finished.get(),
+                treatment,
+                frame,
+                finished: finished(state),
                 curves,
             }
         })
@@ -56,10 +51,16 @@ impl Chart {
     }
 }
 
+/// Whether the curve follows from the present choices.
+fn finished(state: State) -> bool {
+    state.curve.with(|curve| {
+        curve.as_ref().is_some_and(|(key, _)| state.curve_key.with(|present| key == present))
+    })
+}
+
 /// The chart, its axes named, and under it the same as a table.
 pub fn depth_chart(state: State) -> AnyView {
-    let sweep = Sweep::following(state);
-    let chart = Memo::new(move |_| Chart::of(state, sweep));
+    let chart = Memo::new(move |_| Chart::of(state));
     let size = Memo::new(move |_| chart.with(|chart| chart.plane.paper));
     let words = move || state.language.get().drawing();
     let title = Signal::derive(move || words().chart);
@@ -80,7 +81,7 @@ pub fn depth_chart(state: State) -> AnyView {
     view! {
         <figure
             class="drawing-figure chart-figure"
-            class:working=move || !sweep.finished.get()
+            class:working=move || !finished(state)
             data-testid=NAME
         >
             {heading(title)}
@@ -183,13 +184,11 @@ fn labels(chart: &Chart, notation: Notation) -> AnyView {
             labels.push(label(paper, at, "treatment", named(curve, notation)));
         }
     }
-    let present = plane.place(&chart.present);
-    labels.push(label(
-        paper,
-        Point::new(present.x + 16.0, present.y - 16.0),
-        "after this-design",
-        words.this_design,
-    ));
+    if let Some(present) = &chart.present {
+        let present = plane.place(present);
+        let at = Point::new(present.x + 16.0, present.y - 16.0);
+        labels.push(label(paper, at, "after this-design", words.this_design));
+    }
     together(labels)
 }
 
@@ -221,11 +220,14 @@ fn picture(chart: &Chart) -> AnyView {
         }
         .into_any()
     });
-    let present = plane.place(&chart.present);
+    let present = chart.present.as_ref().map(|present| {
+        let at = plane.place(present);
+        view! { <circle class="present" cx=at.x cy=at.y r="11" /> }
+    });
     view! {
         <path class="grid" d=all_open(grid.iter().map(|line| &line[..])) />
         <g class="curves">{together(lines.collect())}</g>
-        <circle class="present" cx=present.x cy=present.y r="11" />
+        {present}
     }
     .into_any()
 }

@@ -2,8 +2,9 @@
 
 use inchwise_core::freight_box::Dimensions;
 use inchwise_core::units::{
-    Area, HeatTransferCoefficient, Length, LinearThermalTransmittance, Power, Temperature,
-    TemperatureDifference, ThermalConductivity, ThermalResistance, ThermalTransmittance, Volume,
+    Area, HeatTransferCoefficient, Length, LinearThermalTransmittance, PointThermalTransmittance,
+    Power, Temperature, TemperatureDifference, ThermalConductivity, ThermalResistance,
+    ThermalTransmittance, Volume,
 };
 
 use super::decimal::{MINUS, NO_BREAK_SPACE, decimal, shortest, to_nearest};
@@ -264,6 +265,18 @@ impl Notation {
             Language::French => "BTU/h·pi·°F",
         };
         with_unit(self.digits(per_foot, 3), unit)
+    }
+
+    /// χ of one piece, to a thousandth.
+    pub fn point_transmittance(self, transmittance: PointThermalTransmittance) -> String {
+        let one = HeatTransferCoefficient::new(transmittance.value());
+        match self.units {
+            UnitSystem::Metric => with_unit(self.digits(one.value(), 3), "W/K"),
+            UnitSystem::Imperial => {
+                let unit = format!("{}/°F", self.btu());
+                with_unit(self.digits(one.as_btu_per_hour_fahrenheit(), 3), &unit)
+            }
+        }
     }
 
     /// A thermal resistance: m²K/W to two decimals, or as the trade says `R-12`.

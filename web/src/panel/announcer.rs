@@ -5,7 +5,7 @@ use std::time::Duration;
 use leptos::prelude::{Track, With, untrack};
 
 use crate::dom::{El, Waiting, el, keep_up};
-use crate::state::State;
+use crate::state::{Outcome, State};
 use crate::text::Language;
 
 /// After the last change for so long, the answer is read out.
@@ -32,7 +32,7 @@ pub fn announcer(state: State, language: Language) -> El {
 fn sentence(state: State, language: Language) -> String {
     untrack(|| {
         // What is wrong has its own place to be announced.
-        if state.stands_in() {
+        if state.stands_in() || state.outcome.with(Outcome::is_refining) {
             return String::new();
         }
         let notation = state.notation();

@@ -8,7 +8,7 @@ use super::fault::{fault_words, unread_words};
 use super::figure::{Figure, figure};
 use crate::dom::{El, el};
 use crate::measure::Notation;
-use crate::state::State;
+use crate::state::{Outcome, State};
 use crate::text::Language;
 
 /// The strip that stays in sight.
@@ -28,7 +28,7 @@ pub fn answer(state: State, language: Language) -> El {
         figures.with(&[
             part("figure clear", "answer-clear", words.clear, clear_size, order_of_sizes),
             part("figure lost", "answer-lost", words.lost, lost_volume, lost_share),
-            part("figure load", "answer-load", words.load, heating_load, temperatures),
+            load(state, language),
         ]),
         reason(state, language),
     ])
@@ -51,9 +51,38 @@ fn lost_share(evaluation: &Evaluation, notation: Notation) -> String {
     notation.language.answer().of_bare.with(&[&share])
 }
 
-fn heating_load(evaluation: &Evaluation, notation: Notation) -> String {
-    let load = notation.load(evaluation.heat_loss.design_load);
-    notation.language.answer().about.with(&[&load])
+/// The heating load, and whether it is still being refined.
+fn load(state: State, language: Language) -> El {
+    let refining = move || state.outcome.with(Outcome::is_refining);
+    el("div").class("figure load").test_id("answer-load").with(&[
+        el("dt").text(language.answer().load),
+        el("dd").class_with("refining", refining).with(&[
+            el("span").class("value").text_with(move || heating_load(state)),
+            el("span").class("aside").text_with(move || beside_load(state)),
+        ]),
+    ])
+}
+
+/// The last load with every part in it.
+fn heating_load(state: State) -> String {
+    let notation = state.notation();
+    let words = notation.language.answer();
+    state.outcome.with(|outcome| {
+        let written = outcome.load.map(|load| words.about.with(&[&notation.load(load)]));
+        written.unwrap_or_else(|| words.working.to_owned())
+    })
+}
+
+/// At which temperatures it holds, or that it is still an earlier one.
+fn beside_load(state: State) -> String {
+    let notation = state.notation();
+    state.outcome.with(|outcome| {
+        if outcome.is_refining() {
+            notation.language.answer().refining.to_owned()
+        } else {
+            temperatures(&outcome.good, notation)
+        }
+    })
 }
 
 fn temperatures(evaluation: &Evaluation, notation: Notation) -> String {

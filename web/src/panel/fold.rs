@@ -21,6 +21,7 @@ const FRAMING: &[Field] = &[
     Field::JoistSpacing,
     Field::JoistSteelThickness,
     Field::FlangeWidth,
+    Field::BracketPad,
 ];
 const FOAM: &[Field] =
     &[Field::SideWallFoam, Field::FrontEndFoam, Field::DoorEndFoam, Field::FoamConductivity];
@@ -34,6 +35,8 @@ const FLOOR: &[Field] = &[
 const DOOR: &[Field] = &[Field::DoorWidth, Field::DoorHeight, Field::DoorTransmittance];
 const WINDOWS: &[Field] =
     &[Field::WindowCount, Field::WindowWidth, Field::WindowHeight, Field::WindowTransmittance];
+const OPENING_FRAMES: &[Field] =
+    &[Field::OpeningFrameFoam, Field::DamperCount, Field::DamperDiameter];
 const AIR: &[Field] = &[Field::IndoorTemperature, Field::OutdoorTemperature, Field::AirChanges];
 const MEASURED: &[Field] = &[
     Field::MeasuredLength,
@@ -109,6 +112,7 @@ const FOLDS: [Fold; 8] = [
             |_| Part::Fields(DOOR),
             |_| Part::Fields(WINDOWS),
             |_| Part::Choice(window_wall),
+            |_| Part::Fields(OPENING_FRAMES),
             |_| Part::Minds(&[Caution::Structure, Caution::HotWork]),
         ],
     ),

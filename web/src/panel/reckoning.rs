@@ -1,7 +1,9 @@
 //! How a loss comes about: its formula with the values in it, and where those come from.
 
 use inchwise_core::design::{FoamMeasure, Surface};
-use inchwise_core::envelope::{HeatFlow, OUTSIDE_SURFACE_RESISTANCE, PlainArea, corrugation};
+use inchwise_core::envelope::{
+    Amount, HeatFlow, OUTSIDE_SURFACE_RESISTANCE, Place, PlainArea, corrugation, frame_members,
+};
 use inchwise_core::evaluate::Evaluation;
 use inchwise_core::heat_loss::{AIR_DENSITY, AIR_HEAT_CAPACITY, Element, Loss};
 use inchwise_core::units::{Area, ThermalTransmittance};
@@ -38,20 +40,30 @@ pub fn reckoning(evaluation: &Evaluation, loss: &Loss, notation: Notation) -> Re
                 behind: layers(evaluation, plain, notation),
             }
         }
-        Element::FrameLines(surface) => {
-            let lines = envelope.frame_lines.iter().find(|lines| lines.surface == surface);
-            let detail = evaluation.frame_lines.iter().find(|detail| detail.surface == surface);
-            let solved = detail.and_then(|detail| detail.outcome.as_ref().ok());
-            let (Some(lines), Some(solved)) = (lines, solved) else {
+        Element::Detail(place) => {
+            let placed = evaluation.details.iter().find(|placed| placed.place == place);
+            let Some((placed, field)) = placed.and_then(|placed| Some((placed, placed.field()?)))
+            else {
                 return coefficient_only(loss, &difference, Vec::new(), notation);
             };
-            let psi = format!("ψ {}", notation.linear_transmittance(solved.linear_transmittance));
-            let run = notation.run(lines.length);
-            let count = notation.count(f64::from(lines.count));
-            Reckoning {
-                formula: product(&[&run, &psi, &difference]),
-                behind: vec![words.members.with(&[&count, &run]), words.solved.to_owned()],
+            let (count, each, solved) = match placed.amount {
+                Amount::Metres(length) => {
+                    let psi = notation.linear_transmittance(field.linear_transmittance());
+                    (notation.run(length), format!("ψ {psi}"), words.solved)
+                }
+                Amount::Pieces(count) => {
+                    let chi = notation.point_transmittance(field.point_transmittance());
+                    (notation.count(count), format!("χ {chi}"), words.solved_body)
+                }
+            };
+            let mut behind = vec![solved.to_owned()];
+            if let Place::FrameLine(surface) = place {
+                let members =
+                    frame_members(evaluation.checked.design(), &evaluation.room.clear, surface);
+                let members = notation.count(f64::from(members));
+                behind.insert(0, words.members.with(&[&members, &count]));
             }
+            Reckoning { formula: product(&[&count, &each, &difference]), behind }
         }
         Element::PersonnelDoor => Reckoning {
             formula: area(envelope.personnel_door.area, envelope.personnel_door.transmittance),

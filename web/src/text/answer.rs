@@ -20,6 +20,10 @@ pub struct Answer {
     pub about: Phrase,
     /// At which temperatures the load holds: outdoors {0}, room {1}.
     pub at: Phrase,
+    /// In place of a load before the first.
+    pub working: &'static str,
+    /// Beside a load that is about to change.
+    pub refining: &'static str,
     /// That some parts are left out of the load.
     pub without: &'static str,
     /// Over the clear height.
@@ -53,7 +57,9 @@ const ENGLISH: Answer = Answer {
     load: "Heating load",
     about: Phrase("about {0}"),
     at: Phrase("at {0} outdoors, {1} inside"),
-    without: "Parts not yet counted are listed under Where the heat goes.",
+    working: "working it out",
+    refining: "refining …",
+    without: "Parts not counted are listed under Where the heat goes.",
     headroom: "Headroom",
     under_corners: Phrase("{0} under the corner boxes"),
     under_header: Phrase("{0} under the door header"),
@@ -76,7 +82,9 @@ const FRENCH: Answer = Answer {
     load: "Charge de chauffage",
     about: Phrase("environ {0}"),
     at: Phrase("à {0} dehors, {1} dedans"),
-    without: "Les parties pas encore comptées sont nommées sous Où va la chaleur.",
+    working: "calcul en cours",
+    refining: "on affine…",
+    without: "Les parties non comptées sont nommées sous Où va la chaleur.",
     headroom: "Hauteur libre",
     under_corners: Phrase("{0} sous les coffrets de coin"),
     under_header: Phrase("{0} sous le linteau des portes"),

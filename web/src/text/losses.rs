@@ -2,7 +2,7 @@
 
 use inchwise_core::design::Surface;
 use inchwise_core::envelope::LayerKind;
-use inchwise_core::heat_loss::{Element, NotCounted};
+use inchwise_core::heat_loss::{Element, NotCounted, Reason};
 
 use super::Language::{English, French};
 use super::{Language, Phrase};
@@ -41,8 +41,12 @@ pub struct Losses {
     pub not_counted: &'static str,
     /// What leaving out means.
     pub not_counted_note: &'static str,
-    /// Frame line that did not solve: {0} surface.
+    /// Bodies: that χ is solved.
+    pub solved_body: &'static str,
+    /// A place that did not solve: {0}.
     pub unsolved: Phrase,
+    /// A place that is being solved: {0}.
+    pub waiting: Phrase,
 }
 
 const ENGLISH: Losses = Losses {
@@ -51,7 +55,7 @@ const ENGLISH: Losses = Losses {
     loss: "Loss",
     share: "Share",
     how: "how",
-    total: "Heating load, parts counted so far",
+    total: "Heating load",
     layers: "From the room outwards:",
     inside_surface: "inside surface",
     outside_surface: "outside surface",
@@ -60,10 +64,13 @@ const ENGLISH: Losses = Losses {
     solved: "ψ is what a member adds to the plain wall, solved across it from this design.",
     air: Phrase("{0} of {1} of room."),
     as_chosen: "U as chosen, frame included.",
-    not_counted: "Not yet counted",
-    not_counted_note: "These lose heat too. Nothing is guessed for them, so the real load is \
-                       higher.",
-    unsolved: Phrase("frame members, {0} (did not solve)"),
+    not_counted: "Not counted",
+    not_counted_note: "These lose heat too. Nothing is guessed for them, so the real load is a \
+                       little higher.",
+    solved_body: "χ is what one piece adds to the surfaces and edges beside it, solved in three \
+                  dimensions from this design.",
+    unsolved: Phrase("{0} (did not solve)"),
+    waiting: Phrase("{0} (being worked out)"),
 };
 
 const FRENCH: Losses = Losses {
@@ -72,7 +79,7 @@ const FRENCH: Losses = Losses {
     loss: "Perte",
     share: "Part",
     how: "calcul",
-    total: "Charge de chauffage, parties comptées jusqu’ici",
+    total: "Charge de chauffage",
     layers: "De la pièce vers dehors :",
     inside_surface: "surface intérieure",
     outside_surface: "surface extérieure",
@@ -81,10 +88,13 @@ const FRENCH: Losses = Losses {
     solved: "ψ est ce qu’une membrure ajoute à la paroi courante, résolu pour ce projet.",
     air: Phrase("{0} de {1} de pièce."),
     as_chosen: "U tel que choisi, cadre compris.",
-    not_counted: "Pas encore compté",
+    not_counted: "Non compté",
     not_counted_note: "Ces parties perdent aussi de la chaleur. Rien n’est deviné pour elles : la \
-                       charge réelle est plus élevée.",
-    unsolved: Phrase("membrures, {0} (non résolu)"),
+                       charge réelle est un peu plus élevée.",
+    solved_body: "χ est ce qu’une pièce ajoute aux parois et arêtes voisines, résolu en trois \
+                  dimensions pour ce projet.",
+    unsolved: Phrase("{0} (non résolu)"),
+    waiting: Phrase("{0} (calcul en cours)"),
 };
 
 impl Language {
@@ -109,16 +119,7 @@ impl Language {
             (Element::Plain(Surface::Ceiling), French) => "Plafond",
             (Element::Plain(Surface::Floor), English) => "Floor",
             (Element::Plain(Surface::Floor), French) => "Plancher",
-            (Element::FrameLines(Surface::SideWall), English) => "Studs, side walls",
-            (Element::FrameLines(Surface::SideWall), French) => "Montants, parois latérales",
-            (Element::FrameLines(Surface::FrontEnd), English) => "Studs, front end",
-            (Element::FrameLines(Surface::FrontEnd), French) => "Montants, fond",
-            (Element::FrameLines(Surface::DoorEnd), English) => "Studs, door end",
-            (Element::FrameLines(Surface::DoorEnd), French) => "Montants, bout des portes",
-            (Element::FrameLines(Surface::Ceiling), English) => "Ceiling joists",
-            (Element::FrameLines(Surface::Ceiling), French) => "Solives du plafond",
-            (Element::FrameLines(Surface::Floor), English) => "Floor members",
-            (Element::FrameLines(Surface::Floor), French) => "Traverses du plancher",
+            (Element::Detail(place), _) => self.place(place),
             (Element::PersonnelDoor, English) => "Door",
             (Element::PersonnelDoor, French) => "Porte",
             (Element::Windows, English) => "Windows",
@@ -148,28 +149,27 @@ impl Language {
         }
     }
 
-    /// A part that is not yet counted.
+    /// A part that is not counted.
     pub fn not_counted(self, part: NotCounted) -> String {
-        let words = match (part, self) {
-            (NotCounted::CornerCastings, English) => "corner castings",
-            (NotCounted::CornerCastings, French) => "pièces de coin",
-            (NotCounted::StudBrackets, English) => "brackets that hold the studs",
-            (NotCounted::StudBrackets, French) => "équerres qui tiennent les montants",
-            (NotCounted::TopRails, English) => "top rails and the edge of the roof",
-            (NotCounted::TopRails, French) => "longerons du haut et bord du toit",
-            (NotCounted::CornerPosts, English) => "corner posts",
-            (NotCounted::CornerPosts, French) => "poteaux d’angle",
-            (NotCounted::FloorMembers, English) => "steel members under the floor",
-            (NotCounted::FloorMembers, French) => "traverses d’acier sous le plancher",
-            (NotCounted::FloorEdges, English) => "edge of the floor at the bottom rails",
-            (NotCounted::FloorEdges, French) => "bord du plancher aux longerons du bas",
-            (NotCounted::OpeningFrames, English) => "steel frames round door and windows",
-            (NotCounted::OpeningFrames, French) => "cadres d’acier de la porte et des fenêtres",
-            (NotCounted::UnsolvedFrameLine(surface), _) => {
-                return self.losses().unsolved.with(&[self.surface(surface)]);
+        let words = self.losses();
+        match (part, self) {
+            (NotCounted::Detail(place, Reason::Waiting), _) => {
+                words.waiting.with(&[self.place(place)])
             }
-        };
-        words.to_owned()
+            (NotCounted::Detail(place, _), _) => words.unsolved.with(&[self.place(place)]),
+            (NotCounted::CargoDoorSeals, English) => {
+                "leaky seals of the cargo doors, beyond the air changes chosen".to_owned()
+            }
+            (NotCounted::CargoDoorSeals, French) => {
+                "joints des portes de cargo, au-delà des renouvellements d’air choisis".to_owned()
+            }
+            (NotCounted::OtherFixings, English) => {
+                "long screws and fixings through the foam".to_owned()
+            }
+            (NotCounted::OtherFixings, French) => {
+                "longues vis et fixations à travers la mousse".to_owned()
+            }
+        }
     }
 }
 
@@ -179,8 +179,9 @@ mod tests {
 
     #[test]
     fn both_languages_fill_the_same_places() {
-        let phrases =
-            |losses: &Losses| [losses.members, losses.air, losses.unsolved].map(Phrase::places);
+        let phrases = |losses: &Losses| {
+            [losses.members, losses.air, losses.unsolved, losses.waiting].map(Phrase::places)
+        };
         assert_eq!(phrases(&ENGLISH), phrases(&FRENCH));
     }
 }

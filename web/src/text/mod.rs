@@ -13,6 +13,7 @@ mod fields;
 mod folds;
 mod losses;
 mod phrase;
+mod places;
 
 pub use answer::Answer;
 pub use cautions::{Cautions, Warning};

@@ -173,3 +173,11 @@ fn find_parents(fine: &Network, merging: &Merging, coarse: &Network) -> Vec<u32>
     }
     parents
 }
+
+#[cfg(test)]
+impl Cycle {
+    /// Makes every answer worthless.
+    pub(super) fn spoil(&mut self) {
+        self.bottom.spoil();
+    }
+}

@@ -77,3 +77,11 @@ fn invert(matrix: &mut [f64], n: usize) {
         matrix[p * n..(p + 1) * n].copy_from_slice(&pivot_row);
     }
 }
+
+#[cfg(test)]
+impl DenseInverse {
+    /// Makes every answer worthless.
+    pub(super) fn spoil(&mut self) {
+        self.inverse.fill(f32::NAN);
+    }
+}

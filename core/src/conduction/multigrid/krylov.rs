@@ -300,3 +300,55 @@ fn lanes<B: Copy>(a: &[f64], b: &[B], product: impl Fn(f64, B) -> f64) -> f64 {
     }
     sums.iter().sum::<f64>() + rest
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::conduction::boundary::Boundary;
+    use crate::conduction::{Block, CellSizes, Dimensions, Environment, Grid, Problem, Side};
+    use crate::units::{Length, ThermalConductivity, ThermalResistance};
+
+    /// A steel bar in foam between two environments.
+    fn solver_and_heat() -> (Solver, Vec<f64>) {
+        let cells = CellSizes::new(Length::mm(5.0), Length::mm(10.0));
+        let foam = ThermalConductivity::new(0.03);
+        let domain = Block::metres([0.0; 3], [0.1, 0.2, 0.3]);
+        let mut problem = Problem::new(domain, Dimensions::Three, foam, cells);
+        let bar = Block::metres([0.04, 0.05, 0.06], [0.06, 0.07, 0.3]);
+        problem.paint(bar, ThermalConductivity::new(50.0));
+        problem.expose(Side::ZMinimum, Environment(0), ThermalResistance::new(0.13));
+        problem.expose(Side::ZMaximum, Environment(1), ThermalResistance::new(0.04));
+        let grid = Grid::new(&problem).unwrap();
+        let boundary = Boundary::new(&problem, &grid);
+        let network = Network::new(&grid, &boundary);
+        let solver = Solver::new(&network, [0, 1, 2].map(|d| grid.widths(d)));
+        let mut heat = vec![0.0; grid.cells()];
+        for face in boundary.faces().iter().filter(|face| face.environment == 0) {
+            heat[face.cell as usize] += face.conductance;
+        }
+        (solver, heat)
+    }
+
+    #[test]
+    fn a_spoilt_cycle_only_costs_iterations() {
+        let accuracy = Accuracy::default();
+        let (mut solver, heat) = solver_and_heat();
+        let good = solver.solve(&heat, &accuracy);
+        assert!(good.iterations < 30, "{} iterations", good.iterations);
+        solver.cycle.spoil();
+        let spoilt = solver.solve(&heat, &accuracy);
+        assert!(spoilt.iterations > good.iterations);
+        assert!(spoilt.residual <= accuracy.relative_residual);
+        for (good, spoilt) in good.field.iter().zip(&spoilt.field) {
+            assert!((good - spoilt).abs() < 1e-5);
+        }
+    }
+
+    #[test]
+    fn an_impossible_accuracy_ends_with_the_true_residual() {
+        let (mut solver, heat) = solver_and_heat();
+        let wish = Accuracy { relative_residual: 1e-30, maximum_iterations: 100 };
+        let outcome = solver.solve(&heat, &wish);
+        assert!(outcome.residual > 1e-30 && outcome.residual < 1e-12);
+    }
+}
