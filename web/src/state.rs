@@ -103,14 +103,17 @@ impl State {
     /// A planner that starts from a design; one that does not pass its check starts greyed over
     /// the default design.
     pub fn new(design: Design, units: UnitSystem, language: Language) -> Self {
-        let memory = StoredValue::new(DetailMemory::default());
+        let memory = StoredValue::new(DetailMemory::that_learns());
         let design = RwSignal::new(design);
         let learned = RwSignal::new(0_u32);
         let units = RwSignal::new(units);
         let outcome = Memo::new(move |last: Option<&Outcome>| {
             learned.track();
             let known = |checked: &CheckedDesign| {
-                let mut fields = memory.try_update_value(std::mem::take).unwrap_or_default();
+                let taken = memory.try_update_value(|fields| {
+                    std::mem::replace(fields, DetailMemory::that_learns())
+                });
+                let mut fields = taken.unwrap_or_else(DetailMemory::that_learns);
                 let good = Arc::new(evaluate_with(checked, &mut fields, Effort::Known));
                 memory.try_set_value(fields);
                 good

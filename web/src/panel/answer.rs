@@ -138,8 +138,8 @@ pub fn facts(state: State, language: Language) -> El {
     };
     el("div").class("facts").with(&[
         el("dl").with(&[fact(words.headroom, headroom), fact(words.floor, floor_area)]),
-        el("p").class("note").text(words.without),
-        el("p").class("note").text_with(figure(state, kind_of_sizes)),
+        el("p").class("remark").text(words.without),
+        el("p").class("remark").text_with(figure(state, kind_of_sizes)),
     ])
 }
 

@@ -55,7 +55,7 @@ pub fn losses(state: State, language: Language) -> El {
         el("h3").text(words.title),
         el("table").with(&[el("thead").child(&head), rows, el("tfoot").child(&foot)]),
         el("h4").text(words.not_counted),
-        el("p").class("note").text(words.not_counted_note),
+        el("p").class("remark").text(words.not_counted_note),
         left_out,
     ])
 }

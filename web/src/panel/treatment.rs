@@ -70,7 +70,7 @@ pub fn treatment(state: State, language: Language) -> El {
             el("p").class("hint").text(words.treatment_hint),
         ])
         .with(&options)
-        .child(&el("p").class("note").text_with(figure(state, hidden_from)))
+        .child(&el("p").class("remark").text_with(figure(state, hidden_from)))
 }
 
 fn option(state: State, language: Language, treatment: EndWallTreatment) -> El {
