@@ -44,7 +44,8 @@ pub fn reckoning(evaluation: &Evaluation, loss: &Loss, notation: Notation) -> Re
             let placed = evaluation.details.iter().find(|placed| placed.place == place);
             let Some((placed, field)) = placed.and_then(|placed| Some((placed, placed.field()?)))
             else {
-                return coefficient_only(loss, &difference, Vec::new(), notation);
+                let waiting = words.waiting.with(&[notation.language.place(place)]);
+                return coefficient_only(loss, &difference, vec![waiting], notation);
             };
             let (count, each, solved) = match placed.amount {
                 Amount::Metres(length) => {
