@@ -2,9 +2,10 @@
 
 use crate::caution::{Caution, cautions};
 use crate::design::{CheckedDesign, EndWallTreatment};
-use crate::detail::{DetailMemory, FrameLineDetail, frame_line_details};
+use crate::detail::{DetailMemory, Effort, PlacedDetail, details};
 use crate::envelope::Envelope;
 use crate::heat_loss::HeatLoss;
+use crate::moisture::ColdSpots;
 use crate::room::{Room, rooms_by_treatment};
 
 /// All that follows from a design.
@@ -18,28 +19,42 @@ pub struct Evaluation {
     pub rooms_by_treatment: Vec<(EndWallTreatment, Room)>,
     /// What stands where.
     pub envelope: Envelope,
-    /// The solved slices across studs and joists.
-    pub frame_lines: Vec<FrameLineDetail>,
+    /// The cold details, each with its field.
+    pub details: Vec<PlacedDetail>,
     /// Heat loss and design load.
     pub heat_loss: HeatLoss,
+    /// Every place with the humidity it stands, coldest first.
+    pub cold_spots: ColdSpots,
     /// Warnings.
     pub cautions: Vec<Caution>,
 }
 
-/// Evaluates a design. Fields that `memory` holds are not solved again.
+/// Evaluates a design, every detail solved. Fields that `memory` holds are not solved again.
 pub fn evaluate(checked: &CheckedDesign, memory: &mut DetailMemory) -> Evaluation {
+    evaluate_with(checked, memory, Effort::All)
+}
+
+/// Evaluates a design with the details that the effort allows; others wait, and are listed as not
+/// counted until they are known.
+pub fn evaluate_with(
+    checked: &CheckedDesign,
+    memory: &mut DetailMemory,
+    effort: Effort,
+) -> Evaluation {
     let room = Room::of(checked);
     let envelope = Envelope::of(checked, &room.clear);
-    let frame_lines = frame_line_details(checked, memory);
-    let heat_loss = HeatLoss::of(checked.design(), &room, &envelope, &frame_lines);
+    let details = details(checked, &envelope, memory, effort);
+    let heat_loss = HeatLoss::of(checked.design(), &room, &envelope, &details);
+    let cold_spots = ColdSpots::of(checked.design(), &envelope, &details);
     let cautions = cautions(checked, &room);
     Evaluation {
         checked: checked.clone(),
         rooms_by_treatment: rooms_by_treatment(checked),
         room,
         envelope,
-        frame_lines,
+        details,
         heat_loss,
+        cold_spots,
         cautions,
     }
 }

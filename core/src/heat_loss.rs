@@ -1,8 +1,8 @@
 //! Heat-transfer coefficients by element and the design heating load.
 
 use crate::design::{Design, Surface};
-use crate::detail::FrameLineDetail;
-use crate::envelope::Envelope;
+use crate::detail::{Outcome, PlacedDetail};
+use crate::envelope::{Amount, Envelope, Place};
 use crate::room::Room;
 use crate::units::{
     Density, HeatTransferCoefficient, Power, SpecificHeatCapacity, TemperatureDifference,
@@ -20,8 +20,8 @@ pub const AIR_HEAT_CAPACITY: SpecificHeatCapacity = SpecificHeatCapacity::new(10
 pub enum Element {
     /// The plain area of a surface, between frame members.
     Plain(Surface),
-    /// What the frame members add on a surface.
-    FrameLines(Surface),
+    /// What a detail adds.
+    Detail(Place),
     /// The personnel door.
     PersonnelDoor,
     /// The windows.
@@ -39,11 +39,7 @@ impl Element {
             Self::Plain(Surface::DoorEnd) => "door_end",
             Self::Plain(Surface::Ceiling) => "ceiling",
             Self::Plain(Surface::Floor) => "floor",
-            Self::FrameLines(Surface::SideWall) => "side_wall_studs",
-            Self::FrameLines(Surface::FrontEnd) => "front_end_studs",
-            Self::FrameLines(Surface::DoorEnd) => "door_end_studs",
-            Self::FrameLines(Surface::Ceiling) => "ceiling_joists",
-            Self::FrameLines(Surface::Floor) => "floor_members",
+            Self::Detail(place) => place.key(),
             Self::PersonnelDoor => "personnel_door",
             Self::Windows => "windows",
             Self::Air => "air",
@@ -64,39 +60,43 @@ pub struct Loss {
     pub share: f64,
 }
 
-/// A part that loses heat too and that nothing here has solved: no allowance is invented for it.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+/// Why a part is missing from the sum. No allowance is invented for it.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub enum Reason {
+    /// Its field is being solved aside.
+    Waiting,
+    /// Its field did not solve.
+    DidNotSolve,
+    /// No model of it exists.
+    NotModelled,
+}
+
+/// A part that loses heat too and is not in the sum.
+#[derive(Clone, Copy, Debug, PartialEq)]
 pub enum NotCounted {
-    /// The corner castings.
-    CornerCastings,
-    /// The brackets that hold the studs to the top rail.
-    StudBrackets,
-    /// Top rails and the edge between wall and roof.
-    TopRails,
-    /// Corner posts and the edge between side and end wall.
-    CornerPosts,
-    /// The steel members under the floor.
-    FloorMembers,
-    /// The edge between floor and wall, at the bottom rail.
-    FloorEdges,
-    /// The steel frames round doors and windows.
-    OpeningFrames,
-    /// A frame line whose field did not solve.
-    UnsolvedFrameLine(Surface),
+    /// A cold detail.
+    Detail(Place, Reason),
+    /// The seals of the cargo doors, beyond the air changes stated.
+    CargoDoorSeals,
+    /// Brackets, screws and fixings through the foam other than the studs' brackets.
+    OtherFixings,
 }
 
 impl NotCounted {
     /// Stable name.
     pub const fn key(self) -> &'static str {
         match self {
-            Self::CornerCastings => "corner_castings",
-            Self::StudBrackets => "stud_brackets",
-            Self::TopRails => "top_rails",
-            Self::CornerPosts => "corner_posts",
-            Self::FloorMembers => "floor_members",
-            Self::FloorEdges => "floor_edges",
-            Self::OpeningFrames => "opening_frames",
-            Self::UnsolvedFrameLine(_) => "unsolved_frame_line",
+            Self::Detail(place, _) => place.key(),
+            Self::CargoDoorSeals => "cargo_door_seals",
+            Self::OtherFixings => "other_fixings",
+        }
+    }
+
+    /// Why it is missing.
+    pub const fn reason(self) -> Reason {
+        match self {
+            Self::Detail(_, reason) => reason,
+            Self::CargoDoorSeals | Self::OtherFixings => Reason::NotModelled,
         }
     }
 }
@@ -121,37 +121,29 @@ pub struct HeatLoss {
 impl HeatLoss {
     /// The losses of a design.
     ///
-    /// H_T = Σ A·U + Σ l·ψ; H_V = ρ·c·n·V; Φ = (H_T + H_V)·(θ_i − θ_e) (EN 12831-1:2017, without
+    /// H_T = Σ A·U + Σ l·ψ + Σ n·χ; H_V = ρ·c·n·V; Φ = (H_T + H_V)·(θ_i − θ_e) (EN 12831-1:2017, without
     /// the reheat allowance).
-    pub fn of(
-        design: &Design,
-        room: &Room,
-        envelope: &Envelope,
-        frame_lines: &[FrameLineDetail],
-    ) -> Self {
+    pub fn of(design: &Design, room: &Room, envelope: &Envelope, details: &[PlacedDetail]) -> Self {
         let mut coefficients: Vec<(Element, HeatTransferCoefficient)> = envelope
             .plain
             .iter()
             .map(|plain| (Element::Plain(plain.surface), plain.transmittance * plain.area))
             .collect();
-        let mut not_counted = vec![
-            NotCounted::CornerCastings,
-            NotCounted::StudBrackets,
-            NotCounted::TopRails,
-            NotCounted::CornerPosts,
-            NotCounted::FloorMembers,
-            NotCounted::FloorEdges,
-            NotCounted::OpeningFrames,
-        ];
-        for lines in &envelope.frame_lines {
-            let detail = frame_lines.iter().find(|detail| detail.surface == lines.surface);
-            match detail.map(|detail| &detail.outcome) {
-                Some(Ok(solved)) => coefficients.push((
-                    Element::FrameLines(lines.surface),
-                    solved.linear_transmittance * lines.length,
-                )),
-                Some(Err(_)) | None => {
-                    not_counted.push(NotCounted::UnsolvedFrameLine(lines.surface));
+        let mut not_counted = vec![NotCounted::CargoDoorSeals, NotCounted::OtherFixings];
+        for placed in details {
+            match &placed.outcome {
+                Outcome::Solved(field) => {
+                    let coefficient = match placed.amount {
+                        Amount::Metres(length) => field.linear_transmittance() * length,
+                        Amount::Pieces(count) => field.point_transmittance().pieces(count),
+                    };
+                    coefficients.push((Element::Detail(placed.place), coefficient));
+                }
+                Outcome::Failed(_) => {
+                    not_counted.push(NotCounted::Detail(placed.place, Reason::DidNotSolve));
+                }
+                Outcome::Waiting => {
+                    not_counted.push(NotCounted::Detail(placed.place, Reason::Waiting));
                 }
             }
         }
@@ -189,6 +181,11 @@ impl HeatLoss {
             design_load: total * temperature_difference,
             not_counted,
         }
+    }
+
+    /// Whether parts are still being solved aside, so that the figures will move.
+    pub fn is_waiting(&self) -> bool {
+        self.not_counted.iter().any(|part| part.reason() == Reason::Waiting)
     }
 
     /// H_T + H_V, W/K.

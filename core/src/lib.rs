@@ -5,6 +5,11 @@
 //! Quantities are types ([`units`]), SI inside. Data flows one way, each room looking only at
 //! the rooms declared above it.
 
+// In wasm `#[test]` is the harness that runs under Node.
+#[cfg(all(test, target_arch = "wasm32"))]
+#[macro_use]
+extern crate inchwise_tests;
+
 pub mod units;
 
 pub mod source;
@@ -26,6 +31,10 @@ pub mod envelope;
 pub mod detail;
 
 pub mod heat_loss;
+
+pub mod ventilation;
+
+pub mod moisture;
 
 pub mod caution;
 

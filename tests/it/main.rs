@@ -6,7 +6,6 @@
 #[macro_use]
 extern crate inchwise_tests;
 
-#[cfg(not(target_arch = "wasm32"))]
 mod property;
 mod reference;
 #[cfg(not(target_arch = "wasm32"))]

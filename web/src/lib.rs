@@ -1,10 +1,21 @@
 //! The planning calculator as a custom element.
 
+// In wasm `#[test]` is the harness that runs under Node.
+#[cfg(all(test, target_arch = "wasm32"))]
+#[macro_use]
+extern crate inchwise_tests;
+
+mod app;
+mod aside;
+mod dom;
 pub mod drawing;
 mod embed;
+pub mod link;
 pub mod measure;
-mod placeholder;
+mod outward;
+mod panel;
 pub mod state;
 pub mod text;
 
+pub use aside::AsideSolver;
 pub use embed::{Handle, mount};

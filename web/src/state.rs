@@ -6,10 +6,14 @@
 use std::sync::Arc;
 
 use inchwise_core::design::{CheckedDesign, Design, DesignError, Field};
-use inchwise_core::detail::DetailMemory;
-use inchwise_core::evaluate::{Evaluation, evaluate};
+use inchwise_core::detail::{DetailMemory, Effort};
+use inchwise_core::evaluate::{Evaluation, evaluate_with};
+use inchwise_core::tradeoff::{WallDepthPoint, point_of};
+use inchwise_core::units::Power;
 use leptos::prelude::*;
 
+use crate::aside::CurvePoints;
+use crate::drawing::geometry::swept_away;
 use crate::measure::{Notation, UnitSystem, Unread};
 use crate::text::Language;
 
@@ -20,11 +24,25 @@ pub struct Outcome {
     pub good: Arc<Evaluation>,
     /// What is wrong with the present choices; empty when `good` is theirs.
     pub errors: Vec<DesignError>,
+    /// The last heating load with every part in it; none before the first.
+    pub load: Option<Power>,
+    /// The last point on the curve over wall depth; none before the first.
+    pub point: Option<WallDepthPoint>,
+}
+
+impl Outcome {
+    /// Whether fields of the present design are still being solved: load and curve point are then
+    /// those of an earlier one.
+    pub fn is_refining(&self) -> bool {
+        self.good.heat_loss.is_waiting()
+    }
 }
 
 impl PartialEq for Outcome {
     fn eq(&self, other: &Self) -> bool {
-        Arc::ptr_eq(&self.good, &other.good) && self.errors == other.errors
+        Arc::ptr_eq(&self.good, &other.good)
+            && self.errors == other.errors
+            && self.load == other.load
     }
 }
 
@@ -48,6 +66,10 @@ pub struct UnreadText {
     pub fault: Unread,
 }
 
+/// Everything the curve over wall depth depends on: the design without what is swept, and the
+/// units, whose round depths its points stand at.
+pub type CurveKey = (Design, UnitSystem);
+
 /// The state of one planner on the page.
 #[derive(Clone, Copy)]
 pub struct State {
@@ -63,8 +85,18 @@ pub struct State {
     pub language: RwSignal<Language>,
     /// Solved fields, kept so that a change that does not touch them solves nothing.
     pub memory: StoredValue<DetailMemory>,
+    /// Moves on whenever a field was learned.
+    pub learned: RwSignal<u32>,
+    /// What the curve over wall depth depends on: all but wall depth and treatment.
+    pub curve_key: Memo<CurveKey>,
+    /// The last curve, with what it follows from; none before the first.
+    pub curve: RwSignal<Option<(CurveKey, CurvePoints)>>,
     /// Who made the last change.
     pub changed_by: StoredValue<ChangedBy>,
+    /// Whether the design is kept in the page's address.
+    pub in_address: StoredValue<bool>,
+    /// Whether the page's address held a design that could not be read.
+    pub link_unread: RwSignal<bool>,
 }
 
 impl State {
@@ -73,32 +105,49 @@ impl State {
     pub fn new(design: Design, units: UnitSystem, language: Language) -> Self {
         let memory = StoredValue::new(DetailMemory::default());
         let design = RwSignal::new(design);
+        let learned = RwSignal::new(0_u32);
+        let units = RwSignal::new(units);
         let outcome = Memo::new(move |last: Option<&Outcome>| {
-            let solve = |checked: &CheckedDesign| {
-                let mut known = memory.try_update_value(std::mem::take).unwrap_or_default();
-                let good = Arc::new(evaluate(checked, &mut known));
-                memory.try_set_value(known);
+            learned.track();
+            let known = |checked: &CheckedDesign| {
+                let mut fields = memory.try_update_value(std::mem::take).unwrap_or_default();
+                let good = Arc::new(evaluate_with(checked, &mut fields, Effort::Known));
+                memory.try_set_value(fields);
                 good
             };
-            match design.with(Design::check) {
-                Ok(checked) => Outcome { good: solve(&checked), errors: Vec::new() },
+            let (good, errors) = match design.with(Design::check) {
+                Ok(checked) => (known(&checked), Vec::new()),
                 Err(errors) => {
-                    let good = last.map_or_else(
-                        || solve(&CheckedDesign::default()),
-                        |last| Arc::clone(&last.good),
-                    );
-                    Outcome { good, errors }
+                    let checked = last.map(|last| last.good.checked.clone()).unwrap_or_default();
+                    (known(&checked), errors)
                 }
+            };
+            let complete = !good.heat_loss.is_waiting();
+            let load = complete.then_some(good.heat_loss.design_load);
+            Outcome {
+                load: load.or_else(|| last?.load),
+                point: point_of(&good).or_else(|| last?.point),
+                good,
+                errors,
             }
+        });
+        let curve_key = Memo::new(move |_| {
+            let swept = outcome.with(|outcome| swept_away(outcome.good.checked.design()));
+            (swept, units.get())
         });
         Self {
             design,
             outcome,
             unread: RwSignal::new(Vec::new()),
-            units: RwSignal::new(units),
+            units,
             language: RwSignal::new(language),
             memory,
+            learned,
+            curve_key,
+            curve: RwSignal::new(None),
             changed_by: StoredValue::new(ChangedBy::Host),
+            in_address: StoredValue::new(false),
+            link_unread: RwSignal::new(false),
         }
     }
 
@@ -144,6 +193,13 @@ impl State {
         self.changed_by.set_value(ChangedBy::Host);
         self.forget_unread(Field::ALL);
         self.design.set(design);
+    }
+
+    /// Goes back to the default design on behalf of the visitor.
+    pub fn start_over(self) {
+        self.forget_unread(Field::ALL);
+        self.link_unread.set(false);
+        self.choose(|design| *design = Design::default());
     }
 
     /// Keeps a typed text that is no value. It stands in the way of the answer until it is

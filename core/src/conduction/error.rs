@@ -1,6 +1,6 @@
 //! What can be wrong with a problem or with its solution.
 
-use super::geometry::{Point, Side};
+use super::geometry::Side;
 use crate::units::{ThermalConductivity, ThermalResistance};
 
 /// Which part of a problem an error speaks of; numbers count from 0 in the order given.
@@ -24,13 +24,9 @@ pub enum Place {
 #[derive(Clone, Copy, Debug, PartialEq)]
 #[non_exhaustive]
 pub enum ConductionError {
-    /// No conducting face looks into any environment: the temperature is undetermined.
+    /// No conducting face looks into any environment: the temperature is undetermined. (A body apart
+    /// from the others always touches the air that parts it from them.)
     NoBoundary,
-    /// A connected body that touches no environment; its temperature is undetermined.
-    FloatingRegion {
-        /// The centre of one of its cells.
-        at: Point,
-    },
     /// The air fills the whole domain.
     Empty,
     /// A conductivity that is not a finite number.
@@ -83,7 +79,7 @@ pub enum ConductionError {
     },
     /// The grid would need more cells than the problem allows.
     TooManyCells {
-        /// Cells needed.
+        /// Cells needed; at least so many where one axis alone needs too many.
         cells: usize,
         /// Cells allowed.
         limit: usize,

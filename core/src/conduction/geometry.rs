@@ -180,9 +180,11 @@ pub enum Shape {
     /// A polygon drawn out along an axis, for shapes with sloping sides such as a corrugated sheet.
     ///
     /// Grid lines are laid on its level edges and on its two ends. A cell cut by a sloping edge
-    /// takes the mean conductivity of 8 × 8 points spread over its section, so a sloping sheet
-    /// keeps its cross-section and its connection even where it is thinner than a cell. As air, a
-    /// cell belongs to it when its centre does, and the surface resistance of the stepped faces is
+    /// takes the mean conductivity of 8 × 8 points spread over its section, and joins its
+    /// neighbours by the materials that meet at 8 points of each face, so a sloping sheet keeps its
+    /// cross-section and its connection even where it is thinner than a cell; how far its faces
+    /// stand from what lies beside it is kept to about half a cell. As air, a cell belongs to it
+    /// when its centre does, and the surface resistance of the stepped faces is
     /// divided by the cosine between the step and the true edge, so the stepped surface passes as
     /// much heat as the true one.
     Prism {

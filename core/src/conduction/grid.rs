@@ -3,7 +3,8 @@
 use super::error::ConductionError;
 use super::geometry::{Axis, Point};
 use super::lines::lay_lines;
-use super::paint::fill_cells;
+use super::mix::SlopingJoin;
+use super::paint::{Filling, fill_cells};
 use super::problem::{Dimensions, Environment, Problem};
 use crate::units::{Length, ThermalConductivity};
 
@@ -23,6 +24,8 @@ pub struct Grid {
     pub(super) region: Vec<u32>,
     /// The environment of each air region.
     environments: Vec<Environment>,
+    /// Joins beside sloping edges, which the conductivities of the two cells do not tell.
+    pub(super) sloping_joins: Vec<SlopingJoin>,
 }
 
 impl Grid {
@@ -33,19 +36,27 @@ impl Grid {
     /// [`ConductionError::Empty`].
     pub fn new(problem: &Problem) -> Result<Self, ConductionError> {
         problem.check()?;
-        let lines = Axis::ALL.map(|axis| lay_lines(problem, axis));
+        let [x, y, z] = Axis::ALL.map(|axis| lay_lines(problem, axis));
+        let lines = [x?, y?, z?];
         let cells = lines.iter().fold(1_usize, |product, l| product.saturating_mul(l.len() - 1));
         // Cell numbers are kept in 32 bits, one of them as a mark.
         let limit = problem.cells.limit.min(u32::MAX as usize / 8);
         if cells > limit {
             return Err(ConductionError::TooManyCells { cells, limit });
         }
-        let (conductivity, region) = fill_cells(problem, &lines);
+        let Filling { conductivity, region, sloping_joins } = fill_cells(problem, &lines);
         if region.iter().all(|&region| region != NO_AIR) {
             return Err(ConductionError::Empty);
         }
         let environments = problem.air.iter().map(|region| region.environment).collect();
-        Ok(Self { dimensions: problem.dimensions, lines, conductivity, region, environments })
+        Ok(Self {
+            dimensions: problem.dimensions,
+            lines,
+            conductivity,
+            region,
+            environments,
+            sloping_joins,
+        })
     }
 
     /// In how many dimensions heat flows.
@@ -105,6 +116,17 @@ impl Grid {
         Point::from_array([0, 1, 2].map(|d| self.middle(d, place[d])))
     }
 
+    /// The cell that holds a point; of two that share it, the one further up the axis. None
+    /// outside the domain.
+    pub fn cell_at(&self, point: Point) -> Option<usize> {
+        let at = point.array();
+        let mut place = [0; 3];
+        for d in 0..3 {
+            place[d] = self.cells_at(d, at[d]).last()?;
+        }
+        Some(self.cell(place))
+    }
+
     pub(super) fn is_air(&self, cell: usize) -> bool {
         self.region[cell] != NO_AIR
     }
@@ -119,6 +141,10 @@ impl Grid {
 
     pub(super) fn width(&self, d: usize, n: usize) -> f64 {
         self.lines[d][n + 1] - self.lines[d][n]
+    }
+
+    pub(super) fn widths(&self, d: usize) -> Vec<f64> {
+        self.lines[d].windows(2).map(|pair| pair[1] - pair[0]).collect()
     }
 
     pub(super) fn middle(&self, d: usize, n: usize) -> f64 {

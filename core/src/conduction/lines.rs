@@ -4,6 +4,7 @@
 //! function that respects every wish: `size` at its place, growing with distance so that each cell
 //! is at most `growth` times its neighbour.
 
+use super::error::ConductionError;
 use super::geometry::{Axis, Shape};
 use super::problem::{Problem, RefinementPlace};
 
@@ -19,11 +20,14 @@ struct Wish {
 }
 
 /// The lines along one axis, in metres, rising.
-pub(super) fn lay_lines(problem: &Problem, axis: Axis) -> Vec<f64> {
+///
+/// # Errors
+/// [`ConductionError::TooManyCells`] if this axis alone needs more than are allowed.
+pub(super) fn lay_lines(problem: &Problem, axis: Axis) -> Result<Vec<f64>, ConductionError> {
     let start = problem.domain.minimum.along(axis).value();
     let end = problem.domain.maximum.along(axis).value();
     if !problem.axes().contains(&axis) {
-        return vec![start, end];
+        return Ok(vec![start, end]);
     }
     let tolerance = SAME_LINE * (end - start);
     let (fixed, loose, wishes) = collect(problem, axis, start, end);
@@ -133,17 +137,19 @@ fn add_loose(
 }
 
 /// Divides every stretch between two lines into cells.
-fn fill(problem: &Problem, breaks: &[f64], wishes: &[Wish]) -> Vec<f64> {
+fn fill(problem: &Problem, breaks: &[f64], wishes: &[Wish]) -> Result<Vec<f64>, ConductionError> {
     let growth = problem.cells.growth;
     let coarsest = problem.cells.coarsest.value();
     let slope = libm::log(growth);
-    // The width function at the edge of a cell that is `size` wide and whose neighbour is `growth`
-    // times as wide.
-    let to_edge = slope / (growth - 1.0);
+    // The width function at the near edge of a cell that is `size` wide and whose next neighbour is
+    // `growth` times as wide, unless the coarsest width comes first.
+    let at_edge = |size: f64| {
+        if size * growth > coarsest { size } else { size * slope / (growth - 1.0) }
+    };
     let width_at = |at: f64| {
-        wishes.iter().fold(coarsest * to_edge, |least, wish| {
+        wishes.iter().fold(coarsest, |least, wish| {
             let distance = (wish.from - at).max(at - wish.to).max(0.0);
-            least.min(wish.size * to_edge + slope * distance)
+            least.min(at_edge(wish.size) + slope * distance)
         })
     };
     let mut lines = vec![breaks[0]];
@@ -154,16 +160,19 @@ fn fill(problem: &Problem, breaks: &[f64], wishes: &[Wish]) -> Vec<f64> {
             .iter()
             .filter(|wish| wish.from < middle && wish.to > middle)
             .fold(coarsest, |cap, wish| cap.min(wish.size));
-        let stretch = Stretch::new(to - from, width_at(from), width_at(to), cap * to_edge, slope);
-        let count = libm::ceil(stretch.cells() - 0.1).max(1.0);
-        // Far beyond any limit on cells, which is checked before anything is allocated.
-        let count = if count < 1e7 { count as usize } else { 10_000_000 };
+        let stretch = Stretch::new(to - from, width_at(from), width_at(to), cap, slope);
+        // Whatever is beyond the range of integers saturates, and is too much anyway.
+        let count = libm::ceil(stretch.cells() - 0.1).max(1.0) as usize;
+        let (cells, limit) = (count.saturating_add(lines.len() - 1), problem.cells.limit);
+        if cells > limit {
+            return Err(ConductionError::TooManyCells { cells, limit });
+        }
         for n in 1..count {
             lines.push(from + stretch.position(n as f64 / count as f64));
         }
         lines.push(to);
     }
-    lines
+    Ok(lines)
 }
 
 /// A stretch between two lines, on which the wished width rises from both ends at the same slope

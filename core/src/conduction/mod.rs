@@ -9,12 +9,15 @@
 //! The method meets the conditions of ISO 10211:2017 (steady state, constant properties, surface
 //! resistances, superposition, temperature weights, coupling coefficients).
 
+mod assembled;
 mod boundary;
 mod error;
 mod field;
 mod geometry;
 mod grid;
 mod lines;
+mod mix;
+mod multigrid;
 mod network;
 mod node;
 mod paint;
@@ -23,6 +26,7 @@ mod refine;
 mod solution;
 mod solve;
 
+pub use assembled::{HeatBalances, assemble};
 pub use error::{ConductionError, Place};
 pub use field::{Balance, Field, Section, SurfaceSpot};
 pub use geometry::{Axis, Block, Point, Shape, Side};

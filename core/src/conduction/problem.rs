@@ -98,7 +98,8 @@ pub enum RefinementPlace {
     Block(Block),
 }
 
-/// A wish for smaller cells somewhere. A grid line is laid on it.
+/// A wish for smaller cells somewhere. A grid line is laid on it unless another stands within half
+/// the wished size.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Refinement {
     /// Where.

@@ -34,8 +34,8 @@ pub struct Refining {
 /// One round of refinement.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct RefiningStep {
-    /// The wished cell width at the place looked at; the coarsest of the problem in the first round,
-    /// which has no such place.
+    /// The widest a cell was allowed to be at the place refined; in the first round, the widest one
+    /// at the place found.
     pub size: Length,
     /// The cells of the grid.
     pub cells: usize,
@@ -71,9 +71,10 @@ pub fn refine_until(
 ) -> Result<Refined, ConductionError> {
     let mut problem = problem.clone();
     let mut solution = solve(&problem, accuracy)?;
-    let first = look(&solution, refining, problem.cells.coarsest)?;
+    let mut first = look(&solution, refining, Length::ZERO)?;
+    first.size = width_at(&solution, first.at);
+    let mut size = first.size;
     let mut history = vec![first];
-    let mut size = width_at(&solution, first.at);
     for _ in 0..refining.maximum_rounds {
         let last = history[history.len() - 1];
         size = size / 2.0;

@@ -237,12 +237,20 @@ fields! {
         lining_thickness: Length, LiningThickness, mm(3.0), mm(40.0), mm(1.0), mm(12.0);
         /// Foam between a casting's steel and the lining that covers it.
         casting_cover: Length, CastingCover, mm(5.0), mm(150.0), mm(1.0), mm(50.0);
+        /// Plastic pad between a stud's bracket and the top rail.
+        bracket_pad: Length, BracketPad, mm(0.0), mm(25.0), mm(1.0), mm(6.0);
+        /// Foam packed over the inner face of the steel frames round doors and windows.
+        opening_frame_foam: Length, OpeningFrameFoam, mm(0.0), mm(60.0), mm(1.0), mm(25.0);
+        /// Damper openings through the walls, intakes and exhausts together.
+        damper_count: f64, DamperCount, 0.0, 8.0, 1.0, 0.0;
+        /// Inside diameter of a damper's steel sleeve.
+        damper_diameter: Length, DamperDiameter, mm(100.0), mm(400.0), mm(5.0), mm(200.0);
         /// Width of the personnel door.
         door_width: Length, DoorWidth, mm(600.0), mm(1200.0), mm(5.0), mm(910.0);
         /// Height of the personnel door.
         door_height: Length, DoorHeight, mm(1600.0), mm(2300.0), mm(5.0), mm(2030.0);
         /// Thermal transmittance of the personnel door, frame included.
-        door_transmittance: ThermalTransmittance, DoorTransmittance, 0.4, 7.0, 0.1, 1.4;
+        door_transmittance: ThermalTransmittance, DoorTransmittance, 0.4, 5.5, 0.1, 1.4;
         /// How many windows.
         window_count: f64, WindowCount, 0.0, 8.0, 1.0, 1.0;
         /// Width of a window.
@@ -250,7 +258,7 @@ fields! {
         /// Height of a window.
         window_height: Length, WindowHeight, mm(300.0), mm(1800.0), mm(10.0), mm(1000.0);
         /// Thermal transmittance of the windows, frame included.
-        window_transmittance: ThermalTransmittance, WindowTransmittance, 0.4, 7.0, 0.1, 1.8;
+        window_transmittance: ThermalTransmittance, WindowTransmittance, 0.4, 5.5, 0.1, 1.8;
         /// Room temperature to be held.
         indoor_temperature: Temperature, IndoorTemperature, -5.0, 35.0, 0.5, 20.0;
         /// Winter outdoor temperature the heater is sized for.

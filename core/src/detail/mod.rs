@@ -1,39 +1,40 @@
 //! Cold details as solved fields: each turns a part of the design into a heat-conduction problem
-//! and the field into an extra loss (ψ) and a temperature factor f_Rsi.
+//! and the field into an extra loss (ψ of a line, χ of a piece) and a temperature factor f_Rsi.
 //!
 //! No detail takes its answer from a table, and none invents a constant that a material, a box or
 //! a design could state.
 
+mod bottom_corner;
+mod bracket;
+mod build_up;
+mod corner;
+#[expect(clippy::module_inception, reason = "the room keeps details, each is a Detail")]
+mod detail;
+mod edge;
+mod floor;
+mod floor_edge;
+mod floor_member;
 mod frame_line;
 mod memory;
+mod model;
+mod opening_frame;
+mod picture;
+mod set;
+mod sleeve;
 
+pub use bottom_corner::*;
+pub use bracket::*;
+pub use build_up::*;
+pub use corner::*;
+pub use detail::*;
+pub use edge::*;
+pub use floor::*;
+pub use floor_edge::*;
+pub use floor_member::*;
 pub use frame_line::*;
 pub use memory::*;
-
-use crate::conduction::ConductionError;
-use crate::design::{CheckedDesign, Surface};
-
-/// The slice across one frame member of a surface.
-#[derive(Clone, Debug, PartialEq)]
-pub struct FrameLineDetail {
-    /// Which surface.
-    pub surface: Surface,
-    /// What was solved.
-    pub slice: FrameSlice,
-    /// What came out, or why nothing did.
-    pub outcome: Result<FrameLineField, ConductionError>,
-}
-
-/// The slices across the frame members of all framed surfaces.
-pub fn frame_line_details(
-    checked: &CheckedDesign,
-    memory: &mut DetailMemory,
-) -> Vec<FrameLineDetail> {
-    [Surface::SideWall, Surface::FrontEnd, Surface::DoorEnd, Surface::Ceiling]
-        .into_iter()
-        .map(|surface| {
-            let slice = FrameSlice::of(checked, surface);
-            FrameLineDetail { surface, slice, outcome: memory.frame_line(&slice) }
-        })
-        .collect()
-}
+pub use model::*;
+pub use opening_frame::*;
+pub use picture::*;
+pub use set::*;
+pub use sleeve::*;

@@ -1,9 +1,11 @@
-//! What stands where: the plain areas with their layers, and how many metres of stud line and
-//! ceiling joist cross them.
+//! What stands where: the plain areas with their layers, and how many metres or pieces of
+//! each cold detail there are.
 
+mod place;
 mod plain;
 mod resistance;
 
+pub use place::*;
 pub use plain::*;
 pub use resistance::*;
 
@@ -34,17 +36,6 @@ pub struct Openings {
     pub transmittance: ThermalTransmittance,
 }
 
-/// Frame members that cross one surface's foam.
-#[derive(Clone, Copy, Debug, PartialEq)]
-pub struct FrameLines {
-    /// Which surface; side walls count both.
-    pub surface: Surface,
-    /// How many studs or joists.
-    pub count: u32,
-    /// Their length together, between finished faces.
-    pub length: Length,
-}
-
 /// The whole envelope.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Envelope {
@@ -54,8 +45,8 @@ pub struct Envelope {
     pub personnel_door: Openings,
     /// The windows; no area where there are none.
     pub windows: Openings,
-    /// Studs of side walls and ends, joists of the ceiling.
-    pub frame_lines: Vec<FrameLines>,
+    /// Every place where heat finds a way past the foam, with its metres or pieces.
+    pub places: Vec<(Place, Amount)>,
 }
 
 /// The board that lines the walls and ceiling.
@@ -125,22 +116,12 @@ impl Envelope {
                 PlainArea { surface, area: gross(surface), layers, transmittance }
             })
             .collect();
-        let lines = |surface, run: Length, spacing, each: Length, walls: u32| {
-            let count = members_on(run, spacing) * walls;
-            FrameLines { surface, count, length: each * f64::from(count) }
-        };
-        let stud = design.stud_spacing;
-        let frame_lines = vec![
-            lines(Surface::SideWall, clear.length, stud, clear.height, 2),
-            lines(Surface::FrontEnd, clear.width, stud, clear.height, 1),
-            lines(Surface::DoorEnd, clear.width, stud, clear.height, 1),
-            lines(Surface::Ceiling, clear.length, design.joist_spacing, clear.width, 1),
-        ];
+        let places = places(design, clear, checked.freight_box().floor_member.spacing);
         Self {
             plain,
             personnel_door: Openings { area: door_area, transmittance: design.door_transmittance },
             windows: Openings { area: window_area, transmittance: design.window_transmittance },
-            frame_lines,
+            places,
         }
     }
 }

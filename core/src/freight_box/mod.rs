@@ -64,6 +64,17 @@ pub struct Rail {
     pub thickness: Length,
 }
 
+/// The channel along the bottom of the walls.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct BottomRail {
+    /// From the top of the floor down.
+    pub height: Length,
+    /// Width of the lower flange, which points inwards.
+    pub lower_flange: Length,
+    /// Sheet thickness.
+    pub thickness: Length,
+}
+
 /// The C-shaped steel members under the floor.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct FloorMember {
@@ -103,6 +114,12 @@ pub struct FreightBox {
     pub casting: CastingIntrusion,
     /// Along the top of the side walls.
     pub top_rail: Rail,
+    /// How far rails and posts stay inside the outer faces of the corner fittings.
+    pub rail_clearance: Length,
+    /// Steel thickness of the corner posts.
+    pub corner_post_thickness: Length,
+    /// Along the bottom of all walls: a channel whose web carries on the wall sheet downwards.
+    pub bottom_rail: BottomRail,
     /// Thickness of the plywood floor.
     pub floor_plywood: Length,
     /// Under the floor.
@@ -110,6 +127,32 @@ pub struct FreightBox {
 }
 
 impl FreightBox {
+    /// From the outer face of the corner fittings to the front end wall's inner crests.
+    pub fn front_recess(&self) -> Length {
+        CORNER_FITTING_LENGTH - self.size.nominal().casting.front_length
+    }
+
+    /// From the outer face of the corner fittings to the inside plane of the cargo doors.
+    pub fn door_recess(&self) -> Length {
+        CORNER_FITTING_LENGTH - self.size.nominal().casting.door_length
+    }
+
+    /// From the outer face of the corner fittings to the side walls' inner crests.
+    pub fn side_recess(&self) -> Length {
+        CORNER_FITTING_WIDTH - self.size.nominal().casting.width
+    }
+
+    /// From the top of the corner fittings to the roof's inner plane.
+    pub fn roof_recess(&self) -> Length {
+        CORNER_FITTING_HEIGHT - self.size.nominal().casting.height
+    }
+
+    /// From the floor's top to the underside of the corner fittings the box stands on.
+    pub fn floor_height(&self) -> Length {
+        let nominal = self.size.nominal();
+        nominal.external.height - nominal.internal.height - self.roof_recess()
+    }
+
     /// How far the header over the cargo doors hangs below the roof's inner plane.
     pub fn header_drop(&self) -> Length {
         (self.internal.height - self.door_opening_height).max(Length::ZERO)

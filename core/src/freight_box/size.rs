@@ -1,6 +1,6 @@
 //! The standard sizes.
 
-use super::{CastingIntrusion, Dimensions, FloorMember, FreightBox, Rail};
+use super::{BottomRail, CastingIntrusion, Dimensions, FloorMember, FreightBox, Rail};
 use super::{FRONT_END, ROOF, SIDE_WALL};
 use crate::units::{Length, Mass};
 
@@ -18,6 +18,9 @@ const FRONT_RECESS: Length = Length::mm(62.0);
 
 /// The top of the roof sheet lies this far below the top of the corner fittings (makers' sheets).
 const ROOF_BELOW_FITTING: Length = Length::mm(6.0);
+
+/// Rails and posts stay this far inside the outer faces of the corner fittings (makers' sheets).
+const RAIL_CLEARANCE: Length = Length::mm(3.0);
 
 /// The standard sizes of general-purpose freight box.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, Default)]
@@ -69,7 +72,8 @@ impl BoxSize {
     ///
     /// Outside: ISO 668 table of lengths, widths and heights. Inside and doors: makers'
     /// specification sheets of the common 20 and 40 ft boxes; the 10 and 45 ft lengths keep the
-    /// same 160 mm between outside and inside. Tare: makers' sheets, 10 ft and 45 ft from memory.
+    /// same 160 mm between outside and inside. Floor members: makers' sheets. Rails, posts and the
+    /// tare of the 10 and 45 ft boxes: from memory.
     pub fn nominal(self) -> FreightBox {
         const STANDARD_HEIGHT: f64 = 2591.0;
         const HIGH_CUBE_HEIGHT: f64 = 2896.0;
@@ -108,6 +112,13 @@ impl BoxSize {
                 width: Length::mm(60.0),
                 height: Length::mm(60.0),
                 thickness: Length::mm(3.0),
+            },
+            rail_clearance: RAIL_CLEARANCE,
+            corner_post_thickness: Length::mm(6.0),
+            bottom_rail: BottomRail {
+                height: Length::mm(162.0),
+                lower_flange: Length::mm(30.0),
+                thickness: Length::mm(4.5),
             },
             floor_plywood: Length::mm(28.0),
             floor_member: FloorMember {

@@ -180,6 +180,10 @@ quantity!(
 );
 
 quantity!(
+    /// Force, N.
+    Force, "N"
+);
+quantity!(
     /// Enthalpy h of moist air per mass of its dry air, J/kg.
     SpecificEnthalpy, "J/kg"
 );
@@ -190,6 +194,27 @@ quantity!(
 quantity!(
     /// Vapour concentration v: mass of water vapour per volume of air, kg/m³.
     VapourConcentration, "kg/m³"
+);
+
+quantity!(
+    /// Convective heat-transfer coefficient h_c at a surface, W/(m²·K).
+    SurfaceCoefficient, "W/(m²·K)"
+);
+quantity!(
+    /// Density of moisture flow rate g: moisture through or onto a square metre, kg/(m²·s).
+    MoistureFlux, "kg/(m²·s)"
+);
+quantity!(
+    /// Moisture that lies on a square metre, kg/m².
+    SurfaceMoisture, "kg/m²"
+);
+quantity!(
+    /// Water vapour permeability δ of a material, kg/(m·s·Pa).
+    VapourPermeability, "kg/(m·s·Pa)"
+);
+quantity!(
+    /// Water vapour permeance W of a layer, kg/(m²·s·Pa).
+    VapourPermeance, "kg/(m²·s·Pa)"
 );
 
 /// A temperature on the Celsius scale, °C.
@@ -299,6 +324,34 @@ ratio!(
     TemperatureFactor
 );
 ratio!(
+    /// Loss coefficient ζ of an air flow: pressure lost over dynamic pressure.
+    LossCoefficient
+);
+ratio!(
+    /// Darcy friction factor f of a duct: loss coefficient of a length of one diameter.
+    FrictionFactor
+);
+ratio!(
+    /// Free area of a screen over its face area.
+    FreeAreaRatio
+);
+ratio!(
+    /// Part of the free area of a screen that dirt, lint or frost has closed.
+    CloggedShare
+);
+ratio!(
+    /// Speed of a fan over the speed its curve was measured at.
+    FanSpeed
+);
+ratio!(
+    /// Part of the time that something runs.
+    Duty
+);
+ratio!(
+    /// Effectiveness η of a heat exchanger: heat exchanged over the most that could be.
+    Effectiveness
+);
+ratio!(
     /// Water vapour resistance factor µ: how many times harder vapour passes than through still
     /// air of the same thickness (ISO 12572).
     VapourResistanceFactor
@@ -348,6 +401,13 @@ product!(VolumeFlow * Density = MassFlow);
 product!(Speed * Area = VolumeFlow);
 product!(MassFlow * Time = Mass);
 product!(MassFlow * SpecificEnthalpy = Power);
+product!(Pressure * Area = Force);
+product!(Speed * VapourConcentration = MoistureFlux);
+product!(MoistureFlux * Area = MassFlow);
+product!(MoistureFlux * Time = SurfaceMoisture);
+product!(SurfaceMoisture * Area = Mass);
+product!(VapourPermeance * Length = VapourPermeability);
+product!(VapourPermeance * Pressure = MoistureFlux);
 
 impl Mul<VapourConcentration> for VolumeFlow {
     type Output = MassFlow;

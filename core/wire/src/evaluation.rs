@@ -1,15 +1,16 @@
 //! An evaluation as JSON, every stage of it, in SI units.
 
 use inchwise_core::caution::Caution;
-use inchwise_core::detail::{FrameLineDetail, FrameLineField};
-use inchwise_core::envelope::Envelope;
+use inchwise_core::detail::{DetailField, Outcome, PlacedDetail};
+use inchwise_core::envelope::{Amount, Envelope};
 use inchwise_core::evaluate::Evaluation;
 use inchwise_core::freight_box::{Dimensions, FreightBox};
-use inchwise_core::heat_loss::{HeatLoss, NotCounted};
+use inchwise_core::heat_loss::{HeatLoss, NotCounted, Reason};
 use inchwise_core::room::{CornerObstruction, Room, Step};
 use serde_json::{Value, json};
 
 use crate::design::design_to_value;
+use crate::moisture::cold_spots;
 
 /// Every stage of an evaluation.
 pub fn evaluation(evaluation: &Evaluation) -> Value {
@@ -23,8 +24,9 @@ pub fn evaluation(evaluation: &Evaluation) -> Value {
             .map(|(treatment, left)| json!({ "treatment": treatment.key(), "room": room(left) }))
             .collect::<Vec<_>>(),
         "envelope": envelope(&evaluation.envelope),
-        "frame_lines": evaluation.frame_lines.iter().map(frame_line).collect::<Vec<_>>(),
+        "details": evaluation.details.iter().map(placed_detail).collect::<Vec<_>>(),
         "heat_loss": heat_loss(&evaluation.heat_loss),
+        "cold_spots": cold_spots(&evaluation.cold_spots),
         "cautions": evaluation.cautions.iter().map(caution).collect::<Vec<_>>(),
     })
 }
@@ -122,46 +124,54 @@ fn envelope(envelope: &Envelope) -> Value {
             })
         })
         .collect();
-    let lines: Vec<Value> = envelope
-        .frame_lines
-        .iter()
-        .map(|lines| {
-            json!({
-                "surface": lines.surface.key(),
-                "count": lines.count,
-                "length_m": lines.length.value(),
-            })
-        })
-        .collect();
     json!({
         "plain": plain,
         "personnel_door_area_m2": envelope.personnel_door.area.value(),
         "window_area_m2": envelope.windows.area.value(),
-        "frame_lines": lines,
     })
 }
 
-fn frame_line(detail: &FrameLineDetail) -> Value {
-    let outcome = match &detail.outcome {
-        Ok(field) => frame_line_field(field),
-        Err(error) => json!({ "unsolved": format!("{error:?}") }),
+fn placed_detail(placed: &PlacedDetail) -> Value {
+    let amount = match placed.amount {
+        Amount::Metres(length) => json!({ "metres": length.value() }),
+        Amount::Pieces(count) => json!({ "pieces": count }),
     };
-    json!({ "surface": detail.surface.key(), "field": outcome })
+    let outcome = match &placed.outcome {
+        Outcome::Solved(field) => detail_field(field, placed.amount),
+        Outcome::Failed(error) => json!({ "did_not_solve": format!("{error:?}") }),
+        Outcome::Waiting => json!("waiting"),
+    };
+    json!({ "place": placed.place.key(), "amount": amount, "field": outcome })
 }
 
-fn frame_line_field(field: &FrameLineField) -> Value {
-    json!({
-        "transmittance_w_per_m2_k": field.transmittance.value(),
-        "plain_transmittance_w_per_m2_k": field.plain_transmittance.value(),
-        "linear_transmittance_w_per_m_k": field.linear_transmittance.value(),
+fn detail_field(field: &DetailField, amount: Amount) -> Value {
+    let mut value = json!({
+        "coupling": field.coupling.value(),
+        "flanking": field.flanking.value(),
         "temperature_factor": field.temperature_factor.value(),
         "ordinary_temperature_factor": field.ordinary_temperature_factor.value(),
-        "coldest_beside_web_m": field.coldest_beside_web.value(),
-        "inner_flange_factor": field.inner_flange_factor.map(|factor| factor.value()),
-        "outer_flange_factor": field.outer_flange_factor.map(|factor| factor.value()),
+        "coldest_at_m": [
+            field.coldest_at.x.value(), field.coldest_at.y.value(), field.coldest_at.z.value(),
+        ],
+        "is_settled": field.is_settled,
+        "marks": field
+            .marks
+            .iter()
+            .map(|mark| mark.map(|factor| factor.value()))
+            .collect::<Vec<_>>(),
         "cells": field.cells,
+        "iterations": field.iterations,
         "residual": field.residual,
-    })
+    });
+    match amount {
+        Amount::Metres(_) => {
+            value["linear_transmittance_w_per_m_k"] = json!(field.linear_transmittance().value());
+        }
+        Amount::Pieces(_) => {
+            value["point_transmittance_w_per_k"] = json!(field.point_transmittance().value());
+        }
+    }
+    value
 }
 
 fn heat_loss(heat_loss: &HeatLoss) -> Value {
@@ -190,12 +200,12 @@ fn heat_loss(heat_loss: &HeatLoss) -> Value {
 }
 
 fn not_counted(part: &NotCounted) -> Value {
-    match part {
-        NotCounted::UnsolvedFrameLine(surface) => {
-            json!({ "part": part.key(), "surface": surface.key() })
-        }
-        _ => json!({ "part": part.key() }),
-    }
+    let reason = match part.reason() {
+        Reason::Waiting => "waiting",
+        Reason::DidNotSolve => "did_not_solve",
+        Reason::NotModelled => "not_modelled",
+    };
+    json!({ "part": part.key(), "reason": reason })
 }
 
 fn caution(caution: &Caution) -> Value {

@@ -4,12 +4,15 @@
 //! is the default design. Keys of quantities end in their unit. An evaluation is written in SI
 //! units, every key of a quantity ending in its unit.
 
+pub mod conduction_file;
 mod design;
 mod evaluation;
+mod moisture;
 mod unit;
 
 pub use design::*;
 pub use evaluation::*;
+pub use moisture::*;
 pub use unit::*;
 
 use inchwise_core::detail::DetailMemory;

@@ -1,15 +1,15 @@
 //! What must hold of every heat loss.
 
 use inchwise_core::design::Field;
-use inchwise_core::detail::DetailMemory;
-use inchwise_core::evaluate::{Evaluation, evaluate};
+use inchwise_core::detail::{DetailMemory, Effort, Outcome};
+use inchwise_core::evaluate::{Evaluation, evaluate_with};
 use inchwise_core::units::TemperatureFactor;
 use proptest::prelude::*;
 
 use super::design::lawful_design;
 
 fn evaluated(checked: &inchwise_core::design::CheckedDesign) -> Evaluation {
-    evaluate(checked, &mut DetailMemory::default())
+    evaluate_with(checked, &mut DetailMemory::default(), Effort::Sections)
 }
 
 proptest! {
@@ -24,13 +24,16 @@ proptest! {
         let share: f64 = heat_loss.losses.iter().map(|loss| loss.share).sum();
         prop_assert!((power / heat_loss.design_load.value() - 1.0).abs() < 1e-9);
         prop_assert!((share - 1.0).abs() < 1e-9);
-        for detail in &evaluation.frame_lines {
-            let field = detail.outcome.as_ref().expect("a lawful slice solves");
-            prop_assert!(field.transmittance >= field.plain_transmittance, "{:?}", detail);
+        for placed in &evaluation.details {
+            let field = match &placed.outcome {
+                Outcome::Solved(field) => field,
+                // Bodies take too long for so many cases; the reference checks solve them.
+                Outcome::Waiting => continue,
+                other => return Err(TestCaseError::fail(format!("{:?}: {other:?}", placed.place))),
+            };
             let within = |factor: TemperatureFactor| (0.0..=1.0).contains(&factor.value());
-            prop_assert!(within(field.temperature_factor), "{:?}", detail);
-            prop_assert!(field.inner_flange_factor.is_some_and(within), "{:?}", detail);
-            prop_assert!(field.outer_flange_factor.is_some_and(within), "{:?}", detail);
+            prop_assert!(within(field.temperature_factor), "{:?}", placed);
+            prop_assert!(field.marks.iter().flatten().all(|&mark| within(mark)), "{:?}", placed);
         }
     }
 

@@ -12,6 +12,8 @@ use inchwise_core::units::*;
 use inchwise_tests::{Tolerance, close_to};
 use proptest::prelude::*;
 
+use super::anything;
+
 fn air(celsius: f64, humidity: f64, pressure: f64) -> MoistAir {
     MoistAir::from_relative_humidity(
         Temperature::celsius(celsius),
@@ -19,11 +21,6 @@ fn air(celsius: f64, humidity: f64, pressure: f64) -> MoistAir {
         Pressure::new(pressure),
     )
     .expect("a state in range")
-}
-
-/// Any number at all, the sensible ones often enough.
-fn anything() -> impl Strategy<Value = f64> {
-    prop_oneof![any::<f64>(), -300.0..400.0, 0.0..1.0, 0.0..250_000.0, Just(0.0), Just(f64::NAN)]
 }
 
 proptest! {

@@ -1,7 +1,13 @@
 //! The engine against outside truth: standards, handbooks, closed forms, other libraries.
 
+mod conduction;
+mod conduction_file;
+mod envelope;
 mod frame_line;
 mod freight_box;
+mod interstitial;
+mod moisture;
 mod psychro;
 mod trade;
 mod units;
+mod ventilation;

@@ -1,77 +1,76 @@
 //! The table of worked sizes that stands in the page until the planner is ready, and stays for
-//! anyone whose browser runs no scripts. Its figures come from the engine at build time, never
-//! from a keyboard.
+//! anyone whose browser runs no scripts. Its figures are the engine's, worked out at build time.
 
-use std::fmt::Write as _;
+use anyhow::{Result, anyhow};
+use inchwise_core::{
+    design::Design,
+    detail::DetailMemory,
+    evaluate::{Evaluation, evaluate},
+    freight_box::BoxSize,
+};
 
 /// Where the page wants the table.
 pub(crate) const MARK: &str = "<!-- fallback:table -->";
 
-/// One worked design, as text for people.
-pub(crate) struct Row {
-    /// The box, as the workshop calls it.
-    pub(crate) name: &'static str,
-    /// Clear length, width and height between the linings.
-    pub(crate) clear_size: String,
-    /// Heating load on the coldest design day.
-    pub(crate) heating_load: String,
-    /// The highest indoor humidity before the coldest spot drips.
-    pub(crate) humidity_limit: String,
-}
+/// The boxes of the table, as the workshop calls them.
+const BOXES: [(BoxSize, &str); 4] = [
+    (BoxSize::TwentyStandard, "20 foot"),
+    (BoxSize::TwentyHighCube, "20 foot, high"),
+    (BoxSize::FortyStandard, "40 foot"),
+    (BoxSize::FortyHighCube, "40 foot, high"),
+];
 
-/// The worked designs, from the native engine.
-fn worked() -> Vec<Row> {
-    Vec::new()
-}
-
-/// What replaces the mark.
-pub(crate) fn block() -> String {
-    table(&worked())
-}
-
-fn table(rows: &[Row]) -> String {
-    let mut html = String::new();
-    if rows.is_empty() {
-        return html;
+/// What replaces the mark: the default design in each box.
+pub(crate) fn block() -> Result<String> {
+    let mut memory = DetailMemory::default();
+    let mut rows = String::new();
+    for (box_size, name) in BOXES {
+        let design = Design { box_size, ..Design::default() };
+        let checked = design.check().map_err(|errors| {
+            anyhow!("The default design does not suit the {name} box: {errors:?}")
+        })?;
+        rows.push_str(&row(name, &evaluate(&checked, &mut memory)));
     }
-    html.push_str(
+    Ok(table(&Design::default(), &rows))
+}
+
+fn row(name: &str, evaluation: &Evaluation) -> String {
+    let clear = evaluation.room.clear;
+    let [length, width, height] =
+        [clear.length, clear.width, clear.height].map(|side| format!("{:.2}", side.value()));
+    let kept = (1.0 - evaluation.room.lost_share) * 100.0;
+    let load = evaluation.heat_loss.design_load.value() / 1000.0;
+    format!(
+        "<tr><th scope=\"row\">{name}</th><td>{length} × {width} × {height} m</td>\
+         <td>{kept:.0} %</td><td>{load:.1} kW</td></tr>\n"
+    )
+}
+
+fn table(design: &Design, rows: &str) -> String {
+    let [indoors, outdoors] = [design.indoor_temperature, design.outdoor_temperature]
+        .map(|temperature| format!("{:.0} °C", temperature.as_celsius()).replace('-', "−"));
+    format!(
         "<table class=\"sizes\">\n\
-         <caption>Worked sizes for our usual build</caption>\n\
-         <thead><tr><th scope=\"col\">Box</th><th scope=\"col\">Clear inside</th>\
-         <th scope=\"col\">Heat on the coldest day</th>\
-         <th scope=\"col\">Dry up to</th></tr></thead>\n<tbody>\n",
-    );
-    for row in rows {
-        // Writing to a string does not fail.
-        let _ = writeln!(
-            html,
-            "<tr><th scope=\"row\">{}</th><td>{}</td><td>{}</td><td>{}</td></tr>",
-            row.name, row.clear_size, row.heating_load, row.humidity_limit
-        );
-    }
-    html.push_str("</tbody>\n</table>");
-    html
+         <caption>Our usual build, worked out by the planner: {indoors} inside, {outdoors} \
+         outside</caption>\n\
+         <thead><tr><th scope=\"col\">Box</th><th scope=\"col\">Clear length, width and height</th>\
+         <th scope=\"col\">Room kept</th><th scope=\"col\">Heat needed</th></tr></thead>\n\
+         <tbody>\n{rows}</tbody>\n</table>"
+    )
 }
 
 #[cfg(test)]
 mod tests {
-    use super::{Row, table};
+    use super::{BOXES, block};
 
     #[test]
-    fn every_design_has_its_row() {
-        let row = |name| Row {
-            name,
-            clear_size: "5 m".to_owned(),
-            heating_load: "2 kW".to_owned(),
-            humidity_limit: "30 %".to_owned(),
-        };
-        let html = table(&[row("short"), row("long")]);
-        assert_eq!(html.matches("<tr>").count(), 3);
-        assert!(html.contains("<th scope=\"row\">long</th><td>5 m</td><td>2 kW</td><td>30 %</td>"));
-    }
-
-    #[test]
-    fn no_designs_leave_no_empty_table() {
-        assert_eq!(table(&[]), "");
+    fn every_box_has_its_row_of_finite_figures() {
+        let html = block().unwrap();
+        for (_, name) in BOXES {
+            assert!(html.contains(&format!("<th scope=\"row\">{name}</th>")), "{name}");
+        }
+        assert_eq!(html.matches("kW</td>").count(), BOXES.len());
+        assert!(!html.contains("NaN") && !html.contains("inf"));
+        assert!(html.contains("−33 °C outside"));
     }
 }

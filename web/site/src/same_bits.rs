@@ -8,18 +8,14 @@ use std::{
 
 use anyhow::{Context, Result, bail};
 
-use crate::{bundle, glue, program, project, tally::Tally};
+use crate::{bundle, program, project, tally::Tally};
 
 /// The designs both machines evaluate.
 const DESIGNS: &str = "tests/designs";
 
 /// Evaluates every design twice and compares.
 pub(crate) fn check() -> Result<Tally> {
-    if !project::root().join("core/examples/evaluate.rs").exists() {
-        println!("Nothing to compare: the core has no example named evaluate yet.");
-        return Ok(Tally::default());
-    }
-    let wasm = Wasm::find()?;
+    let wasm = Wasm::shipped()?;
     let folder = project::root().join(DESIGNS);
     let mut names = Vec::new();
     bundle::list(&folder, &folder, &mut names)?;
@@ -47,38 +43,34 @@ fn native(design: &Path) -> Result<String> {
     program::output(command.arg(design))
 }
 
-/// The release build of the planner, loaded in Node.
+/// The engine compiled to wasm as the planner's is, to be loaded in Node.
 struct Wasm {
     script: PathBuf,
-    glue: PathBuf,
-    wasm: PathBuf,
+    folder: PathBuf,
 }
 
 impl Wasm {
-    fn find() -> Result<Self> {
+    /// What dist ships, beside a note for Node: without it Node takes the script for one of the
+    /// older kind.
+    fn shipped() -> Result<Self> {
+        let folder = project::target().join("same-bits");
+        fs::create_dir_all(&folder).context("The build folder cannot be made.")?;
         let dist = project::dist();
         let mut names = Vec::new();
         bundle::list(&dist, &dist, &mut names)?;
-        let find = |ending: &str| {
-            let name = names.iter().find(|name| name.ends_with(ending));
-            name.map(|name| dist.join(name)).with_context(|| format!("dist has no {ending}."))
-        };
-        // Node takes a script for a module by its name alone.
-        let folder = project::target().join("same-bits");
-        fs::create_dir_all(&folder).context("The build folder cannot be written.")?;
-        let glue = folder.join("inchwise.mjs");
-        fs::copy(find(&format!("/{}.js", glue::NAME))?, &glue)
-            .context("The glue is unreadable.")?;
-        Ok(Self {
-            script: project::root().join("web/site/same_bits.mjs"),
-            glue,
-            wasm: find(&format!("/{}_bg.wasm", glue::NAME))?,
-        })
+        for name in names.iter().filter(|name| bundle::is_engine(name)) {
+            let file = Path::new(name).file_name().context("A file of dist has no name.")?;
+            fs::copy(dist.join(name), folder.join(file))
+                .with_context(|| format!("dist/{name} cannot be copied."))?;
+        }
+        fs::write(folder.join("package.json"), "{ \"type\": \"module\" }\n")
+            .context("The build folder cannot be written.")?;
+        Ok(Self { script: project::root().join("web/site/same_bits.mjs"), folder })
     }
 
     fn evaluate(&self, design: &Path) -> Result<String> {
         let mut command = program::command("node", &[]);
-        command.arg(&self.script).arg(&self.glue).arg(&self.wasm).arg(design);
+        command.arg(&self.script).arg(&self.folder).arg(design);
         program::output(&mut command)
     }
 }

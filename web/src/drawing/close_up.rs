@@ -53,7 +53,7 @@ pub fn close_up(state: State) -> AnyView {
         name: |words| words.wall_grip,
         paper: size,
         at: Box::new(move |foam| {
-            shape.with(|shape| Point::new(shape.window.left + shape.window.width() * 0.76, foam))
+            shape.with(|shape| Point::new(shape.window.left + shape.window.width() * 0.88, foam))
         }),
         with_note: false,
     };

@@ -7,7 +7,6 @@ use leptos::prelude::*;
 
 use super::geometry::{ChartPlane, Curve, Point, all_open, curves, frame_face, open};
 use super::paper::{Paper, heading, label, together};
-use super::sweep::{Found, Sweep};
 use crate::measure::{Notation, UnitSystem, decimal};
 use crate::state::State;
 
@@ -18,33 +17,29 @@ const NAME: &str = "chart";
 struct Chart {
     plane: ChartPlane,
     curves: Vec<Curve>,
-    present: WallDepthPoint,
+    present: Option<WallDepthPoint>,
     treatment: EndWallTreatment,
     frame: Length,
     finished: bool,
 }
 
 impl Chart {
-    fn of(state: State, sweep: Sweep) -> Self {
-        let good = state.good();
-        let design = good.checked.design();
-        let present = WallDepthPoint {
-            depth: design.side_wall_foam,
-            lost_volume: good.room.lost_volume,
-            design_load: good.heat_loss.design_load,
-        };
-        sweep.found.with(|found| {
-            let curves = found.as_ref().map(|found| curves(&found.by_treatment));
-            let curves = curves.unwrap_or_default();
+    fn of(state: State) -> Self {
+        let (treatment, frame, present) = state.outcome.with(|outcome| {
+            let design = outcome.good.checked.design();
+            (design.end_wall_treatment, frame_face(design), outcome.point)
+        });
+        state.curve.with(|found| {
+            let curves = found.as_ref().map(|(_, points)| curves(points)).unwrap_or_default();
             // Points at the depths of other units stay drawn until the new ones are there.
-            let units = found.as_ref().map_or_else(|| state.units.get(), Found::units);
-            let points = curves.iter().flat_map(|curve| &curve.points).chain([&present]);
+            let units = found.as_ref().map_or_else(|| state.units.get(), |((_, units), _)| *units);
+            let points = curves.iter().flat_map(|curve| &curve.points).chain(&present);
             Self {
                 plane: ChartPlane::holding(points, units),
                 present,
-                treatment: design.end_wall_treatment,
-                frame: frame_face(design),
-                finished: sweep.finished.get(),
+                treatment,
+                frame,
+                finished: finished(state),
                 curves,
             }
         })
@@ -56,10 +51,16 @@ impl Chart {
     }
 }
 
+/// Whether the curve follows from the present choices.
+fn finished(state: State) -> bool {
+    state.curve.with(|curve| {
+        curve.as_ref().is_some_and(|(key, _)| state.curve_key.with(|present| key == present))
+    })
+}
+
 /// The chart, its axes named, and under it the same as a table.
 pub fn depth_chart(state: State) -> AnyView {
-    let sweep = Sweep::following(state);
-    let chart = Memo::new(move |_| Chart::of(state, sweep));
+    let chart = Memo::new(move |_| Chart::of(state));
     let size = Memo::new(move |_| chart.with(|chart| chart.plane.paper));
     let words = move || state.language.get().drawing();
     let title = Signal::derive(move || words().chart);
@@ -80,7 +81,7 @@ pub fn depth_chart(state: State) -> AnyView {
     view! {
         <figure
             class="drawing-figure chart-figure"
-            class:working=move || !sweep.finished.get()
+            class:working=move || !finished(state)
             data-testid=NAME
         >
             {heading(title)}
@@ -163,12 +164,15 @@ fn labels(chart: &Chart, notation: Notation) -> AnyView {
         labels.push(label(paper, plot.centre(), "waiting", words.working_out));
     }
     if let Some(own) = chart.own() {
-        let present = plane.place(&chart.present);
+        let present = chart.present.map(|present| (present.depth, plane.place(&present)));
         for point in own.points.iter().filter(|point| is_round(point.depth, notation.units)) {
             let place = plane.place(point);
             // The present design's own mark goes before a figure it would cover.
-            let near = (place.x - present.x).abs() + (place.y - present.y).abs() < 40.0;
-            if near && point.depth != chart.present.depth {
+            let covered = present.is_some_and(|(depth, mark)| {
+                let apart = (place.x - mark.x).abs() + (place.y - mark.y).abs();
+                apart < 40.0 && depth != point.depth
+            });
+            if covered {
                 continue;
             }
             let below = if point.depth > chart.frame { 22.0 } else { 4.0 };
@@ -189,14 +193,17 @@ fn labels(chart: &Chart, notation: Notation) -> AnyView {
             named(curve, notation),
         ));
     }
-    let present = plane.place(&chart.present);
-    // The curves come from above on the left and go on below on the right.
-    let (at, class) = if present.x < plot.left + 0.7 * plot.width() {
-        (Point::new(present.x + 16.0, present.y - 26.0), "after this-design")
-    } else {
-        (Point::new((present.x + 100.0).min(paper.right), present.y + 46.0), "before this-design")
-    };
-    labels.push(label(paper, at, class, words.this_design));
+    if let Some(present) = &chart.present {
+        let present = plane.place(present);
+        // The curves come from above on the left and go on below on the right.
+        let (at, class) = if present.x < plot.left + 0.7 * plot.width() {
+            (Point::new(present.x + 16.0, present.y - 26.0), "after this-design")
+        } else {
+            let x = (present.x + 100.0).min(paper.right);
+            (Point::new(x, present.y + 46.0), "before this-design")
+        };
+        labels.push(label(paper, at, class, words.this_design));
+    }
     together(labels)
 }
 
@@ -265,12 +272,15 @@ fn picture(chart: &Chart) -> AnyView {
     });
     let mut leaders = all_open(treatment_leaders(chart).iter().map(|(_, line)| &line[..]));
     leaders.push_str(&all_open(kink_leader(chart).iter().map(|line| &line[..])));
-    let present = plane.place(&chart.present);
+    let present = chart.present.as_ref().map(|present| {
+        let at = plane.place(present);
+        view! { <circle class="present" cx=at.x cy=at.y r="11" /> }
+    });
     view! {
         <path class="grid" d=all_open(grid.iter().map(|line| &line[..])) />
         <g class="curves">{together(lines.collect())}</g>
         <path class="fine" d=leaders />
-        <circle class="present" cx=present.x cy=present.y r="11" />
+        {present}
     }
     .into_any()
 }

@@ -172,7 +172,7 @@ impl Grip {
             match event.key().as_str() {
                 "Home" => put(scale.lowest),
                 "End" => put(scale.highest),
-                _ if far => put(scale.position(scale.nudged(now, direction))),
+                _ if far => put(scale.position(scale.moved(now, direction * scale.nudge))),
                 _ => put(scale.position(now) + direction),
             }
         };

@@ -10,7 +10,6 @@ mod paper;
 mod pattern;
 mod plan;
 mod section;
-mod sweep;
 
 pub use close_up::close_up;
 pub use depth_chart::depth_chart;

@@ -2,8 +2,9 @@
 
 use inchwise_core::freight_box::Dimensions;
 use inchwise_core::units::{
-    Area, HeatTransferCoefficient, Length, LinearThermalTransmittance, Power, Temperature,
-    TemperatureDifference, ThermalConductivity, ThermalResistance, ThermalTransmittance, Volume,
+    Area, HeatTransferCoefficient, Length, LinearThermalTransmittance, PointThermalTransmittance,
+    Power, Temperature, TemperatureDifference, ThermalConductivity, ThermalResistance,
+    ThermalTransmittance, Volume,
 };
 
 use super::decimal::{MINUS, NO_BREAK_SPACE, decimal, shortest, to_nearest};
@@ -30,7 +31,7 @@ fn with_unit(mut number: String, unit: &str) -> String {
 }
 
 /// Whole eighths, as `3⅜`; nothing in front of the fraction where there are no wholes.
-fn eighths(count: i64) -> String {
+pub(super) fn eighths(count: i64) -> String {
     const FRACTIONS: [&str; 8] = ["", "⅛", "¼", "⅜", "½", "⅝", "¾", "⅞"];
     let (whole, part) = (count / 8, (count % 8) as usize);
     let mut written = String::new();
@@ -165,6 +166,24 @@ impl Notation {
         }
     }
 
+    /// An area fine enough to reckon with: two decimals of a square metre, a tenth of a square foot.
+    pub fn area_finely(self, area: Area) -> String {
+        if self.metric() {
+            with_unit(self.digits(area.value(), 2), "m²")
+        } else {
+            with_unit(self.digits(area.as_square_feet(), 1), self.square_foot())
+        }
+    }
+
+    /// The volume of the room: to 0.1 m³ or a cubic foot.
+    pub fn room_volume(self, volume: Volume) -> String {
+        if self.metric() {
+            with_unit(self.digits(volume.value(), 1), "m³")
+        } else {
+            with_unit(self.digits(volume.as_cubic_feet(), 0), self.cubic_foot())
+        }
+    }
+
     /// A run of something: to 0.1 m or 1 ft.
     pub fn run(self, length: Length) -> String {
         if self.metric() {
@@ -246,6 +265,18 @@ impl Notation {
             Language::French => "BTU/h·pi·°F",
         };
         with_unit(self.digits(per_foot, 3), unit)
+    }
+
+    /// χ of one piece, to a thousandth.
+    pub fn point_transmittance(self, transmittance: PointThermalTransmittance) -> String {
+        let one = HeatTransferCoefficient::new(transmittance.value());
+        match self.units {
+            UnitSystem::Metric => with_unit(self.digits(one.value(), 3), "W/K"),
+            UnitSystem::Imperial => {
+                let unit = format!("{}/°F", self.btu());
+                with_unit(self.digits(one.as_btu_per_hour_fahrenheit(), 3), &unit)
+            }
+        }
     }
 
     /// A thermal resistance: m²K/W to two decimals, or as the trade says `R-12`.

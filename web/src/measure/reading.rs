@@ -56,6 +56,9 @@ impl Notation {
         };
         let mut total = 0.0;
         let mut last: Option<LengthUnit> = None;
+        if scanner.rest.is_empty() {
+            return Err(Unread::NotANumber);
+        }
         while !scanner.rest.is_empty() {
             let number = scanner.take_number().ok_or(Unread::NotANumber)?;
             let word = scanner.take_length_word();
@@ -281,7 +284,7 @@ impl Scanner<'_> {
     /// `/4` behind a whole number, or ` 3/4` or `-3/4` behind it; or nothing.
     fn take_fraction_after(&mut self, value: f64) -> Option<f64> {
         let before = self.rest;
-        if self.take('/') {
+        if self.take_slash() {
             let denominator = whole(self.take_digits());
             return (denominator > 0.0).then(|| value / denominator);
         }
@@ -290,12 +293,22 @@ impl Scanner<'_> {
             self.take('-');
         }
         let numerator = whole(self.take_digits());
-        if self.take('/') {
+        if self.take_slash() {
             let denominator = whole(self.take_digits());
             return (denominator > 0.0).then(|| value + numerator / denominator);
         }
         self.rest = before;
         Some(value)
+    }
+
+    /// The slash of a fraction; the one of `/h` has no digit behind it.
+    fn take_slash(&mut self) -> bool {
+        let after = self
+            .rest
+            .strip_prefix('/')
+            .filter(|after| after.starts_with(|c: char| c.is_ascii_digit()));
+        self.rest = after.unwrap_or(self.rest);
+        after.is_some()
     }
 
     /// The unit behind a number: letters, or the marks of feet and inches.

@@ -151,11 +151,10 @@ impl Scale {
         self.unit.to_si(value)
     }
 
-    /// Where a nudge lands: so many steps on, on a multiple of a step, at the end of the range at
-    /// the latest.
-    pub fn nudged(&self, si: f64, direction: i64) -> f64 {
-        let moved = self.position(si).saturating_add(self.nudge * direction);
-        self.si(moved.clamp(self.lowest, self.highest))
+    /// So many steps on from an SI number, on a whole step, at the end of the range at the latest.
+    pub fn moved(&self, si: f64, steps: i64) -> f64 {
+        let position = self.position(si).saturating_add(steps);
+        self.si(position.clamp(self.lowest, self.highest))
     }
 }
 
@@ -176,6 +175,36 @@ impl Notation {
             }
             Quantity::Count => decimal(si, if si.fract() == 0.0 { 0 } else { 2 }, self.language),
         }
+    }
+}
+
+impl Notation {
+    /// How far a nudge moves: `25`, or spoken with its unit `25 mm`.
+    pub fn nudge(self, scale: &Scale, with_unit: bool) -> String {
+        let value = scale.nudge as f64 * scale.step;
+        if with_unit && scale.unit == FieldUnit::Inch {
+            return self.length(Length::inches(value));
+        }
+        let mut written = match scale.unit {
+            FieldUnit::Inch => super::notation::eighths((value * 8.0).round() as i64),
+            _ => shortest(value, 3, self.language),
+        };
+        let unit = match scale.unit {
+            FieldUnit::Millimetre => "mm",
+            FieldUnit::Mil => "mil",
+            FieldUnit::Celsius => "K",
+            FieldUnit::Fahrenheit => "°F",
+            FieldUnit::WattPerMetreKelvin => "W/mK",
+            FieldUnit::WattPerSquareMetreKelvin => "W/m²K",
+            FieldUnit::PerHour => "/h",
+            FieldUnit::BtuPerHourSquareFootFahrenheit => self.transmittance_unit(),
+            FieldUnit::Inch | FieldUnit::RValuePerInch | FieldUnit::Piece => "",
+        };
+        if with_unit && !unit.is_empty() {
+            written.push(NO_BREAK_SPACE);
+            written.push_str(unit);
+        }
+        written
     }
 }
 
@@ -208,13 +237,13 @@ mod tests {
     fn a_millimetre_on_the_slider_is_the_millimetre_that_is_typed() {
         let scale = Scale::of(Field::SideWallFoam, UnitSystem::Metric);
         assert_eq!(scale.si(63), Length::mm(63.0).value());
-        assert_eq!(scale.nudged(scale.si(50), 1), Length::mm(75.0).value());
+        assert_eq!(scale.moved(scale.si(50), scale.nudge), Length::mm(75.0).value());
     }
 
     #[test]
     fn a_nudge_in_inches_lands_on_an_eighth_and_stops_at_the_end() {
         let scale = Scale::of(Field::SideWallFoam, UnitSystem::Imperial);
-        assert_eq!(scale.nudged(Length::mm(50.0).value(), 1), Length::inches(3.0).value());
-        assert_eq!(scale.nudged(Length::mm(199.0).value(), 1), scale.si(scale.highest));
+        assert_eq!(scale.moved(Length::mm(50.0).value(), scale.nudge), Length::inches(3.0).value());
+        assert_eq!(scale.moved(Length::mm(199.0).value(), scale.nudge), scale.si(scale.highest));
     }
 }

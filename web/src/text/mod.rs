@@ -3,10 +3,25 @@
 //! One file per area of the page. Each holds a record of its phrases and one value of the record
 //! per language, or a function whose `match` is exhaustive: a missing phrase does not compile.
 
+mod answer;
+mod cautions;
+mod choices;
+mod controls;
 mod drawing;
+mod faults;
+mod fields;
+mod folds;
+mod losses;
 mod phrase;
+mod places;
 
+pub use answer::Answer;
+pub use cautions::{Cautions, Warning};
+pub use controls::Controls;
 pub use drawing::DrawingWords;
+pub use faults::Faults;
+pub use folds::Folds;
+pub use losses::Losses;
 pub use phrase::Phrase;
 
 /// A language the planner speaks.

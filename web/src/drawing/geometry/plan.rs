@@ -5,6 +5,7 @@
 //! of the right side wall (looking in through the cargo doors), so that the left one lies below.
 
 use inchwise_core::design::{Design, EndWallTreatment, Surface, Wall};
+use inchwise_core::envelope::frame_members;
 use inchwise_core::evaluate::Evaluation;
 use inchwise_core::freight_box::{CORNER_FITTING_LENGTH, CORNER_FITTING_WIDTH};
 
@@ -238,10 +239,9 @@ fn cargo_doors(bare: &Rect, stands_out: f64) -> [Rect; 2] {
 fn studs(evaluation: &Evaluation, run: &WallRun) -> Vec<[Point; 4]> {
     let design = evaluation.checked.design();
     let stack = design.stack(run.surface);
-    let lines = evaluation.envelope.frame_lines.iter().find(|lines| lines.surface == run.surface);
     // Side walls are counted together.
     let walls = if run.surface == Surface::SideWall { 2 } else { 1 };
-    let count = lines.map_or(0, |lines| lines.count / walls);
+    let count = frame_members(design, &evaluation.room.clear, run.surface) / walls;
     let (stand_off, depth) = (stack.frame_stand_off().as_mm(), stack.member.as_mm());
     let flange = design.flange_width.as_mm();
     members_along(run.to - run.from, design.stud_spacing.as_mm(), count)

@@ -1,0 +1,354 @@
+//! Conjugate gradients on the cells of colour 1, those of colour 0 being eliminated exactly.
+//!
+//! With D₀, D₁ the diagonals and E the conductances between the colours, the eliminated problem is
+//! S·x₁ = f₁ + Eᵀ·D₀⁻¹·f₀ with S = D₁ − Eᵀ·D₀⁻¹·E.
+
+use super::coarsen::Widths;
+use super::coloured::{Coloured, split};
+use super::cycle::Cycle;
+use crate::conduction::network::Network;
+use crate::conduction::solve::Accuracy;
+
+/// How often the true residual may send the iteration back to work.
+const RESTARTS: usize = 4;
+/// Iterations without a new lowest residual after which the cycle is given up for plain scaling.
+const PATIENCE: usize = 60;
+/// How many plain iterations one preconditioned iteration is worth.
+const PLAIN_WORTH: usize = 40;
+
+/// A network made ready to be solved for any heat input.
+pub(in crate::conduction) struct Solver {
+    matrix: Coloured<f64>,
+    /// D₁ without halo.
+    diagonal: Vec<f64>,
+    cycle: Cycle,
+    counts: [usize; 3],
+    /// The first number of every row of cells.
+    rows: Vec<usize>,
+}
+
+/// A field and how it was reached.
+pub(in crate::conduction) struct Outcome {
+    /// A value per cell, without padding.
+    pub field: Vec<f64>,
+    /// The heat put in less the heat taken out, per cell.
+    pub left_over: Vec<f64>,
+    pub iterations: usize,
+    /// The norm of what is left over, over the norm of the heat put in.
+    pub residual: f64,
+}
+
+#[derive(Clone, Copy, PartialEq)]
+enum Preconditioner {
+    Cycle,
+    /// The inverse diagonal: slow, but nothing can go wrong with it.
+    Plain,
+}
+
+enum Ending {
+    Reached,
+    Spent,
+    /// The preconditioner does not serve.
+    Failed,
+}
+
+/// The vectors of the iteration, each of colour 1 with halo unless said otherwise.
+struct Vectors {
+    answer: Vec<f64>,
+    residual: Vec<f64>,
+    direction: Vec<f64>,
+    product: Vec<f64>,
+    /// Of colour 0.
+    eliminated: Vec<f64>,
+}
+
+impl Solver {
+    pub fn new(network: &Network, widths: Widths) -> Self {
+        let diagonal = network.diagonal();
+        let matrix = Coloured::new(network, &diagonal);
+        let cycle = Cycle::new(network, &diagonal, widths);
+        let odd = diagonal.chunks_exact(2).map(|pair| pair[1]).collect();
+        let rows = network.rows().collect();
+        Self { matrix, diagonal: odd, cycle, counts: network.counts, rows }
+    }
+
+    /// Solves for a heat input per cell, without padding.
+    pub fn solve(&mut self, heat: &[f64], accuracy: &Accuracy) -> Outcome {
+        let stride = self.matrix.layout.stride();
+        let heat = self.spread(heat);
+        let (heat0, heat1) = heat.split_at(stride);
+        let size = (dot(heat0, heat0) + dot(heat1, heat1)).sqrt();
+        let wanted = accuracy.relative_residual * size;
+        let zeros = self.matrix.zeros();
+        let mut vectors = Vectors {
+            answer: zeros.clone(),
+            residual: zeros.clone(),
+            direction: zeros.clone(),
+            product: zeros.clone(),
+            eliminated: zeros,
+        };
+        let mut preconditioner = Preconditioner::Cycle;
+        let mut iterations = 0;
+        let mut norm = self.find_residual(heat0, heat1, &mut vectors);
+        for _ in 0..=RESTARTS {
+            if norm <= wanted || norm.is_nan() {
+                break;
+            }
+            let spent = iterations;
+            let budget = accuracy.maximum_iterations.saturating_sub(spent);
+            let ending =
+                self.iterate(preconditioner, norm, wanted, budget, &mut iterations, &mut vectors);
+            norm = self.find_residual(heat0, heat1, &mut vectors);
+            match ending {
+                Ending::Spent => break,
+                Ending::Reached => {}
+                Ending::Failed => preconditioner = Preconditioner::Plain,
+            }
+        }
+        let mut left_over = vec![0.0; stride];
+        left_over.extend_from_slice(&vectors.residual);
+        let mut field = vectors.eliminated;
+        field.extend_from_slice(&vectors.answer);
+        Outcome {
+            field: self.gather(&field),
+            left_over: self.gather(&left_over),
+            iterations,
+            residual: norm / size,
+        }
+    }
+
+    /// Iterates until the running residual is small enough.
+    fn iterate(
+        &mut self,
+        preconditioner: Preconditioner,
+        first_norm: f64,
+        wanted: f64,
+        budget: usize,
+        iterations: &mut usize,
+        vectors: &mut Vectors,
+    ) -> Ending {
+        let budget = match preconditioner {
+            Preconditioner::Cycle => budget,
+            Preconditioner::Plain => budget.saturating_mul(PLAIN_WORTH),
+        };
+        let mut norm = first_norm;
+        let (mut lowest, mut since_lowest) = (norm, 0);
+        let mut energy = 0.0;
+        for step in 0..budget {
+            // Single precision has a narrow range: the cycle works on a residual of size one.
+            let scale = norm;
+            let next_energy = self.precondition(preconditioner, scale, vectors);
+            if !(next_energy > 0.0 && next_energy.is_finite()) {
+                return Ending::Failed;
+            }
+            let share = if step == 0 { 0.0 } else { next_energy / energy };
+            energy = next_energy;
+            let curvature = self.turn(preconditioner, share, scale, vectors);
+            if !(curvature > 0.0 && curvature.is_finite()) {
+                return Ending::Failed;
+            }
+            norm = advance(energy / curvature, vectors);
+            *iterations += 1;
+            if norm <= wanted {
+                return Ending::Reached;
+            }
+            since_lowest += 1;
+            if norm < 0.9 * lowest {
+                (lowest, since_lowest) = (norm, 0);
+            }
+            if preconditioner == Preconditioner::Cycle && since_lowest > PATIENCE {
+                return Ending::Failed;
+            }
+        }
+        Ending::Spent
+    }
+
+    /// Lets the preconditioner answer the residual and returns the product of the two.
+    fn precondition(
+        &mut self,
+        preconditioner: Preconditioner,
+        scale: f64,
+        vectors: &Vectors,
+    ) -> f64 {
+        let layout = &self.matrix.layout;
+        let range = 0..layout.sizes[1];
+        let residual = &vectors.residual[layout.halo..][range.clone()];
+        match preconditioner {
+            Preconditioner::Cycle => {
+                let (heat, _) = self.cycle.ports(layout);
+                for (heat, residual) in heat.iter_mut().zip(residual) {
+                    *heat = (residual / scale) as f32;
+                }
+                self.cycle.run();
+                let (_, answer) = self.cycle.ports(layout);
+                scale * lanes(residual, answer, |r, z| r * f64::from(z))
+            }
+            Preconditioner::Plain => {
+                lanes(residual, self.matrix.inverse(1, &range), |r, inverse| r * r * inverse)
+            }
+        }
+    }
+
+    /// Makes the next direction p = z + share·p and its product S·p; returns p·S·p.
+    fn turn(
+        &mut self,
+        preconditioner: Preconditioner,
+        share: f64,
+        scale: f64,
+        vectors: &mut Vectors,
+    ) -> f64 {
+        let Vectors { residual, direction, product, eliminated, .. } = vectors;
+        let halo = self.matrix.layout.halo;
+        let (_, answer) = self.cycle.ports(&self.matrix.layout);
+        let mut curvature = 0.0;
+        for [ready, middle, done] in self.matrix.layout.pieces() {
+            let target = direction[halo..][ready.clone()].iter_mut();
+            match preconditioner {
+                Preconditioner::Cycle => {
+                    for (p, &z) in target.zip(&answer[ready]) {
+                        *p = scale * f64::from(z) + share * *p;
+                    }
+                }
+                Preconditioner::Plain => {
+                    let inverse = self.matrix.inverse(1, &ready);
+                    for ((p, r), inverse) in target.zip(&residual[halo..][ready]).zip(inverse) {
+                        *p = r * inverse + share * *p;
+                    }
+                }
+            }
+            let inverse = self.matrix.inverse(0, &middle);
+            let out = &mut eliminated[halo..][middle.clone()];
+            self.matrix.sweep(0, &middle, direction, out, |p, sum| inverse[p] * sum);
+            let (own, diagonal) = (&direction[halo..][done.clone()], &self.diagonal[done.clone()]);
+            let out = &mut product[halo..][done.clone()];
+            self.matrix.sweep(1, &done, eliminated, out, |p, sum| diagonal[p] * own[p] - sum);
+            curvature += dot(own, out);
+        }
+        curvature
+    }
+
+    /// Balances colour 0 against the answer, finds what is left over on colour 1, and returns its
+    /// norm.
+    fn find_residual(&self, heat0: &[f64], heat1: &[f64], vectors: &mut Vectors) -> f64 {
+        let Vectors { answer, residual, eliminated, .. } = vectors;
+        let halo = self.matrix.layout.halo;
+        let mut square = 0.0;
+        for [_, middle, done] in self.matrix.layout.pieces() {
+            let (heat, inverse) = (&heat0[halo..][middle.clone()], self.matrix.inverse(0, &middle));
+            let out = &mut eliminated[halo..][middle.clone()];
+            self.matrix.sweep(0, &middle, answer, out, |p, sum| inverse[p] * (heat[p] + sum));
+            let (heat, diagonal) = (&heat1[halo..][done.clone()], &self.diagonal[done.clone()]);
+            let own = &answer[halo..][done.clone()];
+            let out = &mut residual[halo..][done.clone()];
+            let left = |p: usize, sum: f64| heat[p] + (sum - diagonal[p] * own[p]);
+            self.matrix.sweep(1, &done, eliminated, out, left);
+            square += dot(out, out);
+        }
+        square.sqrt()
+    }
+
+    /// An entry per cell to entries by colour, with padding.
+    fn spread(&self, cells: &[f64]) -> Vec<f64> {
+        let mut numbered = vec![0.0; self.matrix.layout.sizes.iter().sum()];
+        for (row, &first) in cells.chunks_exact(self.counts[0]).zip(&self.rows) {
+            numbered[first..first + row.len()].copy_from_slice(row);
+        }
+        split(&self.matrix.layout, &numbered, |value| value)
+    }
+
+    /// Entries by colour, with padding, to an entry per cell.
+    fn gather(&self, coloured: &[f64]) -> Vec<f64> {
+        let layout = &self.matrix.layout;
+        let nx = self.counts[0];
+        let mut cells = vec![0.0; nx * self.rows.len()];
+        for (row, &first) in cells.chunks_exact_mut(nx).zip(&self.rows) {
+            for (n, cell) in row.iter_mut().enumerate() {
+                *cell = coloured[layout.position(first + n)];
+            }
+        }
+        cells
+    }
+}
+
+/// Goes a step along the direction and returns the norm of the new residual.
+fn advance(step: f64, vectors: &mut Vectors) -> f64 {
+    let Vectors { answer, residual, direction, product, .. } = vectors;
+    for (answer, direction) in answer.iter_mut().zip(direction.iter()) {
+        *answer += step * direction;
+    }
+    for (residual, product) in residual.iter_mut().zip(product.iter()) {
+        *residual -= step * product;
+    }
+    dot(residual, residual).sqrt()
+}
+
+fn dot(a: &[f64], b: &[f64]) -> f64 {
+    lanes(a, b, |a, b| a * b)
+}
+
+/// Sums a product over two arrays in eight interleaved sums, a fixed order that vectorises.
+#[inline(always)]
+fn lanes<B: Copy>(a: &[f64], b: &[B], product: impl Fn(f64, B) -> f64) -> f64 {
+    let mut sums = [0.0; 8];
+    let (a_pieces, b_pieces) = (a.chunks_exact(8), b.chunks_exact(8));
+    let rest = a_pieces.remainder().iter().zip(b_pieces.remainder());
+    let rest: f64 = rest.map(|(&a, &b)| product(a, b)).sum();
+    for (a, b) in a_pieces.zip(b_pieces) {
+        for n in 0..8 {
+            sums[n] += product(a[n], b[n]);
+        }
+    }
+    sums.iter().sum::<f64>() + rest
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::conduction::boundary::Boundary;
+    use crate::conduction::{Block, CellSizes, Dimensions, Environment, Grid, Problem, Side};
+    use crate::units::{Length, ThermalConductivity, ThermalResistance};
+
+    /// A steel bar in foam between two environments.
+    fn solver_and_heat() -> (Solver, Vec<f64>) {
+        let cells = CellSizes::new(Length::mm(5.0), Length::mm(10.0));
+        let foam = ThermalConductivity::new(0.03);
+        let domain = Block::metres([0.0; 3], [0.1, 0.2, 0.3]);
+        let mut problem = Problem::new(domain, Dimensions::Three, foam, cells);
+        let bar = Block::metres([0.04, 0.05, 0.06], [0.06, 0.07, 0.3]);
+        problem.paint(bar, ThermalConductivity::new(50.0));
+        problem.expose(Side::ZMinimum, Environment(0), ThermalResistance::new(0.13));
+        problem.expose(Side::ZMaximum, Environment(1), ThermalResistance::new(0.04));
+        let grid = Grid::new(&problem).unwrap();
+        let boundary = Boundary::new(&problem, &grid);
+        let network = Network::new(&grid, &boundary);
+        let solver = Solver::new(&network, [0, 1, 2].map(|d| grid.widths(d)));
+        let mut heat = vec![0.0; grid.cells()];
+        for face in boundary.faces().iter().filter(|face| face.environment == 0) {
+            heat[face.cell as usize] += face.conductance;
+        }
+        (solver, heat)
+    }
+
+    #[test]
+    fn a_spoilt_cycle_only_costs_iterations() {
+        let accuracy = Accuracy::default();
+        let (mut solver, heat) = solver_and_heat();
+        let good = solver.solve(&heat, &accuracy);
+        assert!(good.iterations < 30, "{} iterations", good.iterations);
+        solver.cycle.spoil();
+        let spoilt = solver.solve(&heat, &accuracy);
+        assert!(spoilt.iterations > good.iterations);
+        assert!(spoilt.residual <= accuracy.relative_residual);
+        for (good, spoilt) in good.field.iter().zip(&spoilt.field) {
+            assert!((good - spoilt).abs() < 1e-5);
+        }
+    }
+
+    #[test]
+    fn an_impossible_accuracy_ends_with_the_true_residual() {
+        let (mut solver, heat) = solver_and_heat();
+        let wish = Accuracy { relative_residual: 1e-30, maximum_iterations: 100 };
+        let outcome = solver.solve(&heat, &wish);
+        assert!(outcome.residual > 1e-30 && outcome.residual < 1e-12);
+    }
+}

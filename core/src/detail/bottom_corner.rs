@@ -1,0 +1,191 @@
+//! The bottom corner of the box in three dimensions: side wall, end wall and floor meet over a
+//! corner casting that the box stands on.
+
+use super::build_up::BuildUp;
+use super::floor::FloorBuildUp;
+use super::floor_edge::FloorEdgeSection;
+use super::model::{CUT_DISTANCE, Drawing, Model, OUTDOORS, OUTSIDE, ROOM, Surfaces};
+use crate::conduction::{Block, CellSizes, Point, Problem, Side, SurfaceResistances};
+use crate::envelope::HeatFlow;
+use crate::freight_box::BottomRail;
+use crate::material::{PLYWOOD, STEEL};
+use crate::units::{HeatTransferCoefficient, Length, LinearThermalTransmittance};
+
+/// A casting under the floor.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct BottomCasting {
+    /// How far it reaches in from the planes of side wall and end.
+    pub reach: [Length; 2],
+    /// How far it stands out past those planes.
+    pub outside: [Length; 2],
+    /// Its underside and its top, measured up from the top of the plywood.
+    pub bottom: Length,
+    /// See `bottom`.
+    pub top: Length,
+}
+
+/// The corner; x is the depth into the room from the side wall's steel, y from the end's, z up
+/// from the plywood's top. Floor members are left out: they have a detail of their own. The post
+/// over the casting is drawn solid: outside the foam, solid or hollow comes to the same.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct BottomCornerBody {
+    /// The surface at x = 0.
+    pub side: BuildUp,
+    /// The surface at y = 0.
+    pub end: BuildUp,
+    /// The floor.
+    pub floor: FloorBuildUp,
+    /// Channel along both walls.
+    pub rail: BottomRail,
+    /// The casting.
+    pub casting: BottomCasting,
+    /// ψ of the edges along x (end and floor), y (side and floor) and z (side and end).
+    pub edge_transmittance: [LinearThermalTransmittance; 3],
+}
+
+impl BottomCornerBody {
+    /// The section of the edge between side wall and floor, along y.
+    pub fn side_edge(&self) -> FloorEdgeSection {
+        FloorEdgeSection { wall: self.side, floor: self.floor, rail: self.rail }
+    }
+
+    /// The section of the edge between end and floor, along x.
+    pub fn end_edge(&self) -> FloorEdgeSection {
+        FloorEdgeSection { wall: self.end, floor: self.floor, rail: self.rail }
+    }
+
+    fn cut(&self) -> Length {
+        CUT_DISTANCE + self.side.face().max(self.end.face()).max(self.floor.face())
+    }
+
+    fn draw_inside(&self, drawing: &mut Drawing) {
+        let (side, end, floor) = (&self.side, &self.end, &self.floor);
+        let (zero, cut) = (Length::ZERO, self.cut());
+        let past = |from: Length| [from, cut];
+        let over = past(floor.over);
+        drawing.fill_block(side.gap_span(), past(end.foam), over, side.gap_conductivity());
+        drawing.fill_block(past(side.foam), end.gap_span(), over, end.gap_conductivity());
+        drawing.fill_block(past(zero), past(zero), [-floor.plywood, zero], PLYWOOD.conductivity);
+        drawing.fill_block(
+            past(side.foam),
+            past(end.foam),
+            [floor.over, floor.face()],
+            PLYWOOD.conductivity,
+        );
+        let above = past(floor.face());
+        drawing.fill_block(
+            side.lining_span(),
+            past(end.lining_back),
+            above,
+            side.lining_conductivity,
+        );
+        drawing.fill_block(
+            past(side.lining_back),
+            end.lining_span(),
+            above,
+            end.lining_conductivity,
+        );
+    }
+
+    fn draw_steel(&self, drawing: &mut Drawing) {
+        let (side, end, rail, casting) = (&self.side, &self.end, &self.rail, &self.casting);
+        let (zero, cut) = (Length::ZERO, self.cut());
+        let steel = STEEL.conductivity;
+        let up = [zero, cut];
+        drawing.fill_block(side.sheet_span(), up, up, steel);
+        drawing.fill_block(up, end.sheet_span(), up, steel);
+        let web = [-rail.thickness, zero];
+        let high = [-rail.height, zero];
+        let foot = [-rail.height, -rail.height + rail.thickness];
+        drawing.fill_block(web, up, high, steel);
+        drawing.fill_block(up, web, high, steel);
+        drawing.fill_block([zero, rail.lower_flange], up, foot, steel);
+        drawing.fill_block(up, [zero, rail.lower_flange], foot, steel);
+        drawing.fill_block(
+            [-casting.outside[0], casting.reach[0]],
+            [-casting.outside[1], casting.reach[1]],
+            [casting.bottom, casting.top],
+            steel,
+        );
+        drawing.fill_block(
+            [-casting.outside[0], zero],
+            [-casting.outside[1], zero],
+            [casting.top, cut],
+            steel,
+        );
+    }
+
+    fn open_outdoors(&self, drawing: &mut Drawing) {
+        let (side, end, floor, rail) = (&self.side, &self.end, &self.floor, &self.rail);
+        let casting = &self.casting;
+        let (zero, cut) = (Length::ZERO, self.cut());
+        let [low_x, low_y] = casting.outside.map(|outside| -outside);
+        let low_z = casting.bottom.min(floor.foam_bottom());
+        let mut open = |x, y, z| drawing.open_block(x, y, z, OUTDOORS, OUTSIDE);
+        // Beside the walls.
+        open([low_x, -side.sheet], [zero, cut], [zero, cut]);
+        open([zero, cut], [low_y, -end.sheet], [zero, cut]);
+        // Beside the rails, past the casting; over it, beside the post.
+        open([low_x, -rail.thickness], [casting.reach[1], cut], [low_z, zero]);
+        open([casting.reach[0], cut], [low_y, -rail.thickness], [low_z, zero]);
+        open([low_x, -rail.thickness], [zero, casting.reach[1]], [casting.top, zero]);
+        open([zero, casting.reach[0]], [low_y, -rail.thickness], [casting.top, zero]);
+        // Under the foam, round rails and casting.
+        let under = [low_z, floor.foam_bottom()];
+        let flange = rail.lower_flange;
+        open([casting.reach[0].max(flange), cut], [flange, cut], under);
+        open([flange, casting.reach[0]], [casting.reach[1], cut], under);
+        let over_foot = [-rail.height + rail.thickness, floor.foam_bottom()];
+        open([zero, flange], [casting.reach[1], cut], over_foot);
+        open([casting.reach[0], cut], [zero, flange], over_foot);
+        let under_foot = [low_z, -rail.height];
+        open([-rail.thickness, flange], [casting.reach[1], cut], under_foot);
+        open([casting.reach[0], cut], [-rail.thickness, flange], under_foot);
+    }
+}
+
+impl Model for BottomCornerBody {
+    fn problem(&self, surfaces: Surfaces) -> Problem {
+        let (side, end, floor) = (&self.side, &self.end, &self.floor);
+        let cut = self.cut();
+        let [low_x, low_y] = self.casting.outside.map(|outside| -outside);
+        let low_z = self.casting.bottom.min(floor.foam_bottom());
+        let domain = Block::new(Point::new(low_x, low_y, low_z), Point::new(cut, cut, cut));
+        let mut cells = CellSizes::new(Length::mm(6.0), Length::mm(120.0));
+        cells.growth = 1.5;
+        let mut drawing = Drawing::body(domain, floor.foam_conductivity, cells);
+        self.draw_inside(&mut drawing);
+        self.draw_steel(&mut drawing);
+        self.open_outdoors(&mut drawing);
+        let inside = SurfaceResistances::uniform(surfaces.inside(side.direction))
+            .with(Side::ZMaximum, surfaces.inside(HeatFlow::Downwards));
+        drawing.open_block(
+            [side.face(), cut],
+            [end.face(), cut],
+            [floor.face(), cut],
+            ROOM,
+            inside,
+        );
+        for side in [Side::XMinimum, Side::YMinimum, Side::ZMinimum] {
+            drawing.expose_outdoors(side);
+        }
+        drawing.finish()
+    }
+
+    fn flanking(&self) -> HeatTransferCoefficient {
+        let cut = self.cut();
+        let [x, y, z] =
+            [self.side.face(), self.end.face(), self.floor.face()].map(|face| cut - face);
+        let [along_x, along_y, along_z] = self.edge_transmittance;
+        self.side.transmittance() * (y * z)
+            + self.end.transmittance() * (x * z)
+            + self.floor.transmittance() * (x * y)
+            + along_x * x
+            + along_y * y
+            + along_z * z
+    }
+
+    fn rounds_of_refinement(&self) -> usize {
+        3
+    }
+}

@@ -1,0 +1,115 @@
+//! The head of a stud, held to the top rail by a bracket, with or without a plastic pad.
+
+use super::edge::EdgeSection;
+use super::frame_line::FrameSlice;
+use super::model::{Drawing, Model, OUTDOORS, OUTSIDE, ROOM, Surfaces};
+use crate::conduction::{Block, CellSizes, Point, Problem, Side, SurfaceResistances};
+use crate::material::{RIGID_PLASTIC, STEEL};
+use crate::units::{HeatTransferCoefficient, Length, LinearThermalTransmittance};
+
+/// Width of a bracket along the stud, and of its foot. Common practice, no source.
+pub const BRACKET_WIDTH: Length = Length::mm(50.0);
+/// Thickness of a bracket. Common practice, no source.
+pub const BRACKET_THICKNESS: Length = Length::mm(3.0);
+/// How far a bracket laps the stud's web. Common practice, no source.
+pub const BRACKET_LAP: Length = Length::mm(40.0);
+/// How far a stud's head stays below the roof. Common practice, no source.
+const HEAD_GAP: Length = Length::mm(10.0);
+
+/// One spacing of the edge between wall and roof, with a stud and its bracket; x along the wall,
+/// y the depth into the room from the wall's steel, z down from the roof's.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct BracketBody {
+    /// The edge it stands in.
+    pub edge: EdgeSection,
+    /// The stud.
+    pub stud: FrameSlice,
+    /// Thickness of the pad; zero for steel on steel.
+    pub pad: Length,
+    /// ψ of the edge and of the stud, as their own sections give them.
+    pub line_transmittance: [LinearThermalTransmittance; 2],
+}
+
+impl BracketBody {
+    /// Where the domain is cut, into the room and down the wall.
+    fn cut(&self) -> Length {
+        Length::mm(600.0) + self.edge.first.face().max(self.edge.second.face())
+    }
+
+    fn draw_surfaces(&self, drawing: &mut Drawing) {
+        let (wall, ceiling, rail) = (&self.edge.first, &self.edge.second, &self.edge.steel);
+        let along = [Length::ZERO, self.stud.spacing];
+        let cut = self.cut();
+        let past = |from: Length| [from, cut];
+        let mut fill = |y, z, conductivity| drawing.fill_block(along, y, z, conductivity);
+        fill(wall.gap_span(), past(ceiling.foam), wall.gap_conductivity());
+        fill(past(wall.foam), ceiling.gap_span(), ceiling.gap_conductivity());
+        fill(wall.lining_span(), past(ceiling.lining_back), wall.lining_conductivity);
+        fill(past(wall.lining_back), ceiling.lining_span(), ceiling.lining_conductivity);
+        fill(wall.sheet_span(), past(-ceiling.sheet), STEEL.conductivity);
+        fill(past(-wall.sheet), ceiling.sheet_span(), STEEL.conductivity);
+        let (hollow_y, hollow_z) = rail.hollow();
+        fill(rail.x, rail.y, STEEL.conductivity);
+        fill(hollow_y, hollow_z, rail.hollow_conductivity());
+    }
+
+    fn draw_stud_and_bracket(&self, drawing: &mut Drawing) {
+        let (stud, rail) = (&self.stud, &self.edge.steel);
+        let steel = STEEL.conductivity;
+        let (web, thin) = (stud.web_at(), stud.steel_thickness);
+        let (outer, inner) = (stud.stand_off, stud.stand_off + stud.member);
+        let flange = [web, web + stud.flange];
+        let down = [HEAD_GAP, self.cut()];
+        drawing.fill_block([web, web + thin], [outer, inner], down, steel);
+        drawing.fill_block(flange, [outer, outer + thin], down, steel);
+        drawing.fill_block(flange, [inner - thin, inner], down, steel);
+        let foot = rail.x[1] + self.pad;
+        let foot_inner = foot + BRACKET_THICKNESS;
+        let middle = rail.y[1] / 2.0;
+        let high = [middle - BRACKET_WIDTH / 2.0, middle + BRACKET_WIDTH / 2.0];
+        let foot_along = [web - BRACKET_WIDTH, web];
+        drawing.fill_block(foot_along, [rail.x[1], foot], high, RIGID_PLASTIC.conductivity);
+        drawing.fill_block(foot_along, [foot, foot_inner], high, steel);
+        let lap = (outer.max(foot) + BRACKET_LAP).min(inner).max(foot_inner);
+        drawing.fill_block([web - BRACKET_THICKNESS, web], [foot, lap], high, steel);
+    }
+}
+
+impl Model for BracketBody {
+    fn problem(&self, surfaces: Surfaces) -> Problem {
+        let (wall, ceiling, rail) = (&self.edge.first, &self.edge.second, &self.edge.steel);
+        let along = [Length::ZERO, self.stud.spacing];
+        let cut = self.cut();
+        let past = |from: Length| [from, cut];
+        let domain =
+            Block::new(Point::new(along[0], rail.x[0], rail.y[0]), Point::new(along[1], cut, cut));
+        let mut cells = CellSizes::new(Length::mm(4.0), Length::mm(90.0));
+        cells.growth = 1.6;
+        let mut drawing = Drawing::body(domain, wall.foam_conductivity, cells);
+        self.draw_surfaces(&mut drawing);
+        self.draw_stud_and_bracket(&mut drawing);
+        let inside = SurfaceResistances::uniform(surfaces.inside(wall.direction))
+            .with(Side::ZMaximum, surfaces.inside(ceiling.direction));
+        drawing.open_block(along, past(wall.face()), past(ceiling.face()), ROOM, inside);
+        let outside_wall = [rail.x[0], -wall.sheet];
+        drawing.open_block(along, outside_wall, past(rail.y[1]), OUTDOORS, OUTSIDE);
+        drawing.expose_outdoors(Side::YMinimum);
+        drawing.expose_outdoors(Side::ZMinimum);
+        drawing.finish()
+    }
+
+    fn flanking(&self) -> HeatTransferCoefficient {
+        let (wall, ceiling) = (&self.edge.first, &self.edge.second);
+        let spacing = self.stud.spacing;
+        let (down, into) = (self.cut() - ceiling.face(), self.cut() - wall.face());
+        let [edge, stud] = self.line_transmittance;
+        wall.transmittance() * (spacing * down)
+            + ceiling.transmittance() * (spacing * into)
+            + edge * spacing
+            + stud * down
+    }
+
+    fn rounds_of_refinement(&self) -> usize {
+        2
+    }
+}

@@ -1,0 +1,87 @@
+//! The edge between floor and wall, at the bottom rail.
+
+use super::build_up::BuildUp;
+use super::floor::FloorBuildUp;
+use super::model::{CUT_DISTANCE, Drawing, Model, OUTDOORS, OUTSIDE, ROOM, Surfaces};
+use crate::conduction::{CellSizes, Problem, Side, SurfaceResistances};
+use crate::design::{CheckedDesign, Surface};
+use crate::envelope::HeatFlow;
+use crate::freight_box::BottomRail;
+use crate::material::{PLYWOOD, STEEL};
+use crate::units::{HeatTransferCoefficient, Length};
+
+/// A section across the bottom of a wall, between two floor members; x is the depth into the room
+/// from the wall's steel, y up from the top of the plywood.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct FloorEdgeSection {
+    /// The wall.
+    pub wall: BuildUp,
+    /// The floor.
+    pub floor: FloorBuildUp,
+    /// The channel that both end on.
+    pub rail: BottomRail,
+}
+
+impl FloorEdgeSection {
+    /// The section at the foot of a wall of a design.
+    pub fn of(checked: &CheckedDesign, wall: Surface) -> Self {
+        Self {
+            wall: BuildUp::of(checked, wall),
+            floor: FloorBuildUp::of(checked),
+            rail: checked.freight_box().bottom_rail,
+        }
+    }
+
+    fn cut(&self) -> Length {
+        CUT_DISTANCE + self.wall.face().max(self.floor.face())
+    }
+}
+
+impl Model for FloorEdgeSection {
+    fn problem(&self, surfaces: Surfaces) -> Problem {
+        let (wall, floor, rail) = (&self.wall, &self.floor, &self.rail);
+        let cut = self.cut();
+        let zero = Length::ZERO;
+        let lowest = (-rail.height).min(floor.foam_bottom());
+        let mut drawing = Drawing::section(
+            [-rail.thickness, cut],
+            [lowest, cut],
+            floor.foam_conductivity,
+            CellSizes::new(Length::mm(2.0), Length::mm(60.0)),
+        );
+        let past = |from: Length| [from, cut];
+        drawing.fill(wall.gap_span(), past(floor.over), wall.gap_conductivity());
+        drawing.fill(past(zero), [-floor.plywood, zero], PLYWOOD.conductivity);
+        drawing.fill(past(wall.foam), [floor.over, floor.face()], PLYWOOD.conductivity);
+        drawing.fill(wall.lining_span(), past(floor.face()), wall.lining_conductivity);
+        drawing.fill(wall.sheet_span(), past(zero), STEEL.conductivity);
+        drawing.fill([-rail.thickness, zero], [-rail.height, zero], STEEL.conductivity);
+        drawing.fill(
+            [-rail.thickness, rail.lower_flange],
+            [-rail.height, -rail.height + rail.thickness],
+            STEEL.conductivity,
+        );
+        let inside = SurfaceResistances::uniform(surfaces.inside(wall.direction))
+            .with(Side::YMaximum, surfaces.inside(HeatFlow::Downwards));
+        drawing.open(past(wall.face()), past(floor.face()), ROOM, inside);
+        drawing.open([-rail.thickness, -wall.sheet], past(zero), OUTDOORS, OUTSIDE);
+        let under = floor.foam_bottom();
+        drawing.open(past(rail.lower_flange), [lowest, under], OUTDOORS, OUTSIDE);
+        drawing.open(
+            [zero, rail.lower_flange],
+            [-rail.height + rail.thickness, under],
+            OUTDOORS,
+            OUTSIDE,
+        );
+        drawing.expose_outdoors(Side::XMinimum);
+        drawing.expose_outdoors(Side::YMinimum);
+        drawing.finish()
+    }
+
+    fn flanking(&self) -> HeatTransferCoefficient {
+        let cut = self.cut();
+        let metre = Length::new(1.0);
+        self.wall.transmittance() * ((cut - self.floor.face()) * metre)
+            + self.floor.transmittance() * ((cut - self.wall.face()) * metre)
+    }
+}

@@ -1,0 +1,106 @@
+//! All details of a design, solved or waiting to be.
+
+use super::detail::{Detail, detail_at};
+use super::memory::DetailMemory;
+use super::model::DetailField;
+use crate::conduction::ConductionError;
+use crate::design::CheckedDesign;
+use crate::envelope::{Amount, Envelope, Place};
+
+/// Which details are solved at once.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Effort {
+    /// All of them.
+    All,
+    /// Sections only; bodies in three dimensions wait unless they are known.
+    Sections,
+    /// None: what is not known waits, so that a page can have it solved aside.
+    Known,
+}
+
+/// What is known of one detail.
+#[derive(Clone, Debug, PartialEq)]
+pub enum Outcome {
+    /// Its field.
+    Solved(DetailField),
+    /// Why there is none.
+    Failed(ConductionError),
+    /// It waits to be solved aside.
+    Waiting,
+}
+
+/// One place of a design with its detail.
+#[derive(Clone, Debug, PartialEq)]
+pub struct PlacedDetail {
+    /// Where.
+    pub place: Place,
+    /// How much of it there is.
+    pub amount: Amount,
+    /// What is to be solved; `None` while a section that it is judged against is not solved.
+    pub detail: Option<Detail>,
+    /// What is known of it.
+    pub outcome: Outcome,
+}
+
+impl PlacedDetail {
+    /// Its field, once solved.
+    pub fn field(&self) -> Option<&DetailField> {
+        match &self.outcome {
+            Outcome::Solved(field) => Some(field),
+            Outcome::Failed(_) | Outcome::Waiting => None,
+        }
+    }
+}
+
+impl Effort {
+    /// What is known of a detail after this effort.
+    fn spend(self, detail: &Detail, memory: &mut DetailMemory) -> Outcome {
+        let solves = match self {
+            Self::All => true,
+            Self::Sections => !detail.is_body(),
+            Self::Known => false,
+        };
+        let outcome =
+            if solves { Some(memory.field(detail)) } else { memory.known(detail).cloned() };
+        match outcome {
+            Some(Ok(field)) => Outcome::Solved(field),
+            Some(Err(error)) => Outcome::Failed(error),
+            None => Outcome::Waiting,
+        }
+    }
+}
+
+/// The detail at one place, with the effort spent on it.
+pub fn placed_detail(
+    checked: &CheckedDesign,
+    place: Place,
+    amount: Amount,
+    memory: &mut DetailMemory,
+    effort: Effort,
+) -> PlacedDetail {
+    let mut line = |detail: &Detail| match effort.spend(detail, memory) {
+        Outcome::Solved(field) => Ok(field.linear_transmittance()),
+        other => Err(other),
+    };
+    match detail_at(checked, place, &mut line) {
+        Ok(detail) => {
+            let outcome = effort.spend(&detail, memory);
+            PlacedDetail { place, amount, detail: Some(detail), outcome }
+        }
+        Err(outcome) => PlacedDetail { place, amount, detail: None, outcome },
+    }
+}
+
+/// The details at every place of an envelope.
+pub fn details(
+    checked: &CheckedDesign,
+    envelope: &Envelope,
+    memory: &mut DetailMemory,
+    effort: Effort,
+) -> Vec<PlacedDetail> {
+    envelope
+        .places
+        .iter()
+        .map(|&(place, amount)| placed_detail(checked, place, amount, memory, effort))
+        .collect()
+}

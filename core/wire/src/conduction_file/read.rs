@@ -1,0 +1,414 @@
+//! From the text of a problem file to a problem.
+
+use core::fmt;
+
+use inchwise_core::conduction::{
+    Accuracy, Axis, Block, CellSizes, ConductionError, Dimensions, Environment, ExposedSide,
+    Extreme, Place, Point, Problem, Refinement, RefinementPlace, Refining, Shape, Side,
+    SurfaceResistances,
+};
+use inchwise_core::units::{
+    Length, Temperature, TemperatureDifference, ThermalConductivity, ThermalResistance,
+};
+
+use super::file::{
+    AxisName, BlockEntry, ExtremeName, LengthUnit, PrismEntry, ProblemFile, RefinementEntry,
+    SideName,
+};
+
+/// What is wrong with a problem file.
+#[derive(Clone, Debug, PartialEq)]
+pub enum FileError {
+    /// It is not JSON, or not of the shape the schema describes.
+    Form {
+        /// Counted from 1.
+        line: usize,
+        /// Counted from 1.
+        column: usize,
+        /// What was found and what was expected.
+        message: String,
+    },
+    /// It has the right shape but no lawful meaning.
+    Meaning {
+        /// Such as `paints[3].block`.
+        path: String,
+        /// What is wrong there.
+        message: String,
+    },
+}
+
+impl fmt::Display for FileError {
+    fn fmt(&self, out: &mut fmt::Formatter<'_>) -> fmt::Result {
+        match self {
+            Self::Form { line, column, message } => {
+                write!(out, "line {line}, column {column}: {message}")
+            }
+            Self::Meaning { path, message } => write!(out, "{path}: {message}"),
+        }
+    }
+}
+
+impl std::error::Error for FileError {}
+
+/// A problem file made ready to be solved.
+#[derive(Clone, Debug)]
+pub struct ReadProblem {
+    /// The problem.
+    pub problem: Problem,
+    /// The names of the environments, by number.
+    pub names: Vec<String>,
+    /// Their temperatures.
+    pub temperatures: Vec<Temperature>,
+    /// How closely to solve.
+    pub accuracy: Accuracy,
+    /// Points to report: name, place, and the environment if a surface is meant.
+    pub probes: Vec<(String, Point, Option<Environment>)>,
+    /// Surface patches to report.
+    pub patches: Vec<(String, Block, Environment)>,
+    /// What to refine for, if anything.
+    pub refining: Option<Refining>,
+    /// The unit lengths are reported in.
+    pub lengths_in: LengthUnit,
+}
+
+/// Reads a problem file.
+///
+/// # Errors
+/// [`FileError`], with the place.
+pub fn read_problem(text: &str) -> Result<ReadProblem, FileError> {
+    let file: ProblemFile = serde_json::from_str(text).map_err(|error| {
+        // The place is told apart, so it need not stand in the message.
+        let message = error.to_string();
+        let message = message.split(" at line ").next().unwrap_or(&message).to_owned();
+        FileError::Form { line: error.line(), column: error.column(), message }
+    })?;
+    Reader::new(&file)?.read()
+}
+
+/// What a fault of the problem means for the file it was read from.
+pub(super) fn locate(error: &ConductionError) -> FileError {
+    let (path, message) = match *error {
+        ConductionError::NonFiniteConductivity { place } => {
+            (conductivity_path(place), "not a finite number".to_owned())
+        }
+        ConductionError::NonPositiveConductivity { place, conductivity } => {
+            let value = conductivity.value();
+            (conductivity_path(place), format!("{value} W/(m·K) is not above zero"))
+        }
+        ConductionError::BadBlock { place } => (
+            shape_path(place),
+            "empty, inside out or not finite: `from` must lie below `to` along every axis, and an \
+             outline needs three corners that span an area"
+                .to_owned(),
+        ),
+        ConductionError::BadSurfaceResistance { place, resistance } => {
+            let value = resistance.value();
+            let path = format!("{}.surface_resistance", entry_path(place));
+            (path, format!("{value} m²·K/W is below zero or not finite"))
+        }
+        ConductionError::BadSide { place, .. } => {
+            let path = format!("{}.side", entry_path(place));
+            (path, "exposed before, or a z side in two dimensions".to_owned())
+        }
+        ConductionError::BadEnvironment { place } => {
+            (format!("{}.environment", entry_path(place)), "too many environments".to_owned())
+        }
+        ConductionError::BadCellSizes => (
+            "cells".to_owned(),
+            "sizes must be above zero, the finest not above the coarsest, growth from 1.01 to 4"
+                .to_owned(),
+        ),
+        ConductionError::BadRefinement { place } => {
+            (entry_path(place), "a size must be above zero and a place finite".to_owned())
+        }
+        ConductionError::TooManyCells { cells, limit } => {
+            ("cells.limit".to_owned(), format!("{cells} cells needed, {limit} allowed"))
+        }
+        ConductionError::NoBoundary => {
+            ("environments".to_owned(), "no material touches any of them".to_owned())
+        }
+        ConductionError::Empty => ("air".to_owned(), "the air fills the whole domain".to_owned()),
+        ConductionError::NotConverged { residual, iterations } => (
+            "accuracy".to_owned(),
+            format!("a relative residual of {residual:e} was reached in {iterations} iterations"),
+        ),
+        ConductionError::NonFiniteTemperature { environment } => {
+            let path = format!("environments[{environment}].temperature");
+            (path, "not a finite number".to_owned())
+        }
+        ConductionError::UnknownEnvironment { environment } => {
+            let path = format!("environments[{environment}]");
+            (path, "no material touches it".to_owned())
+        }
+        ref other => ("environments".to_owned(), format!("{other:?}")),
+    };
+    FileError::Meaning { path, message }
+}
+
+fn entry_path(place: Place) -> String {
+    match place {
+        Place::Domain => "domain".to_owned(),
+        Place::Background => "background".to_owned(),
+        Place::Paint(n) => format!("paints[{n}]"),
+        Place::Air(n) => format!("air[{n}]"),
+        Place::Exposed(n) => format!("exposed[{n}]"),
+        Place::Refinement(n) => format!("cells.refinements[{n}]"),
+    }
+}
+
+fn conductivity_path(place: Place) -> String {
+    match place {
+        Place::Background => entry_path(place),
+        _ => format!("{}.conductivity", entry_path(place)),
+    }
+}
+
+fn shape_path(place: Place) -> String {
+    match place {
+        Place::Domain => entry_path(place),
+        _ => format!("{}.block or .prism", entry_path(place)),
+    }
+}
+
+fn fault<T>(path: impl Into<String>, message: impl Into<String>) -> Result<T, FileError> {
+    Err(FileError::Meaning { path: path.into(), message: message.into() })
+}
+
+struct Reader<'a> {
+    file: &'a ProblemFile,
+    dimensions: Dimensions,
+}
+
+impl<'a> Reader<'a> {
+    fn new(file: &'a ProblemFile) -> Result<Self, FileError> {
+        let dimensions = match file.dimensions {
+            2 => Dimensions::Two,
+            3 => Dimensions::Three,
+            other => return fault("dimensions", format!("{other} is neither 2 nor 3")),
+        };
+        Ok(Self { file, dimensions })
+    }
+
+    fn read(&self) -> Result<ReadProblem, FileError> {
+        let file = self.file;
+        for (n, entry) in file.environments.iter().enumerate() {
+            if file.environments[..n].iter().any(|earlier| earlier.name == entry.name) {
+                return fault(format!("environments[{n}].name"), "named before");
+            }
+        }
+        let domain = self.block(&file.domain, "domain")?;
+        let background = ThermalConductivity::new(file.background);
+        let mut problem = Problem::new(domain, self.dimensions, background, self.cells()?);
+        for (n, entry) in file.paints.iter().enumerate() {
+            let shape = self.shape(&entry.block, &entry.prism, &format!("paints[{n}]"))?;
+            problem.paint(shape, ThermalConductivity::new(entry.conductivity));
+        }
+        for (n, entry) in file.air.iter().enumerate() {
+            let path = format!("air[{n}]");
+            let shape = self.shape(&entry.block, &entry.prism, &path)?;
+            let environment = self.environment(&entry.environment, &path)?;
+            let resistance = ThermalResistance::new(entry.surface_resistance);
+            let mut resistances = SurfaceResistances::uniform(resistance);
+            for of_side in &entry.surface_resistance_by_side {
+                let resistance = ThermalResistance::new(of_side.surface_resistance);
+                resistances = resistances.with(side(of_side.side), resistance);
+            }
+            problem.open_to(shape, environment, resistances);
+        }
+        for (n, entry) in file.exposed.iter().enumerate() {
+            let environment = self.environment(&entry.environment, &format!("exposed[{n}]"))?;
+            let surface_resistance = ThermalResistance::new(entry.surface_resistance);
+            let side = side(entry.side);
+            problem.exposed.push(ExposedSide { side, environment, surface_resistance });
+        }
+        problem.check().map_err(|error| locate(&error))?;
+        let unused = (problem.environments()..file.environments.len()).next();
+        if let Some(n) = unused {
+            return fault(format!("environments[{n}]"), "no air or exposed side speaks of it");
+        }
+        let celsius = file.environments.iter().map(|entry| entry.temperature);
+        Ok(ReadProblem {
+            problem,
+            names: file.environments.iter().map(|entry| entry.name.clone()).collect(),
+            temperatures: celsius.map(Temperature::celsius).collect(),
+            accuracy: self.accuracy(),
+            probes: self.probes()?,
+            patches: self.patches()?,
+            refining: self.refining()?,
+            lengths_in: file.lengths_in,
+        })
+    }
+
+    fn length(&self, value: f64) -> Length {
+        match self.file.lengths_in {
+            LengthUnit::Metre => Length::new(value),
+            LengthUnit::Millimetre => Length::mm(value),
+        }
+    }
+
+    fn point(&self, values: &[f64], path: &str) -> Result<Point, FileError> {
+        match (self.dimensions, values) {
+            (Dimensions::Two, &[x, y]) => {
+                Ok(Point::new(self.length(x), self.length(y), Length::ZERO))
+            }
+            (Dimensions::Three, &[x, y, z]) => {
+                Ok(Point::new(self.length(x), self.length(y), self.length(z)))
+            }
+            _ => {
+                let (wanted, given) = (self.file.dimensions, values.len());
+                fault(path, format!("{wanted} coordinates expected, {given} given"))
+            }
+        }
+    }
+
+    fn block(&self, entry: &BlockEntry, path: &str) -> Result<Block, FileError> {
+        let minimum = self.point(&entry.from, &format!("{path}.from"))?;
+        let mut maximum = self.point(&entry.to, &format!("{path}.to"))?;
+        if self.dimensions == Dimensions::Two {
+            maximum.z = Length::new(1.0);
+        }
+        Ok(Block::new(minimum, maximum))
+    }
+
+    fn shape(
+        &self,
+        block: &Option<BlockEntry>,
+        prism: &Option<PrismEntry>,
+        path: &str,
+    ) -> Result<Shape, FileError> {
+        match (block, prism) {
+            (Some(block), None) => Ok(self.block(block, &format!("{path}.block"))?.into()),
+            (None, Some(prism)) => self.prism(prism, &format!("{path}.prism")),
+            _ => fault(path, "either a block or a prism expected"),
+        }
+    }
+
+    fn prism(&self, entry: &PrismEntry, path: &str) -> Result<Shape, FileError> {
+        let outline = entry.outline.iter().map(|corner| corner.map(|value| self.length(value)));
+        let outline = outline.collect();
+        let ends = (entry.axis, entry.from, entry.to);
+        let (axis, from, to) = match (self.dimensions, ends) {
+            (Dimensions::Two, (None | Some(AxisName::Z), None, None)) => {
+                (Axis::Z, Length::ZERO, Length::new(1.0))
+            }
+            (Dimensions::Two, _) => {
+                return fault(path, "in two dimensions a prism has no axis but z and no ends");
+            }
+            (Dimensions::Three, (Some(along), Some(from), Some(to))) => {
+                (axis(along), self.length(from), self.length(to))
+            }
+            (Dimensions::Three, _) => {
+                return fault(path, "in three dimensions a prism has an axis, `from` and `to`");
+            }
+        };
+        Ok(Shape::Prism { axis, outline, from, to })
+    }
+
+    fn environment(&self, name: &str, path: &str) -> Result<Environment, FileError> {
+        match self.file.environments.iter().position(|entry| entry.name == name) {
+            Some(n) => Ok(Environment(n)),
+            None => fault(format!("{path}.environment"), format!("`{name}` is not declared")),
+        }
+    }
+
+    fn cells(&self) -> Result<CellSizes, FileError> {
+        let entry = &self.file.cells;
+        let mut cells = CellSizes::new(self.length(entry.finest), self.length(entry.coarsest));
+        cells.growth = entry.growth.unwrap_or(cells.growth);
+        cells.limit = entry.limit.unwrap_or(cells.limit);
+        for (n, refinement) in entry.refinements.iter().enumerate() {
+            let path = format!("cells.refinements[{n}]");
+            let place = self.refinement_place(refinement, &path)?;
+            cells.refinements.push(Refinement { place, size: self.length(refinement.size) });
+        }
+        Ok(cells)
+    }
+
+    fn refinement_place(
+        &self,
+        entry: &RefinementEntry,
+        path: &str,
+    ) -> Result<RefinementPlace, FileError> {
+        match (&entry.point, &entry.plane, &entry.block) {
+            (Some(point), None, None) => {
+                Ok(RefinementPlace::Point(self.point(point, &format!("{path}.point"))?))
+            }
+            (None, Some(plane), None) => {
+                Ok(RefinementPlace::Plane { axis: axis(plane.axis), at: self.length(plane.at) })
+            }
+            (None, None, Some(block)) => {
+                Ok(RefinementPlace::Block(self.block(block, &format!("{path}.block"))?))
+            }
+            _ => fault(path, "one of a point, a plane or a block expected"),
+        }
+    }
+
+    fn accuracy(&self) -> Accuracy {
+        let mut accuracy = Accuracy::default();
+        if let Some(entry) = &self.file.accuracy {
+            let residual = entry.relative_residual;
+            accuracy.relative_residual = residual.unwrap_or(accuracy.relative_residual);
+            let iterations = entry.maximum_iterations;
+            accuracy.maximum_iterations = iterations.unwrap_or(accuracy.maximum_iterations);
+        }
+        accuracy
+    }
+
+    fn probes(&self) -> Result<Vec<(String, Point, Option<Environment>)>, FileError> {
+        let read = |(n, entry): (usize, &super::file::ProbeEntry)| {
+            let at = self.point(&entry.at, &format!("probes[{n}].at"))?;
+            let surface_of = match &entry.surface_of {
+                None => None,
+                Some(name) => Some(self.environment(name, &format!("probes[{n}]"))?),
+            };
+            Ok((entry.name.clone(), at, surface_of))
+        };
+        self.file.probes.iter().enumerate().map(read).collect()
+    }
+
+    fn patches(&self) -> Result<Vec<(String, Block, Environment)>, FileError> {
+        let read = |(n, entry): (usize, &super::file::PatchEntry)| {
+            let path = format!("patches[{n}]");
+            let block = self.block(&entry.block, &format!("{path}.block"))?;
+            Ok((entry.name.clone(), block, self.environment(&entry.environment, &path)?))
+        };
+        self.file.patches.iter().enumerate().map(read).collect()
+    }
+
+    fn refining(&self) -> Result<Option<Refining>, FileError> {
+        let Some(entry) = &self.file.refine else { return Ok(None) };
+        if entry.tolerance.is_nan() || entry.tolerance <= 0.0 {
+            return fault("refine.tolerance", "must be above zero");
+        }
+        let celsius = self.file.environments.iter().map(|entry| entry.temperature);
+        Ok(Some(Refining {
+            environment: self.environment(&entry.environment, "refine")?,
+            extreme: match entry.extreme {
+                ExtremeName::Coldest => Extreme::Coldest,
+                ExtremeName::Warmest => Extreme::Warmest,
+            },
+            temperatures: celsius.map(Temperature::celsius).collect(),
+            tolerance: TemperatureDifference::new(entry.tolerance),
+            maximum_rounds: entry.maximum_rounds,
+        }))
+    }
+}
+
+const fn axis(name: AxisName) -> Axis {
+    match name {
+        AxisName::X => Axis::X,
+        AxisName::Y => Axis::Y,
+        AxisName::Z => Axis::Z,
+    }
+}
+
+const fn side(name: SideName) -> Side {
+    match name {
+        SideName::XMinimum => Side::XMinimum,
+        SideName::XMaximum => Side::XMaximum,
+        SideName::YMinimum => Side::YMinimum,
+        SideName::YMaximum => Side::YMaximum,
+        SideName::ZMinimum => Side::ZMinimum,
+        SideName::ZMaximum => Side::ZMaximum,
+    }
+}

@@ -1,0 +1,45 @@
+// What one step of a slider costs the page's thread, in CPU milliseconds at full speed. Thread
+// time is steady where wall time is not; the figure is for people to compare, no check depends on it.
+import { launch, screens } from "./browser.mjs";
+import { Planner } from "./planner.page.mjs";
+import { serve } from "./site.mjs";
+import { Visit } from "./visit.mjs";
+
+const STEPS = 50;
+const PAUSE = 40; // milliseconds, about how fast a hand drags
+
+const [browser, site] = await Promise.all([launch(), serve()]);
+const visit = await Visit.begin(browser, site, { viewport: screens.phone });
+await visit.open();
+const planner = await new Planner(visit.page).ready();
+const devtools = await visit.context.newCDPSession(visit.page);
+await devtools.send("Performance.enable", { timeDomain: "threadTicks" });
+
+const measure = async (act) => {
+  const read = async () => {
+    const { metrics } = await devtools.send("Performance.getMetrics");
+    return Object.fromEntries(metrics.map(({ name, value }) => [name, value * 1000]));
+  };
+  const before = await read();
+  for (let step = 0; step < STEPS; step++) {
+    await act(step);
+    await new Promise((resolve) => setTimeout(resolve, PAUSE));
+  }
+  const after = await read();
+  const perStep = (name) => ((after[name] - before[name]) / STEPS).toFixed(2);
+  return {
+    task: perStep("TaskDuration"),
+    script: perStep("ScriptDuration"),
+    style: perStep("RecalcStyleDuration"),
+    layout: perStep("LayoutDuration"),
+  };
+};
+
+await planner.deepenByKeys(5); // the first steps pay for code that is compiled only when used
+await visit.page.waitForTimeout(500);
+const idle = await measure(async () => {});
+const steps = await measure((step) => planner.nudge(step % 2 ? -1 : 1));
+console.log("CPU milliseconds of the page's thread, per slider step at full speed");
+console.table({ "standing still": idle, "one step": steps });
+await visit.end();
+await Promise.all([browser.close(), site.stop()]);

@@ -1,0 +1,64 @@
+// Conformance that a machine can judge: WCAG 2.2 levels A and AA, and the engine's good practice.
+import assert from "node:assert/strict";
+import { after, before, test } from "node:test";
+
+import { AxeBuilder } from "@axe-core/playwright";
+
+import { launch, schemes, screens } from "../browser.mjs";
+import { Planner } from "../planner.page.mjs";
+import { serve } from "../site.mjs";
+import { Visit } from "../visit.mjs";
+
+const rules = ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"];
+
+let browser, site;
+before(async () => ([browser, site] = await Promise.all([launch(), serve()])));
+after(() => Promise.all([browser?.close(), site?.stop()]));
+
+const faults = async (page) => {
+  const { violations, passes } = await new AxeBuilder({ page }).withTags(rules).analyze();
+  assert.ok(passes.length > 10, "the judge saw almost nothing");
+  return violations.map(({ id, help, nodes }) => ({
+    rule: `${id}: ${help}`,
+    where: nodes.map((node) => node.target.flat().join(" ")),
+  }));
+};
+
+for (const [screen, viewport] of Object.entries(screens)) {
+  for (const colorScheme of schemes) {
+    test(`no fault on a ${screen} in ${colorScheme}, folded and unfolded`, async () => {
+      const visit = await Visit.begin(browser, site, { viewport, colorScheme });
+      await visit.open();
+      const planner = await new Planner(visit.page).ready();
+      assert.deepEqual(await faults(visit.page), []);
+      await planner.unfold();
+      assert.deepEqual(await faults(visit.page), []);
+      await visit.end();
+    });
+  }
+}
+
+test("no fault when the planner never comes", async () => {
+  const visit = await Visit.begin(browser, site, { viewport: screens.phone });
+  await visit.context.route("**/embed.js", (route) => route.fulfill({ status: 404 }));
+  await visit.open();
+  assert.deepEqual(await faults(visit.page), []);
+  await visit.end();
+});
+
+test("the keyboard reaches the planner and leaves it again", async () => {
+  const visit = await Visit.begin(browser, site, { viewport: screens.desktop });
+  await visit.open();
+  await new Planner(visit.page).ready();
+  const seen = [];
+  for (let step = 0; step < 400; step++) {
+    await visit.page.keyboard.press("Tab");
+    const at = await visit.page.evaluate(() => document.activeElement?.nodeName ?? "BODY");
+    if (at === "BODY") break;
+    seen.push(at);
+  }
+  const inside = seen.indexOf("INCHWISE-PLANNER");
+  assert.ok(inside > 0, "the planner was never reached");
+  assert.ok(seen.slice(inside).includes("A"), "the planner keeps the keyboard");
+  await visit.end();
+});

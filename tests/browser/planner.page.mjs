@@ -1,0 +1,52 @@
+// The planner as a visitor meets it. Every selector lives here: journeys speak of what people do.
+export class Planner {
+  /** The `index`-th planner on the page. */
+  constructor(page, index = 0) {
+    this.page = page;
+    this.host = page.locator("inchwise-planner").nth(index);
+    this.depth = this.host.getByTestId("depth");
+    this.depthReading = this.host.getByTestId("depth-reading");
+    this.apology = this.host.getByRole("status");
+  }
+
+  /** Brings the element on screen and waits until it is the live planner. */
+  async ready() {
+    await this.host.scrollIntoViewIfNeeded();
+    await this.depth.waitFor();
+    return this;
+  }
+
+  /** Whether the live planner stands in the element. */
+  isLive() {
+    return this.host.evaluate((host) => Boolean(host.shadowRoot?.querySelector("div *")));
+  }
+
+  /** Opens every folded section, also those that only appear once others are open. */
+  async unfold() {
+    const folded = this.host.locator("details:not([open]) > summary, [aria-expanded='false']");
+    for (let left = 100; (await folded.count()) > 0 && left > 0; left--) {
+      await folded.first().click();
+    }
+  }
+
+  /** Moves the side walls' foam by steps of the arrow keys, as a keyboard user does. */
+  async deepenByKeys(steps) {
+    await this.depth.focus();
+    for (let step = 0; step < Math.abs(steps); step++) await this.nudge(steps);
+  }
+
+  /** One press of an arrow key on whatever has the keyboard. */
+  nudge(direction) {
+    return this.page.keyboard.press(direction > 0 ? "ArrowRight" : "ArrowLeft");
+  }
+
+  /** What the planner reads for the side walls' foam. */
+  reading() {
+    return this.depthReading.innerText();
+  }
+
+  /** The host page changes an attribute of the element. */
+  setAttribute(name, value) {
+    return this.host.evaluate((host, [name, value]) => host.setAttribute(name, value), [name, value]);
+  }
+}

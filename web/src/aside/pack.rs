@@ -1,0 +1,145 @@
+//! Designs and fields as plain numbers, for the way to the worker and back. Both ends are the same
+//! build of the same wasm, so the form needs no version.
+
+use inchwise_core::conduction::Point;
+use inchwise_core::design::{
+    Design, EndWallTreatment, Field, FoamMeasure, LiningMaterial, PersonnelDoor, Wall,
+};
+use inchwise_core::detail::DetailField;
+use inchwise_core::freight_box::BoxSize;
+use inchwise_core::units::{HeatTransferCoefficient, TemperatureFactor};
+
+fn place_of<T: PartialEq>(all: &[T], option: &T) -> f64 {
+    all.iter().position(|other| other == option).map_or(-1.0, |place| place as f64)
+}
+
+fn at_place<T: Copy>(all: &[T], place: f64) -> Option<T> {
+    let whole = place >= 0.0 && place.fract() == 0.0;
+    whole.then(|| all.get(place as usize).copied()).flatten()
+}
+
+/// A design as numbers: six options, then every field, NaN for a measurement not taken.
+pub fn pack_design(design: &Design) -> Vec<f64> {
+    let options = [
+        place_of(&BoxSize::ALL, &design.box_size),
+        place_of(EndWallTreatment::ALL, &design.end_wall_treatment),
+        place_of(FoamMeasure::ALL, &design.foam_measure),
+        place_of(LiningMaterial::ALL, &design.lining_material),
+        place_of(PersonnelDoor::ALL, &design.personnel_door),
+        place_of(Wall::ALL, &design.window_wall),
+    ];
+    let numbers = Field::ALL.iter().map(|&field| design.get(field).unwrap_or(f64::NAN));
+    options.into_iter().chain(numbers).collect()
+}
+
+/// The design that was packed; `None` if these are not the numbers of one.
+pub fn unpack_design(numbers: &[f64]) -> Option<Design> {
+    let (options, fields) = numbers.split_at_checked(6)?;
+    if fields.len() != Field::ALL.len() {
+        return None;
+    }
+    let mut design = Design {
+        box_size: at_place(&BoxSize::ALL, options[0])?,
+        end_wall_treatment: at_place(EndWallTreatment::ALL, options[1])?,
+        foam_measure: at_place(FoamMeasure::ALL, options[2])?,
+        lining_material: at_place(LiningMaterial::ALL, options[3])?,
+        personnel_door: at_place(PersonnelDoor::ALL, options[4])?,
+        window_wall: at_place(Wall::ALL, options[5])?,
+        ..Design::default()
+    };
+    for (&field, &number) in Field::ALL.iter().zip(fields) {
+        design.set(field, (!number.is_nan()).then_some(number));
+    }
+    Some(design)
+}
+
+/// A field as numbers, marks last.
+pub fn pack_field(field: &DetailField) -> Vec<f64> {
+    let marks = field.marks.iter().map(|mark| mark.map_or(f64::NAN, TemperatureFactor::value));
+    [
+        field.coupling.value(),
+        field.flanking.value(),
+        field.temperature_factor.value(),
+        field.coldest_at.x.value(),
+        field.coldest_at.y.value(),
+        field.coldest_at.z.value(),
+        f64::from(u8::from(field.is_settled)),
+        field.ordinary_temperature_factor.value(),
+        field.cells as f64,
+        field.iterations as f64,
+        field.residual,
+    ]
+    .into_iter()
+    .chain(marks)
+    .collect()
+}
+
+/// The field that was packed; `None` if these are not the numbers of one.
+pub fn unpack_field(numbers: &[f64]) -> Option<DetailField> {
+    let (
+        &[coupling, flanking, factor, x, y, z, settled, ordinary, cells, iterations, residual],
+        marks,
+    ) = numbers.split_first_chunk::<11>()?;
+    Some(DetailField {
+        coupling: HeatTransferCoefficient::new(coupling),
+        flanking: HeatTransferCoefficient::new(flanking),
+        temperature_factor: TemperatureFactor::new(factor),
+        coldest_at: Point::metres(x, y, z),
+        is_settled: settled == 1.0,
+        ordinary_temperature_factor: TemperatureFactor::new(ordinary),
+        cells: cells as usize,
+        iterations: iterations as usize,
+        residual,
+        marks: marks
+            .iter()
+            .map(|&mark| (!mark.is_nan()).then(|| TemperatureFactor::new(mark)))
+            .collect(),
+    })
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use inchwise_core::units::Length;
+
+    #[test]
+    fn a_design_comes_back_bit_for_bit() {
+        let mut design = Design {
+            box_size: BoxSize::FortyHighCube,
+            end_wall_treatment: EndWallTreatment::DropCeiling,
+            personnel_door: PersonnelDoor::None,
+            measured_width: Some(Length::mm(2347.0)),
+            ..Design::default()
+        };
+        design.set(Field::FoamConductivity, Some(0.1 + 0.2));
+        assert_eq!(unpack_design(&pack_design(&design)), Some(design));
+    }
+
+    #[test]
+    fn other_numbers_are_no_design() {
+        let packed = pack_design(&Design::default());
+        assert_eq!(unpack_design(&packed[1..]), None, "one number short");
+        let mut odd = packed.clone();
+        odd[0] = 0.5;
+        assert_eq!(unpack_design(&odd), None, "half an option");
+        odd[0] = 99.0;
+        assert_eq!(unpack_design(&odd), None, "an option there is not");
+    }
+
+    #[test]
+    fn a_field_comes_back_bit_for_bit() {
+        let field = DetailField {
+            coupling: HeatTransferCoefficient::new(0.1 + 0.2),
+            flanking: HeatTransferCoefficient::new(0.25),
+            temperature_factor: TemperatureFactor::new(0.7),
+            coldest_at: Point::metres(0.1, 0.2, 0.3),
+            is_settled: true,
+            ordinary_temperature_factor: TemperatureFactor::new(0.8),
+            marks: vec![Some(TemperatureFactor::new(0.5)), None],
+            cells: 123_456,
+            iterations: 17,
+            residual: 1e-9,
+        };
+        assert_eq!(unpack_field(&pack_field(&field)), Some(field));
+    }
+}
