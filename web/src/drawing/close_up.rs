@@ -4,7 +4,9 @@ use inchwise_core::design::Surface;
 use inchwise_core::units::Length;
 use leptos::prelude::*;
 
-use super::geometry::{CloseUp, Part, Point, Rect, Rung, SetBy, all_open, closed, rects, spread};
+use super::geometry::{
+    CloseUp, Part, Point, Rect, Rung, SetBy, all_open, closed, open, rects, spread,
+};
 use super::grip::{Grip, Towards};
 use super::paper::{Paper, heading, label, together};
 use super::pattern::Patterns;
@@ -51,7 +53,7 @@ pub fn close_up(state: State) -> AnyView {
         name: |words| words.wall_grip,
         paper: size,
         at: Box::new(move |foam| {
-            shape.with(|shape| Point::new(shape.window.left + shape.window.width() * 0.76, foam))
+            shape.with(|shape| Point::new(shape.window.left + shape.window.width() * 0.88, foam))
         }),
         with_note: false,
     };
@@ -114,36 +116,75 @@ impl<'a> Chain<'a> {
         ]
     }
 
-    /// Where the names lie along the chain: two lines of text apart on the narrowest paper.
-    fn places(&self, shape: &CloseUp) -> Vec<f64> {
+    /// Where the names lie along the chain.
+    fn places(&self, shape: &CloseUp, apart: Apart) -> Vec<f64> {
         let wanted: Vec<f64> = self.rungs.iter().map(Rung::middle).collect();
-        let room = shape.paper.height() / 7.0;
+        let room = shape.paper.height() * apart.share();
         spread(&wanted, room, shape.paper.top + room / 2.0, shape.paper.bottom - room / 2.0)
     }
 
-    fn drawn(&self, shape: &CloseUp) -> AnyView {
+    /// The chain's line with a stroke at each end of a rung.
+    fn drawn(&self) -> AnyView {
         let (Some(first), Some(last)) = (self.rungs.first(), self.rungs.last()) else {
             return ().into_any();
         };
         let tick = 5.0;
-        let mut lines = vec![vec![Point::new(self.at, first.from), Point::new(self.at, last.to)]];
+        let mut lines = vec![[Point::new(self.at, first.from), Point::new(self.at, last.to)]];
         let ends = self.rungs.iter().map(|rung| rung.from).chain([last.to]);
         lines.extend(ends.map(|y| {
-            vec![
-                Point::new(self.at - tick, y + tick * 0.6),
-                Point::new(self.at + tick, y - tick * 0.6),
-            ]
+            let (across, up) = (tick, tick * 0.6);
+            [Point::new(self.at - across, y + up), Point::new(self.at + across, y - up)]
         }));
-        let towards = (self.names - self.at).signum();
-        for (rung, name) in self.rungs.iter().zip(self.places(shape)) {
-            lines.push(vec![
-                Point::new(self.at + towards * 2.0, rung.middle()),
-                Point::new(self.at + towards * 10.0, rung.middle()),
-                Point::new(self.names - towards * 6.0, name),
-                Point::new(self.names, name),
-            ]);
-        }
         view! { <path class="fine" d=all_open(lines.iter().map(|line| &line[..])) /> }.into_any()
+    }
+
+    /// From each rung to its name.
+    fn leaders(&self, shape: &CloseUp, apart: Apart) -> AnyView {
+        let towards = (self.names - self.at).signum();
+        let lines: Vec<[Point; 4]> = self
+            .rungs
+            .iter()
+            .zip(self.places(shape, apart))
+            .map(|(rung, name)| {
+                [
+                    Point::new(self.at + towards * 2.0, rung.middle()),
+                    Point::new(self.at + towards * 10.0, rung.middle()),
+                    Point::new(self.names - towards * 6.0, name),
+                    Point::new(self.names, name),
+                ]
+            })
+            .collect();
+        let class = format!("fine {}", apart.class());
+        view! { <path class=class d=all_open(lines.iter().map(|line| &line[..])) /> }.into_any()
+    }
+}
+
+/// How far apart names lie: two lines of text take more of a small drawing than of a large one.
+#[derive(Clone, Copy)]
+enum Apart {
+    /// On a narrow page.
+    Tight,
+    /// On a wide one.
+    Roomy,
+}
+
+impl Apart {
+    const BOTH: [Self; 2] = [Self::Tight, Self::Roomy];
+
+    /// Share of the drawing's height from one name to the next.
+    const fn share(self) -> f64 {
+        match self {
+            Self::Tight => 0.18,
+            Self::Roomy => 0.125,
+        }
+    }
+
+    /// Shown only where it fits.
+    const fn class(self) -> &'static str {
+        match self {
+            Self::Tight => "tight",
+            Self::Roomy => "roomy",
+        }
     }
 }
 
@@ -171,15 +212,17 @@ fn labels(shape: &CloseUp, notation: Notation) -> AnyView {
             language.set_by(shape.set_by),
         ),
     ];
-    for chain in Chain::both(shape) {
-        for (rung, place) in chain.rungs.iter().zip(chain.places(shape)) {
+    for (chain, apart) in
+        Chain::both(shape).iter().flat_map(|chain| Apart::BOTH.map(|apart| (chain, apart)))
+    {
+        for (rung, place) in chain.rungs.iter().zip(chain.places(shape, apart)) {
             let (x, y) = paper.percent(Point::new(chain.names, place));
             let named = language.part(rung.part);
             let thickness = notation.length(Length::mm(rung.thickness()));
             labels.push(
                 view! {
                     <span
-                        class=format!("label {}", chain.class)
+                        class=format!("label {} {}", chain.class, apart.class())
                         style:left=format!("{x:.2}%")
                         style:top=format!("{y:.2}%")
                     >
@@ -199,25 +242,29 @@ fn picture(shape: &CloseUp) -> AnyView {
     let window = &shape.window;
     let lining = shape.lining;
     let room = Rect::new(window.left, lining.bottom, window.right, window.bottom);
-    let face =
-        [Point::new(window.left, shape.face.foam), Point::new(window.right, shape.face.foam)];
     let frame_face = [
         Point::new(window.left, shape.face.frame_face),
         Point::new(window.right, shape.face.frame_face),
     ];
     let stud = rects(&shape.stud);
-    let chains = Chain::both(shape).iter().map(|chain| chain.drawn(shape)).collect();
+    let chains = Chain::both(shape)
+        .iter()
+        .flat_map(|chain| {
+            let [tight, roomy] = Apart::BOTH.map(|apart| chain.leaders(shape, apart));
+            [chain.drawn(), tight, roomy]
+        })
+        .collect();
     view! {
         {patterns.defined()}
         <path class="room" d=room.path() />
         <path class="foam" fill=patterns.foam() d=closed(&shape.foam) />
-        <path class="sheet" d=closed(&shape.sheet) />
+        <path class="sheet-cut" d=closed(&shape.sheet) />
         <path class="board" fill=patterns.wood() d=lining.path() />
         <path class="stud-steel" d=stud />
         <path class="frame-face" d=all_open([&frame_face[..]]) />
         {breaks(shape)}
         {together(chains)}
-        <path class="face" d=all_open([&face[..]]) />
+        <path class="face" d=open(&shape.foam_face) />
     }
     .into_any()
 }

@@ -164,32 +164,82 @@ fn labels(chart: &Chart, notation: Notation) -> AnyView {
         labels.push(label(paper, plot.centre(), "waiting", words.working_out));
     }
     if let Some(own) = chart.own() {
+        let present = chart.present.map(|present| (present.depth, plane.place(&present)));
         for point in own.points.iter().filter(|point| is_round(point.depth, notation.units)) {
             let place = plane.place(point);
-            let at = Point::new(place.x - 12.0, place.y + 6.0);
+            // The present design's own mark goes before a figure it would cover.
+            let covered = present.is_some_and(|(depth, mark)| {
+                let apart = (place.x - mark.x).abs() + (place.y - mark.y).abs();
+                apart < 40.0 && depth != point.depth
+            });
+            if covered {
+                continue;
+            }
+            let below = if point.depth > chart.frame { 22.0 } else { 4.0 };
+            let at = Point::new(place.x - 12.0, place.y + below);
             labels.push(label(paper, at, "before depth", notation.length(point.depth)));
         }
-        let kink = own.points.iter().find(|point| point.depth == chart.frame);
-        if let Some(kink) = kink {
-            let place = plane.place(kink);
-            let at = Point::new(place.x - 12.0, place.y + 6.0);
-            let text = words.kink.with(&[&notation.length(chart.frame)]);
-            labels.push(label(paper, at, "before kink", text));
-        }
     }
-    for curve in &chart.curves {
-        if let Some(first) = curve.points.first() {
-            let place = plane.place(first);
-            let at = Point::new(place.x, place.y - 10.0);
-            labels.push(label(paper, at, "treatment", named(curve, notation)));
-        }
+    if let Some([_, note]) = kink_leader(chart) {
+        let text = words.kink.with(&[&notation.length(chart.frame)]);
+        labels.push(label(paper, Point::new(note.x + 6.0, note.y - 30.0), "after kink", text));
+    }
+    for (curve, leader) in treatment_leaders(chart) {
+        let class = if is_own(chart, curve) { "after own" } else { "after" };
+        labels.push(label(
+            paper,
+            Point::new(leader[2].x + 6.0, leader[2].y),
+            class,
+            named(curve, notation),
+        ));
     }
     if let Some(present) = &chart.present {
         let present = plane.place(present);
-        let at = Point::new(present.x + 16.0, present.y - 16.0);
-        labels.push(label(paper, at, "after this-design", words.this_design));
+        // The curves come from above on the left and go on below on the right.
+        let (at, class) = if present.x < plot.left + 0.7 * plot.width() {
+            (Point::new(present.x + 16.0, present.y - 26.0), "after this-design")
+        } else {
+            let x = (present.x + 100.0).min(paper.right);
+            (Point::new(x, present.y + 46.0), "before this-design")
+        };
+        labels.push(label(paper, at, class, words.this_design));
     }
     together(labels)
+}
+
+fn is_own(chart: &Chart, curve: &Curve) -> bool {
+    curve.treatments.contains(&chart.treatment)
+}
+
+/// From the kink of the own curve down to its note, where the curve has one.
+fn kink_leader(chart: &Chart) -> Option<[Point; 2]> {
+    let points = &chart.own()?.points;
+    let kink = points.iter().find(|point| point.depth == chart.frame)?;
+    let place = chart.plane.place(kink);
+    Some([place, Point::new(place.x, chart.plane.plot.bottom - 40.0)])
+}
+
+/// From the thin end of each curve up and over to its name. The curve furthest left goes up
+/// furthest, so that no leader crosses another.
+fn treatment_leaders(chart: &Chart) -> Vec<(&Curve, [Point; 3])> {
+    let plane = &chart.plane;
+    let mut tops: Vec<(&Curve, Point)> = chart
+        .curves
+        .iter()
+        .filter_map(|curve| Some((curve, plane.place(curve.points.first()?))))
+        .collect();
+    tops.sort_by(|(_, one), (_, other)| one.x.total_cmp(&other.x));
+    let Some(&(_, last)) = tops.last() else { return Vec::new() };
+    const ROW: f64 = 46.0;
+    let names = last.x + 40.0;
+    let row = |index: usize| plane.plot.top + 26.0 + ROW * index as f64;
+    tops.into_iter()
+        .enumerate()
+        .map(|(index, (curve, top))| {
+            let y = row(index).min(top.y);
+            (curve, [top, Point::new(top.x, y), Point::new(names, y)])
+        })
+        .collect()
 }
 
 fn picture(chart: &Chart) -> AnyView {
@@ -205,7 +255,7 @@ fn picture(chart: &Chart) -> AnyView {
     });
     let grid: Vec<[Point; 2]> = across.chain(up).collect();
     let lines = chart.curves.iter().map(|curve| {
-        let own = curve.treatments.contains(&chart.treatment);
+        let own = is_own(chart, curve);
         let line: Vec<Point> = curve.points.iter().map(|point| plane.place(point)).collect();
         let dots = own.then(|| {
             let dots = line.iter().map(|&point| {
@@ -220,6 +270,8 @@ fn picture(chart: &Chart) -> AnyView {
         }
         .into_any()
     });
+    let mut leaders = all_open(treatment_leaders(chart).iter().map(|(_, line)| &line[..]));
+    leaders.push_str(&all_open(kink_leader(chart).iter().map(|line| &line[..])));
     let present = chart.present.as_ref().map(|present| {
         let at = plane.place(present);
         view! { <circle class="present" cx=at.x cy=at.y r="11" /> }
@@ -227,6 +279,7 @@ fn picture(chart: &Chart) -> AnyView {
     view! {
         <path class="grid" d=all_open(grid.iter().map(|line| &line[..])) />
         <g class="curves">{together(lines.collect())}</g>
+        <path class="fine" d=leaders />
         {present}
     }
     .into_any()

@@ -89,7 +89,7 @@ fn cost(stack: &Stack, notation: Notation, words: &DrawingWords) -> String {
     const NOTHING: f64 = 0.5;
     let past = FoamFace::of(stack).past_frame();
     if stack.brought_in > Length::ZERO {
-        words.hides_castings.to_owned()
+        words.hides_castings.with(&[&notation.length(stack.air_gap())])
     } else if past > NOTHING {
         words.past_frame.with(&[&notation.length(Length::mm(past))])
     } else if past < -NOTHING {
@@ -181,6 +181,11 @@ impl Grip {
             let point = at(Length::new(depth()).as_mm());
             paper.get().percent(point)
         });
+        let past = move || {
+            let stack = state.design.with(|design: &Design| design.stack(surface));
+            let gap = (stack.total() - stack.foam).as_mm() / paper.get().width();
+            format!("{gap:.4}")
+        };
         let note = with_note
             .then(|| view! { <span class="note" aria-hidden="true">{cost}</span> }.into_any());
         let in_unit = move |position: i64| scale().step * position as f64;
@@ -188,6 +193,7 @@ impl Grip {
             <div
                 class=towards.class()
                 class:dragging=move || drag.with(Option::is_some)
+                style=("--past", past)
                 style:left=move || format!("{:.3}%", place.get().0)
                 style:top=move || format!("{:.3}%", place.get().1)
             >

@@ -8,7 +8,7 @@ use leptos::prelude::*;
 use super::geometry::{Direction, LadderBar, Point, Rect, all_open};
 use super::paper::{heading, together};
 use super::pattern::Patterns;
-use crate::measure::Notation;
+use crate::measure::{NO_BREAK_SPACE, Notation};
 use crate::state::State;
 
 const NAME: &str = "ladder";
@@ -72,10 +72,11 @@ fn drawn(bar: &LadderBar, notation: Notation, patterns: &Patterns) -> AnyView {
     });
     let figures = bar.rungs.iter().filter_map(|rung| {
         let clear = rung.step.taker == Taker::ClearRoom;
-        let written = if clear {
-            notation.length(rung.step.taken)
-        } else {
-            notation.length_bare(rung.step.taken)
+        let whole = notation.length(rung.step.taken);
+        // On a narrow rung the number alone: its unit stands in the sum below.
+        let written = match whole.split_once(NO_BREAK_SPACE) {
+            Some((number, _)) if !clear => number.to_owned(),
+            _ => whole,
         };
         let fits = written.chars().count() as f64 * CHARACTER <= rung.to - rung.from;
         fits.then(|| {
@@ -106,7 +107,7 @@ fn drawn(bar: &LadderBar, notation: Notation, patterns: &Patterns) -> AnyView {
 fn broken(rect: &Rect) -> AnyView {
     let (top, bottom) = (rect.top, rect.bottom);
     let line = |from: f64, to: f64, y: f64| [Point::new(from, y), Point::new(to, y)];
-    let quarter = rect.width() * 0.16;
+    let aside = 30.0;
     let zigzag = |x: f64| {
         [
             Point::new(x + 6.0, top - 6.0),
@@ -117,7 +118,7 @@ fn broken(rect: &Rect) -> AnyView {
             Point::new(x - 6.0, bottom + 6.0),
         ]
     };
-    let (left, right) = (rect.left + quarter, rect.right - quarter);
+    let (left, right) = (rect.left + aside, rect.right - aside);
     let edges = [
         line(rect.left, left, top),
         line(rect.left, left, bottom),
@@ -175,8 +176,11 @@ fn sums(bar: &LadderBar, notation: Notation, patterns: &Patterns) -> AnyView {
             .map(|rung| rung.step)
             .filter(|step| step.surface == Some(surface))
             .collect();
-        if surface == Surface::SideWall {
-            steps.truncate(steps.len() / 2);
+        // Every sum starts at the steel.
+        match surface {
+            Surface::SideWall => steps.truncate(steps.len() / 2),
+            Surface::DoorEnd | Surface::Floor => steps.reverse(),
+            Surface::FrontEnd | Surface::Ceiling => {}
         }
         view! {
             <li>

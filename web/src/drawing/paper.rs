@@ -31,7 +31,7 @@ impl Paper {
         let Self { name, size, title, told } = self;
         let identity = |part: &str| format!("{name}-{part}");
         let (title_identity, told_identity) = (identity("title"), identity("told"));
-        let described = format!("{title_identity} {told_identity}");
+        let (titled, described) = (title_identity.clone(), told_identity.clone());
         view! {
             <div
                 class="paper"
@@ -44,7 +44,8 @@ impl Paper {
                     class="picture"
                     viewBox=move || size.get().view_box()
                     role="img"
-                    aria-labelledby=described
+                    aria-labelledby=titled
+                    aria-describedby=described
                 >
                     <title id=title_identity>{move || title.get()}</title>
                     <desc id=told_identity>{move || told.get()}</desc>

@@ -40,8 +40,9 @@ pub fn plan(state: State) -> AnyView {
         ])
     });
     let paper = Paper { name: NAME, size, title, told };
-    let middle = move |x: fn(&Plan, f64) -> f64| {
-        move |foam| shape.with(|shape| Point::new(x(shape, foam), shape.bare.centre().y))
+    // Not level with one another, so that they clear one another in a short box.
+    let on_end = move |x: fn(&Plan, f64) -> f64, share: f64| {
+        move |foam| shape.with(|shape| Point::new(x(shape, foam), shape.bare.height() * share))
     };
     let grips = together(vec![
         Grip {
@@ -52,7 +53,7 @@ pub fn plan(state: State) -> AnyView {
             towards: Towards::Right,
             name: |words| words.front_grip,
             paper: size,
-            at: Box::new(middle(Plan::front_face_at)),
+            at: Box::new(on_end(Plan::front_face_at, 0.4)),
             with_note: false,
         }
         .drawn(),
@@ -64,7 +65,7 @@ pub fn plan(state: State) -> AnyView {
             towards: Towards::Left,
             name: |words| words.door_grip,
             paper: size,
-            at: Box::new(middle(Plan::door_face_at)),
+            at: Box::new(on_end(Plan::door_face_at, 0.6)),
             with_note: false,
         }
         .drawn(),
@@ -154,24 +155,14 @@ fn picture(shape: &Plan) -> AnyView {
         />
         <path class="sheet-line" d=all_open(shape.sheets.iter().map(|line| &line[..])) />
         <path class="steel-outline" d=rects(&shape.cargo_doors) />
+        <path class="face" d=all_open(shape.end_faces.iter().map(|line| &line[..])) />
         {together(shape.castings.iter().map(|corner| casting(corner, &patterns)).collect())}
         {together(shape.openings.iter().map(opening).collect())}
         {figure(shape)}
         {length_tape(shape).drawn(&patterns)}
         {width_tape(shape).drawn(&patterns)}
-        {faces(shape)}
     }
     .into_any()
-}
-
-/// The foam faces that can be moved: both ends.
-fn faces(shape: &Plan) -> AnyView {
-    let (front, door) =
-        (shape.front_face_at(shape.front_face.foam), shape.door_face_at(shape.door_face.foam));
-    let (top, bottom) =
-        (shape.bare.top + shape.side_face.foam, shape.bare.bottom - shape.side_face.foam);
-    let lines = [front, door].map(|x| [Point::new(x, top), Point::new(x, bottom)]);
-    view! { <path class="face" d=all_open(lines.iter().map(|line| &line[..])) /> }.into_any()
 }
 
 fn opening(opening: &DrawnOpening) -> AnyView {

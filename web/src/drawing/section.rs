@@ -66,9 +66,8 @@ pub fn section(state: State) -> AnyView {
             name: |words| words.ceiling_grip,
             paper: size,
             at: Box::new(move |foam| {
-                shape.with(|shape| {
-                    Point::new(shape.bare.width() * 0.62, shape.ceiling_face_at(foam))
-                })
+                shape
+                    .with(|shape| Point::new(shape.bare.width() * 0.7, shape.ceiling_face_at(foam)))
             }),
             with_note: true,
         }
@@ -109,6 +108,8 @@ fn labels(shape: &Section, notation: Notation, fate: Fate) -> AnyView {
     let words = notation.language.drawing();
     let paper = &shape.paper;
     let mm = |value: f64| notation.length(Length::mm(value));
+    let bare = |value: f64| notation.length_bare(Length::mm(value));
+    let beside = height_tape(shape).at + 62.0;
     let mut labels = vec![
         label(paper, width_tape(shape).middle(), "on-line strong", mm(shape.clear.width())),
         label(
@@ -116,6 +117,30 @@ fn labels(shape: &Section, notation: Notation, fate: Fate) -> AnyView {
             height_tape(shape).middle(),
             "on-line upright strong",
             mm(shape.clear.height()),
+        ),
+        label(
+            paper,
+            Point::new(shape.bare.left - 14.0, width_tape(shape).at),
+            "before small roomy",
+            bare(shape.clear.left - shape.bare.left),
+        ),
+        label(
+            paper,
+            Point::new(shape.bare.right + 14.0, width_tape(shape).at),
+            "after small roomy",
+            bare(shape.bare.right - shape.clear.right),
+        ),
+        label(
+            paper,
+            Point::new(beside, (shape.bare.top + shape.clear.top) / 2.0),
+            "upright small roomy",
+            bare(shape.clear.top - shape.bare.top),
+        ),
+        label(
+            paper,
+            Point::new(beside, (shape.clear.bottom + shape.bare.bottom) / 2.0),
+            "upright small roomy",
+            bare(shape.bare.bottom - shape.clear.bottom),
         ),
         label(
             paper,
@@ -134,19 +159,23 @@ fn labels(shape: &Section, notation: Notation, fate: Fate) -> AnyView {
             phrase.with(&[&mm(bottom.y - top.y)]),
         ));
     }
-    let corner = &shape.castings[0];
-    let under = corner
-        .cover
-        .as_ref()
-        .map_or(corner.steel.bottom.max(shape.clear.top), |cover| cover.standing_out.bottom);
-    let class = if fate == Fate::Bare { "after small alert" } else { "after small" };
+    let class =
+        if fate == Fate::Bare { "after small casting alert" } else { "after small casting" };
     labels.push(label(
         paper,
-        Point::new(shape.clear.left + 90.0, under + 75.0),
+        casting_leader(shape)[1],
         class,
         notation.language.casting_label(fate),
     ));
     together(labels)
+}
+
+/// From the left casting, or what is round it, to its name.
+fn casting_leader(shape: &Section) -> [Point; 2] {
+    let corner = &shape.castings[0];
+    let shown = corner.cover.as_ref().map_or(corner.steel, |cover| cover.standing_out);
+    let name = Point::new(shape.clear.left + 150.0, shown.bottom.max(shape.clear.top) + 110.0);
+    [Point::new(shown.right - 8.0, shown.bottom - 8.0), name]
 }
 
 fn picture(shape: &Section) -> AnyView {
@@ -160,13 +189,14 @@ fn picture(shape: &Section) -> AnyView {
         {frame(shape)}
         <path class="board" fill=patterns.wood() d=closed(&shape.lining) />
         {skin(shape)}
+        {faces(shape)}
         {together(shape.castings.iter().map(|corner| casting(corner, &patterns)).collect())}
         <path class="datum" d=shape.bare.path() />
         {figure(shape)}
         {width_tape(shape).drawn(&patterns)}
         {height_tape(shape).drawn(&patterns)}
         {shape.headroom.map(|ends| between(&ends, &patterns))}
-        {faces(shape)}
+        <path class="fine" d=all_open([&casting_leader(shape)[..]]) />
     }
     .into_any()
 }
@@ -302,7 +332,7 @@ pub fn casting(corner: &Corner, patterns: &Patterns) -> AnyView {
 /// A drop that hangs from bare steel.
 fn bare_mark(corner: &Corner, patterns: &Patterns) -> AnyView {
     let centre = corner.steel.centre();
-    let size = patterns.unit * 13.0;
+    let size = (patterns.unit * 13.0).min(corner.steel.height() * 0.28);
     let place = format!("translate({:.1} {:.1}) scale({size:.2})", centre.x, centre.y);
     view! {
         <g class="drop" transform=place>
