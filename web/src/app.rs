@@ -21,8 +21,9 @@ fn page(state: State, language: Language) -> El {
     };
     let sheet = el("div").class("sheet").with(&[
         framed("drawing section").hold(drawing::section(state)),
-        panel::controls(state, language),
-        panel::facts(state, language),
+        el("div")
+            .class("choices")
+            .with(&[panel::controls(state, language), panel::facts(state, language)]),
         framed("drawing plan").hold(drawing::plan(state)),
         framed("drawing close-up").hold(drawing::close_up(state)),
         framed("drawing ladder").hold(drawing::ladder(state)),

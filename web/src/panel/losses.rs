@@ -104,7 +104,12 @@ struct Row {
 }
 
 impl Row {
-    fn new(state: State, language: Language, loss: Loss, open: RwSignal<Option<Element>>) -> Self {
+    fn new(
+        state: State,
+        language: Language,
+        element: Element,
+        open: RwSignal<Option<Element>>,
+    ) -> Self {
         let row = Self {
             element,
             whole: el("tr"),
@@ -146,7 +151,7 @@ impl Row {
             el("th").attr("scope", "row").child(&details),
             row.power.clone(),
             row.share.clone(),
-            el("td").class("bar").attr("aria-hidden", "true").child(&row.bar),
+            el("td").class("share-bar").attr("aria-hidden", "true").child(&row.bar),
         ]);
         row
     }

@@ -148,7 +148,7 @@ mod tests {
 
     /// The number at the start of a text such as `ψ 0.006 W/mK`.
     fn number(text: &str) -> f64 {
-        let digits = text.trim_start_matches("ψ ").replace(',', "").replace('−', "-");
+        let digits = text.trim_start_matches(['ψ', 'χ', ' ']).replace(',', "").replace('−', "-");
         let end = digits.find('\u{a0}').unwrap_or(digits.len());
         digits[..end].parse().expect("a number in front")
     }

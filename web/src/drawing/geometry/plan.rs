@@ -361,12 +361,10 @@ mod tests {
     #[test]
     fn there_are_as_many_studs_as_the_envelope_counts() {
         for evaluation in samples::evaluations() {
-            let counted: u32 = evaluation
-                .envelope
-                .frame_lines
+            let design = evaluation.checked.design();
+            let counted: u32 = [Surface::SideWall, Surface::FrontEnd, Surface::DoorEnd]
+                .map(|wall| frame_members(design, &evaluation.room.clear, wall))
                 .iter()
-                .filter(|lines| lines.surface != Surface::Ceiling)
-                .map(|lines| lines.count)
                 .sum();
             assert_eq!(Plan::of(&evaluation).studs.len(), counted as usize);
         }
