@@ -18,6 +18,9 @@ use crate::text::Language;
 
 const NAME: &str = "close-up";
 
+/// Where the grip lies across the drawn wall; the word beside the lining starts past it.
+const GRIP: f64 = 0.16;
+
 /// The close-up with a grip on the foam's face, and below it what sets the lining.
 pub fn close_up(state: State, language: Language) -> El {
     let shape = Memo::new(move |_| state.outcome.with(|outcome| CloseUp::of(&outcome.good)));
@@ -48,7 +51,7 @@ pub fn close_up(state: State, language: Language) -> El {
         paper: size,
         at: Box::new(move |foam| {
             let window = shape.with(|shape| shape.window);
-            Point::new(window.left + window.width() * 0.88, foam)
+            Point::new(window.left + window.width() * GRIP, foam)
         }),
         with_note: false,
     };
@@ -204,8 +207,11 @@ fn labels(shape: &CloseUp, notation: Notation) -> Vec<El> {
     let mut labels = vec![
         put(window.top + 12.0, "after small", words.outdoors),
         put(window.bottom - 12.0, "after small", words.room),
-        put(shape.lining.bottom + 15.0, "after small marked", language.set_by(shape.set_by)),
     ];
+    let beside_lining =
+        Point::new(window.left + window.width() * (GRIP + 0.05), shape.lining.bottom + 15.0);
+    let set_by = language.set_by(shape.set_by);
+    labels.push(label(&shape.paper, beside_lining, "after small marked", set_by));
     for chain in Chain::both(shape) {
         for apart in Apart::BOTH {
             labels.extend(chain.labels(shape, apart, notation));
