@@ -60,9 +60,9 @@ impl Wave {
         }
         let waves = ((at - self.first_trough) / self.pitch).round();
         let last = (self.troughs - 1) as f64;
-        let trough = self.first_trough + waves.clamp(0.0, last) * self.pitch;
+        let trough = self.first_trough + waves.min(last).max(0.0) * self.pitch;
         let beside_flat = (at - trough).abs() - self.outer_flat / 2.0;
-        (self.depth * (1.0 - beside_flat / self.slope)).clamp(0.0, self.depth)
+        (self.depth * (1.0 - beside_flat / self.slope)).min(self.depth).max(0.0)
     }
 
     /// The bends of the sheet between two places, both of them included, with how far each lies
@@ -134,7 +134,7 @@ impl Wave {
     fn endless(&self, at: f64) -> f64 {
         let off = (at - self.first_trough) / self.pitch;
         let beside_flat = (off - off.round()).abs() * self.pitch - self.outer_flat / 2.0;
-        (self.depth * (1.0 - beside_flat / self.slope)).clamp(0.0, self.depth)
+        (self.depth * (1.0 - beside_flat / self.slope)).min(self.depth).max(0.0)
     }
 }
 

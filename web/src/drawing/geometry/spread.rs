@@ -29,7 +29,7 @@ pub fn spread(wanted: &[f64], least: f64, low: f64, high: f64) -> Vec<f64> {
     let highest = (high - gap * (count - 1) as f64).max(low);
     pools
         .iter()
-        .flat_map(|&(mean, size)| std::iter::repeat_n(mean.clamp(low, highest), size))
+        .flat_map(|&(mean, size)| std::iter::repeat_n(mean.min(highest).max(low), size))
         .enumerate()
         .map(|(index, base)| base + gap * index as f64)
         .collect()
