@@ -282,3 +282,35 @@ impl Grip {
         }));
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::measure::UnitSystem;
+    use crate::text::Language;
+
+    #[test]
+    fn a_face_that_is_moved_so_far_is_foam_that_grew_so_far() {
+        let steel = Point::new(2352.0, 400.0);
+        for towards in [Towards::Right, Towards::Left, Towards::Down] {
+            for foam in [10.0, 63.0, 200.0] {
+                let face = towards.from(steel, foam);
+                assert_eq!(towards.along(face.x - steel.x, face.y - steel.y), foam);
+            }
+        }
+    }
+
+    #[test]
+    fn what_foam_costs_is_said_on_either_side_of_the_frame() {
+        let notation = Notation { units: UnitSystem::Metric, language: Language::English };
+        let words = Language::English.drawing();
+        let said = |mm: f64| {
+            let design = Design { side_wall_foam: Length::mm(mm), ..Design::default() };
+            cost(&design.stack(Surface::SideWall), notation, words)
+        };
+        // Stand-off 22 and stud 41 put the frame's face at 63 mm.
+        assert_eq!(said(50.0), "up to the frame: 13\u{a0}mm more is free");
+        assert_eq!(said(63.0), "at the frame’s face: still free");
+        assert_eq!(said(75.0), "past the frame: takes 12\u{a0}mm of room");
+    }
+}

@@ -30,24 +30,60 @@ impl Label {
         Self { at: Point::new(x, y), class, figure: String::new(), words: words.into() }
     }
 
-    fn drawn(&self, paper: &Rect) -> El {
-        let (x, y) = paper.percent(self.at);
-        let label = el("span").class("label");
-        label.set("class", &["label ", self.class].concat());
-        label.set_style("left", &percent(x));
-        label.set_style("top", &percent(y));
-        if self.figure.is_empty() {
-            return label.text(&self.words);
-        }
-        label.child(&el("b").text(&self.figure)).child(&el("span").text(&self.words))
+    fn is_like(&self, other: &Self) -> bool {
+        self.class == other.class && self.figure.is_empty() == other.figure.is_empty()
     }
 }
+
+/// A label on the page.
+struct LabelSlot {
+    like: Label,
+    element: El,
+    left: Slot,
+    top: Slot,
+    figure: Option<Slot>,
+    words: Slot,
+}
+
+impl LabelSlot {
+    fn new(label: &Label) -> Self {
+        let element = el("span").class(&["label ", label.class].concat());
+        let (figure, words) = if label.figure.is_empty() {
+            (None, element.clone())
+        } else {
+            let (figure, words) = (el("b"), el("span"));
+            element.clone().with(&[figure.clone(), words.clone()]);
+            (Some(Slot::text(figure)), words)
+        };
+        Self {
+            like: label.clone(),
+            left: Slot::style(element.clone(), "left"),
+            top: Slot::style(element.clone(), "top"),
+            figure,
+            words: Slot::text(words),
+            element,
+        }
+    }
+
+    fn show(&mut self, paper: &Rect, label: Label) {
+        let (x, y) = paper.percent(label.at);
+        self.left.write(percent(x));
+        self.top.write(percent(y));
+        if let Some(figure) = &mut self.figure {
+            figure.write(label.figure);
+        }
+        self.words.write(label.words);
+    }
+}
+
+/// Writes one attribute of a picture from its shape.
+type Write<S> = fn(&S) -> String;
 
 /// The picture of a shape: which path is written how.
 pub struct Picture<S> {
     /// The elements in the order they cover one another.
     pub elements: Vec<El>,
-    slots: Vec<(Slot, fn(&S) -> String)>,
+    slots: Vec<(Slot, Write<S>)>,
 }
 
 impl<S> Picture<S> {
@@ -57,23 +93,18 @@ impl<S> Picture<S> {
     }
 
     /// A path that keeps up.
-    pub fn path(&mut self, class: &str, write: fn(&S) -> String) -> &mut Self {
+    pub fn path(&mut self, class: &str, write: Write<S>) -> &mut Self {
         self.attribute(&svg("path").class(class), "d", write)
     }
 
     /// A path painted with a pattern.
-    pub fn painted(&mut self, class: &str, paint: &str, write: fn(&S) -> String) -> &mut Self {
+    pub fn painted(&mut self, class: &str, paint: &str, write: Write<S>) -> &mut Self {
         let path = svg("path").class(class).attr("fill", paint).attr("fill-rule", "evenodd");
         self.attribute(&path, "d", write)
     }
 
     /// An element with one attribute that keeps up.
-    pub fn attribute(
-        &mut self,
-        element: &El,
-        name: &'static str,
-        write: fn(&S) -> String,
-    ) -> &mut Self {
+    pub fn attribute(&mut self, element: &El, name: &'static str, write: Write<S>) -> &mut Self {
         self.slots.push((Slot::attribute(element.clone(), name), write));
         self.elements.push(element.clone());
         self
@@ -113,7 +144,7 @@ struct Sheet {
     size: Slot,
     proportion: Slot,
     told: Slot,
-    last_labels: Option<(Rect, Vec<Label>)>,
+    label_slots: Vec<LabelSlot>,
 }
 
 impl Sheet {
@@ -135,7 +166,7 @@ impl Sheet {
             size: Slot::attribute(picture, "viewBox"),
             proportion: Slot::style(paper.clone(), "aspect-ratio"),
             told: Slot::text(told),
-            last_labels: None,
+            label_slots: Vec::new(),
             paper,
         }
     }
@@ -144,15 +175,16 @@ impl Sheet {
         self.size.write(numbers(&[size.left, size.top, size.width(), size.height()]));
         self.proportion.write(numbers(&[size.width() / size.height()]));
         self.told.write(told);
-        let labels = Some((size, labels));
-        if labels == self.last_labels {
-            return;
-        }
-        if let Some((size, labels)) = &labels {
-            let drawn: Vec<El> = labels.iter().map(|label| label.drawn(size)).collect();
+        let fits = self.label_slots.len() == labels.len()
+            && self.label_slots.iter().zip(&labels).all(|(slot, label)| slot.like.is_like(label));
+        if !fits {
+            self.label_slots = labels.iter().map(LabelSlot::new).collect();
+            let drawn: Vec<El> = self.label_slots.iter().map(|slot| slot.element.clone()).collect();
             self.labels.refill(&drawn);
         }
-        self.last_labels = labels;
+        for (slot, label) in self.label_slots.iter_mut().zip(labels) {
+            slot.show(&size, label);
+        }
     }
 }
 

@@ -104,7 +104,7 @@ mod tests {
 
     #[test]
     fn numbers_are_written_to_a_hundredth_and_no_longer_than_they_are() {
-        assert_eq!(numbers(&[0.0, -0.004, 1.0, -12.5, 3.14159]), "0 0 1 -12.5 3.14");
+        assert_eq!(numbers(&[0.0, -0.004, 1.0, -12.5, 8.76543]), "0 0 1 -12.5 8.77");
         assert_eq!(numbers(&[0.05, -0.05, 99.996]), "0.05 -0.05 100");
         assert_eq!(numbers(&[f64::NAN]), "");
         assert_eq!(percent(33.333), "33.33%");

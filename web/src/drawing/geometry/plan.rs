@@ -11,36 +11,10 @@ use inchwise_core::freight_box::{CORNER_FITTING_LENGTH, CORNER_FITTING_WIDTH, Fr
 
 use super::corner::{Corner, CornerPlace, CornerPlane, Fate};
 use super::frame::{Lie, c_section, members_along};
-use super::opening::{Opening, OpeningKind, openings_on};
+use super::opening::{DrawnOpening, Opening, OpeningKind, Swing, openings_on};
 use super::section::FoamFace;
 use super::shape::{Point, Rect};
 use super::sheet::Wave;
-
-/// An opening on the paper.
-#[derive(Clone, Debug, PartialEq)]
-pub struct DrawnOpening {
-    /// Which kind.
-    pub kind: OpeningKind,
-    /// What it cuts out of sheet and build-up.
-    pub hole: Rect,
-    /// Glass lines, or the open leaf of the door.
-    pub lines: Vec<[Point; 2]>,
-    /// The path the door's edge takes: radius, from, to, and whether it sweeps clockwise.
-    pub swing: Option<Swing>,
-}
-
-/// A quarter turn of a door.
-#[derive(Clone, Copy, Debug, PartialEq)]
-pub struct Swing {
-    /// The width of the leaf.
-    pub radius: f64,
-    /// The shut edge.
-    pub shut: Point,
-    /// The open edge.
-    pub open: Point,
-    /// Whether the arc from shut to open runs clockwise on the paper.
-    pub clockwise: bool,
-}
 
 /// The plan of a box, mm.
 #[derive(Clone, Debug, PartialEq)]
