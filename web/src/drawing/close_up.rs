@@ -2,16 +2,14 @@
 
 use inchwise_core::design::Surface;
 use inchwise_core::units::Length;
+use leptos::prelude::With;
 
-use super::geometry::{
-    CloseUp, Part, Point, Rect, Rung, SetBy, all_open, closed, open, rects, spread,
-};
-use super::grip::{Grip, Towards};
-use super::paper::{Paper, label, path, placed};
-use super::pattern::{Patterns, unit_of};
+use super::geometry::{CloseUp, Part, Pen, Point, Rect, Rung, SetBy, spread};
+use super::grip::{Grip, Hold, Towards};
+use super::paper::{Drawing, Label, Picture, figure};
+use super::pattern::Patterns;
 use super::section::WALL_FOAM;
 use crate::dom::{El, el};
-use crate::kept::Kept;
 use crate::measure::Notation;
 use crate::state::State;
 use crate::text::Language;
@@ -23,50 +21,54 @@ const GRIP: f64 = 0.16;
 
 /// The close-up with a grip on the foam's face, and below it what sets the lining.
 pub fn close_up(state: State, language: Language) -> El {
-    let shape = Kept::new(move || state.look(|outcome| CloseUp::of(&outcome.good)));
-    let size = Kept::new(move || shape.with(|shape| shape.paper));
-    let words = language.drawing();
-    let rule = move || {
-        let notation = state.notation();
-        shape.with(|shape| rule(shape, notation))
-    };
-    let told = move || {
-        let notation = state.notation();
-        let chains = shape.with(|shape| {
-            [&shape.frame_chain, &shape.foam_chain].map(|rungs| listed(rungs, notation))
-        });
-        words.close_up_told.with(&[&chains[0], &chains[1], &rule()])
-    };
-    let labels = move || {
-        let notation = state.notation();
-        shape.with(|shape| labels(shape, notation))
-    };
+    let title = language.drawing().close_up;
     let grip = Grip {
-        state,
         key: "close-up",
         fields: WALL_FOAM,
         surface: Surface::SideWall,
         towards: Towards::Down,
         name: |words| words.wall_grip,
-        paper: size,
-        at: Box::new(move |foam| {
-            let window = shape.with(|shape| shape.window);
-            Point::new(window.left + window.width() * GRIP, foam)
-        }),
+        hold: |design| {
+            let window = CloseUp::window_of(&design.stack(Surface::SideWall));
+            let at = Point::new(window.left + window.width() * GRIP, 0.0);
+            Hold { paper: CloseUp::paper_of(design), at }
+        },
         with_note: false,
     };
-    let paper = Paper { name: NAME, size, title: words.close_up };
-    let drawn = paper.drawn(told, &picture(shape, size), labels, &[grip.drawn()]);
-    paper.figure("close-up-figure", &[drawn, el("figcaption").text_with(rule)])
+    let shape = move || state.outcome.with(|outcome| CloseUp::of(&outcome.good));
+    let drawing = Drawing {
+        name: NAME,
+        title,
+        shape: Box::new(shape),
+        paper: |shape| shape.paper,
+        told,
+        labels,
+        picture: picture(),
+        grips: vec![grip.drawn(state)],
+    };
+    let rule = el("figcaption").text_with(move || rule(&shape(), state.notation()));
+    figure(NAME, title, &[drawing.drawn(state), rule])
+}
+
+fn told(shape: &CloseUp, notation: Notation) -> String {
+    let [frame, foam] =
+        [&shape.frame_chain, &shape.foam_chain].map(|rungs| listed(rungs, notation));
+    let rule = rule(shape, notation);
+    notation.language.drawing().close_up_told.with(&[&frame, &foam, &rule])
 }
 
 /// Rungs by name and thickness.
 fn listed(rungs: &[Rung], notation: Notation) -> String {
-    let named = rungs.iter().map(|rung| {
-        let thickness = notation.length(Length::mm(rung.thickness()));
-        format!("{} {thickness}", notation.language.part(rung.part))
-    });
-    named.collect::<Vec<_>>().join(", ")
+    let mut listed = String::new();
+    for rung in rungs {
+        if !listed.is_empty() {
+            listed.push_str(", ");
+        }
+        listed.push_str(notation.language.part(rung.part));
+        listed.push(' ');
+        listed.push_str(&notation.length(Length::mm(rung.thickness())));
+    }
+    listed
 }
 
 /// What sets the lining, in a sentence.
@@ -92,7 +94,7 @@ struct Chain<'a> {
     at: f64,
     /// Where the leaders end.
     names: f64,
-    class: &'static str,
+    on_the_right: bool,
 }
 
 impl<'a> Chain<'a> {
@@ -103,13 +105,13 @@ impl<'a> Chain<'a> {
                 rungs: &shape.frame_chain,
                 at: window.left - 12.0,
                 names: window.left - 40.0,
-                class: "before named",
+                on_the_right: false,
             },
             Self {
                 rungs: &shape.foam_chain,
                 at: window.right + 12.0,
                 names: window.right + 40.0,
-                class: "after named",
+                on_the_right: true,
             },
         ]
     }
@@ -122,49 +124,46 @@ impl<'a> Chain<'a> {
     }
 
     /// The chain's line with a stroke at each end of a rung.
-    fn line(&self) -> String {
+    fn line(&self, pen: Pen) -> Pen {
+        const ACROSS: f64 = 5.0;
+        const UP: f64 = 3.0;
         let (Some(first), Some(last)) = (self.rungs.first(), self.rungs.last()) else {
-            return String::new();
+            return pen;
         };
-        let tick = 5.0;
-        let mut lines = vec![[Point::new(self.at, first.from), Point::new(self.at, last.to)]];
-        let ends = self.rungs.iter().map(|rung| rung.from).chain([last.to]);
-        lines.extend(ends.map(|y| {
-            let (across, up) = (tick, tick * 0.6);
-            [Point::new(self.at - across, y + up), Point::new(self.at + across, y - up)]
-        }));
-        all_open(lines.iter().map(|line| &line[..]))
+        let stroke =
+            |pen: Pen, y: f64| pen.between(self.at - ACROSS, y + UP, self.at + ACROSS, y - UP);
+        let pen = pen.between(self.at, first.from, self.at, last.to);
+        let pen = self.rungs.iter().fold(pen, |pen, rung| stroke(pen, rung.from));
+        stroke(pen, last.to)
     }
 
     /// From each rung to its name.
-    fn leaders(&self, shape: &CloseUp, apart: Apart) -> String {
+    fn leaders(&self, shape: &CloseUp, apart: Apart, mut pen: Pen) -> Pen {
         let towards = (self.names - self.at).signum();
-        let lines: Vec<[Point; 4]> = self
-            .rungs
-            .iter()
-            .zip(self.places(shape, apart))
-            .map(|(rung, name)| {
-                [
-                    Point::new(self.at + towards * 2.0, rung.middle()),
-                    Point::new(self.at + towards * 10.0, rung.middle()),
-                    Point::new(self.names - towards * 6.0, name),
-                    Point::new(self.names, name),
-                ]
-            })
-            .collect();
-        all_open(lines.iter().map(|line| &line[..]))
+        for (rung, name) in self.rungs.iter().zip(self.places(shape, apart)) {
+            pen = pen.line(&[
+                Point::new(self.at + towards * 2.0, rung.middle()),
+                Point::new(self.at + towards * 10.0, rung.middle()),
+                Point::new(self.names - towards * 6.0, name),
+                Point::new(self.names, name),
+            ]);
+        }
+        pen
     }
 
     /// The names.
-    fn labels(&self, shape: &CloseUp, apart: Apart, notation: Notation) -> Vec<El> {
-        let places = self.places(shape, apart);
-        let named = self.rungs.iter().zip(places).map(|(rung, place)| {
-            let class = format!("{} {}", self.class, apart.class());
-            placed(&shape.paper, Point::new(self.names, place), &class)
-                .child(&el("b").text(&notation.length(Length::mm(rung.thickness()))))
-                .child(&el("span").text(notation.language.part(rung.part)))
-        });
-        named.collect()
+    fn labels(&self, shape: &CloseUp, apart: Apart, notation: Notation, labels: &mut Vec<Label>) {
+        for (rung, place) in self.rungs.iter().zip(self.places(shape, apart)) {
+            let class = match (apart, self.on_the_right) {
+                (Apart::Tight, false) => "before named tight",
+                (Apart::Tight, true) => "after named tight",
+                (Apart::Roomy, false) => "before named roomy",
+                (Apart::Roomy, true) => "after named roomy",
+            };
+            let mut label = Label::new(self.names, place, class, notation.language.part(rung.part));
+            label.figure = notation.length(Length::mm(rung.thickness()));
+            labels.push(label);
+        }
     }
 }
 
@@ -187,69 +186,63 @@ impl Apart {
             Self::Roomy => 0.125,
         }
     }
-
-    /// Shown only where it fits.
-    const fn class(self) -> &'static str {
-        match self {
-            Self::Tight => "tight",
-            Self::Roomy => "roomy",
-        }
-    }
 }
 
-fn labels(shape: &CloseUp, notation: Notation) -> Vec<El> {
+fn labels(shape: &CloseUp, notation: Notation) -> Vec<Label> {
     let language = notation.language;
     let words = language.drawing();
     let window = &shape.window;
-    let put = |y: f64, class: &str, text: &str| {
-        label(&shape.paper, Point::new(window.left + 4.0, y), class, text)
-    };
-    let mut labels = vec![
-        put(window.top + 12.0, "after small", words.outdoors),
-        put(window.bottom - 12.0, "after small", words.room),
-    ];
-    let beside_lining =
-        Point::new(window.left + window.width() * (GRIP + 0.05), shape.lining.bottom + 15.0);
+    let left = window.left + 4.0;
+    let past_grip = window.left + window.width() * (GRIP + 0.05);
+    let beside_lining = shape.lining.bottom + 15.0;
     let set_by = language.set_by(shape.set_by);
-    labels.push(label(&shape.paper, beside_lining, "after small marked", set_by));
+    let mut labels = vec![
+        Label::new(left, window.top + 12.0, "after small", words.outdoors),
+        Label::new(left, window.bottom - 12.0, "after small", words.room),
+        Label::new(past_grip, beside_lining, "after small marked", set_by),
+    ];
     for chain in Chain::both(shape) {
         for apart in Apart::BOTH {
-            labels.extend(chain.labels(shape, apart, notation));
+            chain.labels(shape, apart, notation, &mut labels);
         }
     }
     labels
 }
 
-fn picture(shape: Kept<CloseUp>, size: Kept<Rect>) -> Vec<El> {
-    let patterns = Patterns { name: NAME };
-    let all = |draw: fn(&CloseUp) -> String| move || shape.with(draw);
-    let chains = |draw: fn(&Chain, &CloseUp) -> String| {
-        move || shape.with(|shape| Chain::both(shape).iter().map(|one| draw(one, shape)).collect())
-    };
-    vec![
-        patterns.defined(move || unit_of(size.get().width())),
-        path("room", all(|shape| room(shape).path())),
-        path("foam", all(|shape| closed(&shape.foam))).attr("fill", &patterns.foam()),
-        path("sheet-cut", all(|shape| closed(&shape.sheet))),
-        path("board", all(|shape| rects(&[shape.lining]))).attr("fill", &patterns.wood()),
-        path("stud-steel", all(|shape| rects(&shape.stud))),
-        path("frame-face", all(|shape| level(shape, shape.face.frame_face))),
-        path("break", all(breaks)),
-        path("fine", chains(|chain, _| chain.line())),
-        path("fine tight", chains(|chain, shape| chain.leaders(shape, Apart::Tight))),
-        path("fine roomy", chains(|chain, shape| chain.leaders(shape, Apart::Roomy))),
-        path("face", all(|shape| open(&shape.foam_face))),
-    ]
+fn leaders(shape: &CloseUp, apart: Apart) -> String {
+    let chains = Chain::both(shape);
+    chains.iter().fold(Pen::new(), |pen, chain| chain.leaders(shape, apart, pen)).done()
+}
+
+fn picture() -> Picture<CloseUp> {
+    let patterns = Patterns { name: NAME, unit: 1.0 };
+    let mut picture = Picture::new();
+    picture.elements.push(patterns.defined());
+    picture
+        .path("room", |shape: &CloseUp| Pen::new().rect(&room(shape)).done())
+        .painted("foam", &patterns.foam(), |shape| Pen::new().outline(&shape.foam).done())
+        .path("sheet-cut", |shape| Pen::new().outline(&shape.sheet).done())
+        .painted("board", &patterns.wood(), |shape| Pen::new().rect(&shape.lining).done())
+        .path("stud-steel", |shape| {
+            shape.stud.iter().fold(Pen::new(), |pen, steel| pen.outline(&steel.corners())).done()
+        })
+        .path("frame-face", |shape| {
+            let (window, depth) = (&shape.window, shape.face.frame_face);
+            Pen::new().between(window.left, depth, window.right, depth).done()
+        })
+        .path("break", breaks)
+        .path("fine", |shape| {
+            Chain::both(shape).iter().fold(Pen::new(), |pen, chain| chain.line(pen)).done()
+        })
+        .path("fine tight", |shape| leaders(shape, Apart::Tight))
+        .path("fine roomy", |shape| leaders(shape, Apart::Roomy))
+        .path("face", |shape| Pen::new().line(&shape.foam_face).done());
+    picture
 }
 
 fn room(shape: &CloseUp) -> Rect {
     let window = &shape.window;
     Rect::new(window.left, shape.lining.bottom, window.right, window.bottom)
-}
-
-/// A line across the window.
-fn level(shape: &CloseUp, depth: f64) -> String {
-    open(&[Point::new(shape.window.left, depth), Point::new(shape.window.right, depth)])
 }
 
 /// The wall goes on past both sides: a break line on each.
@@ -259,12 +252,14 @@ fn breaks(shape: &CloseUp) -> String {
     let (top, bottom) = (outermost - 12.0, shape.lining.bottom + 8.0);
     let middle = (top + bottom) / 2.0;
     let line = |x: f64| {
-        [(0.0, top), (0.0, middle - 9.0), (-5.0, middle - 4.0), (5.0, middle + 4.0)]
-            .into_iter()
-            .chain([(0.0, middle + 9.0), (0.0, bottom)])
-            .map(|(aside, y)| Point::new(x + aside, y))
-            .collect::<Vec<_>>()
+        [
+            Point::new(x, top),
+            Point::new(x, middle - 9.0),
+            Point::new(x - 5.0, middle - 4.0),
+            Point::new(x + 5.0, middle + 4.0),
+            Point::new(x, middle + 9.0),
+            Point::new(x, bottom),
+        ]
     };
-    let lines = [line(window.left), line(window.right)];
-    all_open(lines.iter().map(|line| &line[..]))
+    Pen::new().line(&line(window.left)).line(&line(window.right)).done()
 }

@@ -5,11 +5,10 @@ use inchwise_core::tradeoff::WallDepthPoint;
 use inchwise_core::units::{Length, METRES_PER_INCH};
 use leptos::prelude::{Get, With};
 
-use super::geometry::{ChartPlane, Curve, Point, all_open, curves, frame_face, open};
-use super::paper::{Paper, label, path, still_path};
-use crate::dom::{El, el, svg};
-use crate::kept::Kept;
-use crate::measure::{Notation, UnitSystem, decimal, plain};
+use super::geometry::{ChartPlane, Curve, Pen, Point, curves, frame_face};
+use super::paper::{Drawing, Label, Picture, figure};
+use crate::dom::{El, el, keep_up};
+use crate::measure::{Notation, UnitSystem, decimal};
 use crate::state::State;
 use crate::text::Language;
 
@@ -28,7 +27,7 @@ struct Chart {
 
 impl Chart {
     fn of(state: State) -> Self {
-        let (treatment, frame, present) = state.look(|outcome| {
+        let (treatment, frame, present) = state.outcome.with(|outcome| {
             let design = outcome.good.checked.design();
             (design.end_wall_treatment, frame_face(design), outcome.point)
         });
@@ -63,36 +62,41 @@ fn finished(state: State) -> bool {
 
 /// The chart, its axes named, and under it the same as a table.
 pub fn depth_chart(state: State, language: Language) -> El {
-    let chart = Kept::new(move || Chart::of(state));
-    let size = Kept::new(move || chart.with(|chart| chart.plane.paper));
     let words = language.drawing();
-    let told = move || {
-        let notation = state.notation();
-        chart.with(|chart| told(chart, notation)).unwrap_or_else(|| words.working_out.to_owned())
+    let drawing = Drawing {
+        name: NAME,
+        title: words.chart,
+        shape: Box::new(move || Chart::of(state)),
+        paper: |chart| chart.plane.paper,
+        told,
+        labels,
+        picture: picture(),
+        grips: Vec::new(),
     };
-    let labels = move || {
-        let notation = state.notation();
-        chart.with(|chart| labels(chart, notation))
-    };
-    let table = el("div").children_with(move || {
-        let notation = state.notation();
-        vec![chart.with(|chart| table(chart, notation))]
-    });
-    let details = el("details").child(&el("summary").text(words.as_table)).child(&table);
-    let paper = Paper { name: NAME, size, title: words.chart };
-    let drawn = paper.drawn(told, &picture(chart), labels, &[]);
-    paper
-        .figure("chart-figure", &[drawn, details])
+    let table_holder = el("div");
+    let held = table_holder.clone();
+    let mut last = None;
+    keep_up(Box::new(move || {
+        let chart = Chart::of(state);
+        let now = (chart.curves, chart.finished, chart.frame, state.notation());
+        if last.as_ref() != Some(&now) {
+            let (curves, finished, frame, notation) = &now;
+            held.refill(&[table(curves, *finished, *frame, *notation)]);
+            last = Some(now);
+        }
+    }));
+    let details = el("details").child(&el("summary").text(words.as_table)).child(&table_holder);
+    figure(NAME, words.chart, &[drawing.drawn(state), details])
         .class_with("working", move || !finished(state))
         // While fields are still being solved the mark is that of an earlier design.
-        .class_with("refining", move || state.look(|outcome| outcome.is_refining()))
+        .class_with("refining", move || state.outcome.with(|outcome| outcome.is_refining()))
 }
 
-fn told(chart: &Chart, notation: Notation) -> Option<String> {
-    let points = chart.own().filter(|_| chart.finished)?;
-    let (first, last) = (points.points.first()?, points.points.last()?);
+fn told(chart: &Chart, notation: Notation) -> String {
     let words = notation.language.drawing();
-    Some(words.chart_told.with(&[
+    let points = chart.own().filter(|_| chart.finished).map(|curve| &curve.points[..]);
+    let Some([first, .., last]) = points else { return words.working_out.to_owned() };
+    words.chart_told.with(&[
         &notation.length(first.depth),
         &notation.volume(first.lost_volume),
         &notation.load(first.design_load),
@@ -100,7 +104,7 @@ fn told(chart: &Chart, notation: Notation) -> Option<String> {
         &notation.volume(last.lost_volume),
         &notation.load(last.design_load),
         &notation.length(chart.frame),
-    ]))
+    ])
 }
 
 /// The names of the treatments that share a curve.
@@ -119,85 +123,84 @@ fn is_round(depth: Length, units: UnitSystem) -> bool {
     (steps - steps.round()).abs() < 1e-6
 }
 
-fn labels(chart: &Chart, notation: Notation) -> Vec<El> {
+fn labels(chart: &Chart, notation: Notation) -> Vec<Label> {
     let words = notation.language.drawing();
     let plane = &chart.plane;
-    let (paper, plot) = (&plane.paper, &plane.plot);
-    let units = |metric: &'static str, imperial: &'static str| match notation.units {
-        UnitSystem::Metric => metric,
-        UnitSystem::Imperial => imperial,
-    };
-    let figure = |value: f64| decimal(value, 0, notation.language);
+    let plot = &plane.plot;
+    let number = |value: f64| decimal(value, 0, notation.language);
     let mut labels = Vec::new();
     for tick in plane.lost.ticks() {
-        let at = Point::new(plane.lost_at(tick), plot.bottom + 24.0);
-        labels.push(label(paper, at, "tick", &figure(tick)));
+        labels.push(Label::new(plane.lost_at(tick), plot.bottom + 24.0, "tick", number(tick)));
     }
     for tick in plane.load.ticks() {
-        let at = Point::new(plot.left - 10.0, plane.load_at(tick));
-        labels.push(label(paper, at, "before tick", &figure(tick)));
+        let y = plane.load_at(tick);
+        labels.push(Label::new(plot.left - 10.0, y, "before tick", number(tick)));
     }
-    let cubic = match notation.language {
-        crate::text::Language::English => "ft³",
-        crate::text::Language::French => "pi³",
-    };
-    labels.push(label(
-        paper,
-        Point::new(plot.right, plot.bottom + 66.0),
+    let [lost, load] = axis_units(notation);
+    labels.push(Label::new(
+        plot.right,
+        plot.bottom + 66.0,
         "before small",
-        &words.room_lost.with(&[units("L", cubic)]),
+        words.room_lost.with(&[lost]),
     ));
-    labels.push(label(
-        paper,
-        Point::new(plot.left, plot.top - 26.0),
+    labels.push(Label::new(
+        plot.left,
+        plot.top - 26.0,
         "after small",
-        &words.heating_load.with(&[units("W", notation.btu())]),
+        words.heating_load.with(&[load]),
     ));
     if !chart.finished {
-        labels.push(label(paper, plot.centre(), "waiting", words.working_out));
+        let centre = plot.centre();
+        labels.push(Label::new(centre.x, centre.y, "waiting", words.working_out));
     }
-    if let Some(own) = chart.own() {
-        let present = chart.present.map(|present| (present.depth, plane.place(&present)));
-        for point in own.points.iter().filter(|point| is_round(point.depth, notation.units)) {
-            let place = plane.place(point);
-            // The present design's own mark goes before a figure it would cover.
-            let covered = present.is_some_and(|(depth, mark)| {
-                let apart = (place.x - mark.x).abs() + (place.y - mark.y).abs();
-                apart < 40.0 && depth != point.depth
-            });
-            if covered {
-                continue;
-            }
-            let below = if point.depth > chart.frame { 22.0 } else { 4.0 };
-            let at = Point::new(place.x - 12.0, place.y + below);
-            labels.push(label(paper, at, "before depth", &notation.length(point.depth)));
-        }
-    }
+    depth_labels(chart, notation, &mut labels);
     if let Some([_, note]) = kink_leader(chart) {
         let text = words.kink.with(&[&notation.length(chart.frame)]);
-        labels.push(label(paper, Point::new(note.x + 6.0, note.y - 30.0), "after kink", &text));
+        labels.push(Label::new(note.x + 6.0, note.y - 30.0, "after kink", text));
     }
-    for (curve, leader) in treatment_leaders(chart) {
+    for (curve, [_, _, name]) in treatment_leaders(chart) {
         let class = if is_own(chart, curve) { "after own" } else { "after" };
-        labels.push(label(
-            paper,
-            Point::new(leader[2].x + 6.0, leader[2].y),
-            class,
-            &named(curve, notation),
-        ));
+        labels.push(Label::new(name.x + 6.0, name.y, class, named(curve, notation)));
     }
     if let Some(present) = &chart.present {
-        let present = plane.place(present);
+        let mark = plane.place(present);
         // The curves come from above on the left and go on below on the right.
-        let (at, class) = if present.x < plot.left + 0.7 * plot.width() {
-            (Point::new(present.x + 16.0, present.y - 26.0), "after this-design")
+        let (x, y, class) = if mark.x < plot.left + 0.7 * plot.width() {
+            (mark.x + 16.0, mark.y - 26.0, "after this-design")
         } else {
-            let x = (present.x + 100.0).min(paper.right);
-            (Point::new(x, present.y + 46.0), "before this-design")
+            ((mark.x + 100.0).min(plane.paper.right), mark.y + 46.0, "before this-design")
         };
-        labels.push(label(paper, at, class, words.this_design));
+        labels.push(Label::new(x, y, class, words.this_design));
     }
     labels
+}
+
+/// The units along the axes: room lost, heating load.
+const fn axis_units(notation: Notation) -> [&'static str; 2] {
+    match (notation.units, notation.language) {
+        (UnitSystem::Metric, _) => ["L", "W"],
+        (UnitSystem::Imperial, Language::English) => ["ft³", notation.btu()],
+        (UnitSystem::Imperial, Language::French) => ["pi³", notation.btu()],
+    }
+}
+
+/// The depths along the own curve.
+fn depth_labels(chart: &Chart, notation: Notation, labels: &mut Vec<Label>) {
+    let Some(own) = chart.own() else { return };
+    let present = chart.present.map(|present| (present.depth, chart.plane.place(&present)));
+    for point in own.points.iter().filter(|point| is_round(point.depth, notation.units)) {
+        let place = chart.plane.place(point);
+        // The present design's own mark goes before a figure it would cover.
+        let covered = present.is_some_and(|(depth, mark)| {
+            let apart = (place.x - mark.x).abs() + (place.y - mark.y).abs();
+            apart < 40.0 && depth != point.depth
+        });
+        if !covered {
+            let below = if point.depth > chart.frame { 22.0 } else { 4.0 };
+            let text = notation.length(point.depth);
+            labels.push(Label::new(place.x - 12.0, place.y + below, "before depth", text));
+        }
+    }
 }
 
 fn is_own(chart: &Chart, curve: &Curve) -> bool {
@@ -216,14 +219,12 @@ fn kink_leader(chart: &Chart) -> Option<[Point; 2]> {
 /// furthest, so that no leader crosses another.
 fn treatment_leaders(chart: &Chart) -> Vec<(&Curve, [Point; 3])> {
     let plane = &chart.plane;
-    let mut tops: Vec<(&Curve, Point)> = Vec::new();
-    for curve in &chart.curves {
-        if let Some(point) = curve.points.first() {
-            let top = plane.place(point);
-            let further = tops.iter().position(|(_, other)| other.x > top.x);
-            tops.insert(further.unwrap_or(tops.len()), (curve, top));
-        }
-    }
+    let mut tops: Vec<(&Curve, Point)> = chart
+        .curves
+        .iter()
+        .filter_map(|curve| Some((curve, plane.place(curve.points.first()?))))
+        .collect();
+    tops.sort_by(|(_, one), (_, other)| one.x.total_cmp(&other.x));
     let Some(&(_, last)) = tops.last() else { return Vec::new() };
     const ROW: f64 = 46.0;
     let names = last.x + 40.0;
@@ -240,89 +241,99 @@ fn treatment_leaders(chart: &Chart) -> Vec<(&Curve, [Point; 3])> {
 fn grid(chart: &Chart) -> String {
     let plane = &chart.plane;
     let plot = plane.plot;
-    let across = plane.load.ticks().into_iter().map(|tick| {
+    let mut pen = Pen::new();
+    for tick in plane.load.ticks() {
         let y = plane.load_at(tick);
-        [Point::new(plot.left, y), Point::new(plot.right, y)]
-    });
-    let up = plane.lost.ticks().into_iter().map(|tick| {
+        pen = pen.between(plot.left, y, plot.right, y);
+    }
+    for tick in plane.lost.ticks() {
         let x = plane.lost_at(tick);
-        [Point::new(x, plot.top), Point::new(x, plot.bottom)]
-    });
-    let lines: Vec<[Point; 2]> = across.chain(up).collect();
-    all_open(lines.iter().map(|line| &line[..]))
+        pen = pen.between(x, plot.top, x, plot.bottom);
+    }
+    pen.done()
 }
 
 fn leaders(chart: &Chart) -> String {
-    let to_names = treatment_leaders(chart);
-    all_open(to_names.iter().map(|(_, line)| &line[..]))
-        + &all_open(kink_leader(chart).iter().map(|line| &line[..]))
+    let mut pen = Pen::new();
+    for (_, line) in treatment_leaders(chart) {
+        pen = pen.line(&line);
+    }
+    kink_leader(chart).iter().fold(pen, |pen, line| pen.line(line)).done()
 }
 
-/// Every curve; the one the design lies on with a dot at each point.
-fn lines(chart: &Chart) -> Vec<El> {
-    let mut lines = Vec::new();
-    for curve in &chart.curves {
-        let own = is_own(chart, curve);
+/// The curve the design lies on, or the others.
+fn lines(chart: &Chart, own: bool) -> String {
+    let mut pen = Pen::new();
+    for curve in chart.curves.iter().filter(|curve| is_own(chart, curve) == own) {
         let points: Vec<Point> =
             curve.points.iter().map(|point| chart.plane.place(point)).collect();
-        lines.push(still_path(if own { "curve own" } else { "curve" }, &open(&points)));
-        if own {
-            lines.extend(points.iter().map(|&point| circle("curve-dot", point, 5.0)));
-        }
+        pen = pen.line(&points);
     }
-    lines
+    pen.done()
 }
 
-fn circle(class: &str, at: Point, radius: f64) -> El {
-    svg("circle")
-        .class(class)
-        .attr("cx", &plain(at.x, 1, ""))
-        .attr("cy", &plain(at.y, 1, ""))
-        .attr("r", &plain(radius, 0, ""))
+/// A line of no length with round ends is a dot.
+fn dot(pen: Pen, at: Point) -> Pen {
+    pen.command('M', &[at.x, at.y]).command('h', &[0.0])
 }
 
-fn picture(chart: Kept<Chart>) -> Vec<El> {
-    let present = move || {
-        chart.with(|chart| {
-            let place = chart.present.as_ref().map(|present| chart.plane.place(present));
-            place.map(|at| circle("present", at, 11.0)).into_iter().collect()
-        })
-    };
-    vec![
-        path("grid", move || chart.with(grid)),
-        svg("g").class("curves").children_with(move || chart.with(lines)),
-        path("fine", move || chart.with(leaders)),
-        svg("g").children_with(present),
-    ]
+fn dots(chart: &Chart) -> String {
+    let points = chart.own().map(|curve| &curve.points[..]).unwrap_or_default();
+    points.iter().fold(Pen::new(), |pen, point| dot(pen, chart.plane.place(point))).done()
 }
 
-fn table(chart: &Chart, notation: Notation) -> El {
+/// A ring round the present design's place.
+fn ring(chart: &Chart) -> String {
+    const RADIUS: f64 = 11.0;
+    let Some(present) = &chart.present else { return String::new() };
+    let at = chart.plane.place(present);
+    let half =
+        |pen: Pen, across: f64| pen.command('a', &[RADIUS, RADIUS, 0.0, 0.0, 1.0, across, 0.0]);
+    let pen = Pen::new().command('M', &[at.x - RADIUS, at.y]);
+    half(half(pen, 2.0 * RADIUS), -2.0 * RADIUS).done()
+}
+
+fn picture() -> Picture<Chart> {
+    let mut picture = Picture::new();
+    picture
+        .path("grid", grid)
+        .path("curve", |chart| lines(chart, false))
+        .path("curve own", |chart| lines(chart, true))
+        .path("curve-dot", dots)
+        .path("fine", leaders)
+        .path("present", ring);
+    picture
+}
+
+fn table(curves: &[Curve], finished: bool, frame: Length, notation: Notation) -> El {
     let words = notation.language.drawing();
-    let Some(first) = chart.curves.first().filter(|_| chart.finished) else {
+    let Some(first) = curves.first().filter(|_| finished) else {
         return el("p").text(words.working_out);
     };
     let head = |text: &str| el("th").attr("scope", "col").text(text);
-    let heads = chart.curves.iter().flat_map(|curve| {
-        [words.lost, words.load].map(|what| head(&format!("{}: {what}", named(curve, notation))))
-    });
-    let heads: Vec<El> = [head(words.wall_foam)].into_iter().chain(heads).collect();
-    let depths = first.points.iter().map(|point| point.depth);
-    let rows = depths.filter(|&depth| is_round(depth, notation.units) || depth == chart.frame);
-    let rows: Vec<El> = rows
-        .map(|depth| {
-            let cells = chart.curves.iter().flat_map(|curve| {
-                let point = curve.points.iter().find(|point| point.depth == depth);
-                let lost = point.map(|point| notation.volume(point.lost_volume));
-                let load = point.map(|point| notation.load(point.design_load));
-                [lost, load].map(|cell| el("td").text(&cell.unwrap_or_default()))
-            });
-            let depth = el("th").attr("scope", "row").text(&notation.length(depth));
-            el("tr").child(&depth).with(&cells.collect::<Vec<_>>())
-        })
-        .collect();
-    el("table").with(&[
-        el("caption").text(words.table_caption),
-        el("thead").child(&el("tr").with(&heads)),
-        el("tbody").with(&rows),
-    ])
+    let mut heads = el("tr").child(&head(words.wall_foam));
+    for curve in curves {
+        let name = named(curve, notation);
+        for what in [words.lost, words.load] {
+            heads = heads.child(&head(&[name.as_str(), what].join(": ")));
+        }
+    }
+    let mut body = el("tbody");
+    for depth in first.points.iter().map(|point| point.depth) {
+        if !is_round(depth, notation.units) && depth != frame {
+            continue;
+        }
+        let mut row = el("tr").child(&el("th").attr("scope", "row").text(&notation.length(depth)));
+        for curve in curves {
+            let point = curve.points.iter().find(|point| point.depth == depth);
+            let lost = point.map(|point| notation.volume(point.lost_volume));
+            let load = point.map(|point| notation.load(point.design_load));
+            row = row
+                .child(&el("td").text(&lost.unwrap_or_default()))
+                .child(&el("td").text(&load.unwrap_or_default()));
+        }
+        body = body.child(&row);
+    }
+    let caption = el("caption").text(words.table_caption);
+    el("table").with(&[caption, el("thead").child(&heads), body])
 }

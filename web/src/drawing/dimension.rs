@@ -1,10 +1,7 @@
 //! Dimension lines.
 
-use super::geometry::{Point, all_closed, all_open};
-use super::paper::path;
-use super::pattern::Patterns;
-use crate::dom::El;
-use crate::kept::Kept;
+use super::geometry::{Pen, Point, Rect};
+use super::pattern::unit_of;
 
 /// A measure laid beside the box, steel to steel: hatched where room is taken, an arrowed line
 /// where it is clear.
@@ -19,10 +16,32 @@ pub struct Tape {
     /// From where the fine lines to the room's ends start.
     pub from: f64,
     /// The drawing's unit.
-    pub unit: f64,
+    unit: f64,
 }
 
 impl Tape {
+    /// Along the bottom of a box, at so far down.
+    pub fn below(paper: &Rect, outside: &Rect, bare: &Rect, clear: &Rect, at: f64) -> Self {
+        Self {
+            upright: false,
+            at,
+            ends: [bare.left, clear.left, clear.right, bare.right],
+            from: outside.bottom + 20.0,
+            unit: unit_of(paper),
+        }
+    }
+
+    /// Up the left side of a box, at so far right.
+    pub fn beside(paper: &Rect, outside: &Rect, bare: &Rect, clear: &Rect, at: f64) -> Self {
+        Self {
+            upright: true,
+            at,
+            ends: [bare.top, clear.top, clear.bottom, bare.bottom],
+            from: outside.left - 20.0,
+            unit: unit_of(paper),
+        }
+    }
+
     const fn point(&self, along: f64, across: f64) -> Point {
         if self.upright { Point::new(across, along) } else { Point::new(along, across) }
     }
@@ -37,53 +56,54 @@ impl Tape {
     }
 
     /// The line, and fine lines to it from the room's ends.
-    fn fine(&self) -> String {
+    pub fn fine(&self, pen: Pen) -> Pen {
         let [_, start, end, _] = self.ends;
         let beyond = if self.from < self.at { self.half() } else { -self.half() };
-        let out = |along: f64| [self.point(along, self.from), self.point(along, self.at + beyond)];
-        let line = [self.point(start, self.at), self.point(end, self.at)];
-        all_open([out(start), out(end), line].iter().map(|line| &line[..]))
+        let end_of =
+            |along: f64| [self.point(along, self.from), self.point(along, self.at + beyond)];
+        pen.line(&end_of(start))
+            .line(&end_of(end))
+            .line(&[self.point(start, self.at), self.point(end, self.at)])
     }
 
     /// Where room is taken.
-    fn taken(&self) -> String {
+    pub fn taken(&self, pen: Pen) -> Pen {
         let [first, start, end, last] = self.ends;
         let half = self.half();
-        let taken = [(first, start), (end, last)].map(|(from, to)| {
-            [(from, -half), (to, -half), (to, half), (from, half)]
-                .map(|(along, across)| self.point(along, self.at + across))
-        });
-        all_closed(taken.iter().map(|outline| &outline[..]))
+        let taken = |from: f64, to: f64| {
+            [
+                self.point(from, self.at - half),
+                self.point(to, self.at - half),
+                self.point(to, self.at + half),
+                self.point(from, self.at + half),
+            ]
+        };
+        pen.outline(&taken(first, start)).outline(&taken(end, last))
     }
 
-    fn heads(&self) -> String {
-        let [_, start, end, _] = self.ends;
-        let heads = [(start, 1.0), (end, -1.0)].map(|(tip, direction)| {
+    /// The arrow heads at the room's ends.
+    pub fn heads(&self, pen: Pen) -> Pen {
+        let head = |tip: f64, direction: f64| {
             let back = tip + direction * self.unit * 14.0;
             let spread = self.unit * 3.2;
-            [(tip, 0.0), (back, spread), (back, -spread)]
-                .map(|(along, across)| self.point(along, self.at + across))
-        });
-        all_closed(heads.iter().map(|outline| &outline[..]))
+            [
+                self.point(tip, self.at),
+                self.point(back, self.at + spread),
+                self.point(back, self.at - spread),
+            ]
+        };
+        pen.outline(&head(self.ends[1], 1.0)).outline(&head(self.ends[2], -1.0))
     }
 }
 
-/// Tapes as drawn.
-pub fn tapes(tapes: Kept<[Tape; 2]>, patterns: &Patterns) -> [El; 3] {
-    let all =
-        |draw: fn(&Tape) -> String| move || tapes.with(|tapes| tapes.iter().map(draw).collect());
-    [
-        path("fine", all(Tape::fine)),
-        path("taken", all(Tape::taken)).attr("fill", &patterns.lost()),
-        path("arrow-head", all(Tape::heads)),
-    ]
-}
-
-/// Path data of a plain dimension between two points of one upright line, with short strokes
-/// across its ends.
-pub fn upright(ends: &[Point; 2], unit: f64) -> String {
+/// A plain dimension between two points of one upright line, with short strokes across its ends.
+pub fn upright(pen: Pen, ends: &[Point; 2], paper: &Rect) -> Pen {
     let [top, bottom] = *ends;
-    let half = unit * 5.0;
-    let stroke = |end: Point| [Point::new(end.x - half, end.y), Point::new(end.x + half, end.y)];
-    all_open([[top, bottom], stroke(top), stroke(bottom)].iter().map(|line| &line[..]))
+    let half = unit_of(paper) * 5.0;
+    pen.line(ends).between(top.x - half, top.y, top.x + half, top.y).between(
+        bottom.x - half,
+        bottom.y,
+        bottom.x + half,
+        bottom.y,
+    )
 }

@@ -2,14 +2,14 @@
 
 use inchwise_core::design::{Design, Field, Stack, Surface};
 use inchwise_core::units::Length;
-use leptos::prelude::{Get, GetUntracked, GetValue, SetValue, StoredValue, WithUntracked, untrack};
+use leptos::prelude::{GetUntracked, GetValue, SetValue, StoredValue, With, WithUntracked};
 use wasm_bindgen::JsCast;
 use web_sys::{Element, Event, HtmlElement, KeyboardEvent, PointerEvent};
 
-use super::geometry::{FoamFace, Point, Rect};
-use crate::dom::{El, el};
-use crate::kept::Kept;
-use crate::measure::{Notation, Scale, plain};
+use super::geometry::{FoamFace, Point, Rect, numbers, percent};
+use super::slot::Slot;
+use crate::dom::{El, el, keep_up};
+use crate::measure::{Notation, Scale};
 use crate::state::State;
 use crate::text::DrawingWords;
 
@@ -42,6 +42,15 @@ impl Towards {
         }
     }
 
+    /// The face of foam that grew so far from a point.
+    const fn from(self, steel: Point, foam: f64) -> Point {
+        match self {
+            Self::Right => Point::new(steel.x + foam, steel.y),
+            Self::Left => Point::new(steel.x - foam, steel.y),
+            Self::Down => Point::new(steel.x, steel.y + foam),
+        }
+    }
+
     const fn orientation(self) -> &'static str {
         match self {
             Self::Right | Self::Left => "horizontal",
@@ -50,10 +59,18 @@ impl Towards {
     }
 }
 
+/// Where a grip takes hold.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Hold {
+    /// The drawing's paper.
+    pub paper: Rect,
+    /// Where the face would lie without any foam.
+    pub at: Point,
+}
+
 /// One grip.
+#[derive(Clone, Copy)]
 pub struct Grip {
-    /// The planner it moves.
-    pub state: State,
     /// For tests.
     pub key: &'static str,
     /// The choices it sets, all to the same depth; the first is the one it shows.
@@ -64,10 +81,8 @@ pub struct Grip {
     pub towards: Towards,
     /// Its name.
     pub name: fn(&DrawingWords) -> &'static str,
-    /// The paper it lies on.
-    pub paper: Kept<Rect>,
-    /// Where the face lies for a foam depth, mm.
-    pub at: Box<dyn Fn(f64) -> Point + Send + Sync>,
+    /// Where it takes hold in a design.
+    pub hold: fn(&Design) -> Hold,
     /// Whether it says beside it what the foam costs.
     pub with_note: bool,
 }
@@ -107,18 +122,16 @@ fn paper_width(element: &Element) -> Option<f64> {
     Some(f64::from(paper.client_width())).filter(|&width| width > 0.0)
 }
 
-/// What a grip moves, as its events see it.
+/// A grip as its events see it.
 #[derive(Clone, Copy)]
-struct Hold {
-    state: State,
-    fields: &'static [Field],
+struct Held {
+    grip: Grip,
     field: Field,
-    towards: Towards,
-    paper: Kept<Rect>,
+    state: State,
     drag: StoredValue<Option<Drag>>,
 }
 
-impl Hold {
+impl Held {
     fn scale(self) -> Scale {
         Scale::of(self.field, self.state.units.get_untracked())
     }
@@ -131,11 +144,11 @@ impl Hold {
         let scale = self.scale();
         let chosen = scale.si(position.clamp(scale.lowest, scale.highest));
         if chosen != self.depth() {
-            self.state.put_all(self.fields, Some(chosen));
+            self.state.put_all(self.grip.fields, Some(chosen));
         }
     }
 
-    fn take(self, grip: &El, event: &Event) {
+    fn take(self, whole: &El, event: &Event) {
         let Some(pointer) = event.dyn_ref::<PointerEvent>() else { return };
         let tag = event.current_target().and_then(|target| target.dyn_into::<HtmlElement>().ok());
         let (Some(tag), 0) = (tag, pointer.button()) else { return };
@@ -144,27 +157,26 @@ impl Hold {
         // Without capture the drag still works for as long as the pointer stays on the grip.
         let _ = tag.set_pointer_capture(pointer.pointer_id());
         let _ = tag.focus();
-        grip.toggle("dragging", true);
+        whole.toggle("dragging", true);
+        let paper = self.state.design.with_untracked(|design| (self.grip.hold)(design).paper);
         self.drag.set_value(Some(Drag {
             x: f64::from(pointer.client_x()),
             y: f64::from(pointer.client_y()),
             depth: self.depth(),
-            mm_per_pixel: (untrack(|| self.paper.get()).width() / width).min(COARSEST),
+            mm_per_pixel: (paper.width() / width).min(COARSEST),
         }));
     }
 
     fn pull(self, event: &Event) {
-        let (Some(pointer), Some(drag)) = (event.dyn_ref::<PointerEvent>(), self.drag.get_value())
-        else {
-            return;
-        };
+        let pointer = event.dyn_ref::<PointerEvent>();
+        let (Some(pointer), Some(drag)) = (pointer, self.drag.get_value()) else { return };
         let (x, y) = (f64::from(pointer.client_x()), f64::from(pointer.client_y()));
-        let moved = self.towards.along(x - drag.x, y - drag.y) * drag.mm_per_pixel;
+        let moved = self.grip.towards.along(x - drag.x, y - drag.y) * drag.mm_per_pixel;
         self.put(self.scale().position(drag.depth + Length::mm(moved).value()));
     }
 
-    fn let_go(self, grip: &El) {
-        grip.toggle("dragging", false);
+    fn let_go(self, whole: &El) {
+        whole.toggle("dragging", false);
         self.drag.set_value(None);
     }
 
@@ -172,7 +184,7 @@ impl Hold {
         let Some(press) = event.dyn_ref::<KeyboardEvent>() else { return };
         let (scale, now, key) = (self.scale(), self.depth(), press.key());
         // An arrow moves the face the way it points; the other two raise and lower.
-        let direction = match (key.as_str(), self.towards) {
+        let direction = match (key.as_str(), self.grip.towards) {
             ("ArrowRight", Towards::Left) | ("ArrowUp", Towards::Down) => -1,
             ("ArrowLeft", Towards::Left) | ("ArrowDown", Towards::Down) => 1,
             ("ArrowRight" | "ArrowUp" | "PageUp", _) => 1,
@@ -190,66 +202,115 @@ impl Hold {
             _ => self.put(scale.position(now) + direction),
         }
     }
+
+    /// Listens to pointer and keys.
+    fn listening(self, tag: El, whole: &El) -> El {
+        let taken = whole.clone();
+        let mut tag = tag
+            .on("pointerdown", move |event| self.take(&taken, &event))
+            .on("pointermove", move |event| self.pull(&event))
+            .on("keydown", move |event| self.nudge(&event));
+        for end in ["pointerup", "pointercancel", "lostpointercapture"] {
+            let left = whole.clone();
+            tag = tag.on(end, move |_| self.let_go(&left));
+        }
+        tag
+    }
 }
 
 impl Grip {
     /// The grip as drawn.
-    pub fn drawn(self) -> El {
-        let Self { state, key, fields, surface, towards, name, paper, at, with_note } = self;
-        let grip = el("div").class(towards.class());
-        let Some(&field) = fields.first() else { return grip };
-        let depth = move || state.chosen(|design| design.get(field).unwrap_or_default());
-        let stack = move || state.chosen(|design: &Design| design.stack(surface));
-        let reading = move || state.notation().length(Length::new(depth()));
-        let words = move || state.language.get().drawing();
-        let cost = move || cost(&stack(), state.notation(), words());
-        // How far the room lies from the foam, over the width of the drawing.
-        let past = move || {
-            let stack = stack();
-            plain((stack.total() - stack.foam).as_mm() / paper.get().width(), 4, "")
-        };
-        let place = Kept::new(move || paper.get().percent(at(Length::new(depth()).as_mm())));
-        let in_unit = move |position: fn(&Scale, f64) -> i64| {
-            move || {
-                let scale = Scale::of(field, state.units.get());
-                plain(scale.step * position(&scale, depth()) as f64, 3, "")
-            }
-        };
-
-        let hold = Hold { state, fields, field, towards, paper, drag: StoredValue::new(None) };
-        let [taken, left, lost, cancelled] = [(); 4].map(|()| grip.clone());
-        let plate = el("span")
-            .class("plate")
-            .child(&el("span").class("way back"))
-            .child(&el("span").class("reading").text_with(reading))
-            .child(&el("span").class("way on"));
+    pub fn drawn(self, state: State) -> El {
+        let whole = el("div").class(self.towards.class());
+        let Some(&field) = self.fields.first() else { return whole };
+        let held = Held { grip: self, field, state, drag: StoredValue::new(None) };
+        let reading = el("span").class("reading");
+        let note = el("span").class("cost").attr("aria-hidden", "true");
+        let plate = el("span").class("plate").with(&[
+            el("span").class("way back"),
+            reading.clone(),
+            el("span").class("way on"),
+        ]);
         let tag = el("div")
             .class("tag")
             .attr("role", "slider")
             .attr("tabindex", "0")
-            .test_id(&format!("grip-{key}"))
-            .attr("aria-orientation", towards.orientation())
-            .attr_with("aria-label", move || name(words()).to_owned())
-            .attr_with("aria-valuemin", in_unit(|scale, _| scale.lowest))
-            .attr_with("aria-valuemax", in_unit(|scale, _| scale.highest))
-            .attr_with("aria-valuenow", in_unit(|scale, depth| scale.position(depth)))
-            .attr_with("aria-valuetext", move || format!("{}, {}", reading(), cost()))
-            .on("pointerdown", move |event| hold.take(&taken, &event))
-            .on("pointermove", move |event| hold.pull(&event))
-            .on("pointerup", move |_| hold.let_go(&left))
-            .on("pointercancel", move |_| hold.let_go(&cancelled))
-            .on("lostpointercapture", move |_| hold.let_go(&lost))
-            .on("keydown", move |event| hold.nudge(&event))
+            .test_id(&["grip-", self.key].concat())
+            .attr("aria-orientation", self.towards.orientation())
             .child(&plate);
-        let grip = grip
-            .style_with("--past", past)
-            .style_with("left", move || plain(place.get().0, 3, "%"))
-            .style_with("top", move || plain(place.get().1, 3, "%"))
-            .child(&el("span").class("lead").attr("aria-hidden", "true"))
-            .child(&tag);
-        if !with_note {
-            return grip;
+        let tag = held.listening(tag, &whole);
+        let lead = el("span").class("lead").attr("aria-hidden", "true");
+        let whole = whole.with(&[lead, tag.clone()]);
+        let whole = if self.with_note { whole.child(&note) } else { whole };
+        self.keep_up(state, field, &whole, &tag, reading, note);
+        whole
+    }
+
+    fn keep_up(self, state: State, field: Field, whole: &El, tag: &El, reading: El, note: El) {
+        let [mut left, mut top, mut past] =
+            ["left", "top", "--past"].map(|name| Slot::style(whole.clone(), name));
+        let [mut label, mut least, mut most, mut now, mut told] =
+            ["aria-label", "aria-valuemin", "aria-valuemax", "aria-valuenow", "aria-valuetext"]
+                .map(|name| Slot::attribute(tag.clone(), name));
+        let (mut reading, mut note) = (Slot::text(reading), Slot::text(note));
+        keep_up(Box::new(move || {
+            let notation = state.notation();
+            let words = notation.language.drawing();
+            let scale = Scale::of(field, notation.units);
+            let in_unit = |position: i64| numbers(&[scale.step * position as f64]);
+            state.design.with(|design: &Design| {
+                let depth = design.get(field).unwrap_or_default();
+                let stack = design.stack(self.surface);
+                let hold = (self.hold)(design);
+                let face = self.towards.from(hold.at, Length::new(depth).as_mm());
+                let (x, y) = hold.paper.percent(face);
+                left.write(percent(x));
+                top.write(percent(y));
+                // How far the room lies from the foam, in hundredths of the drawing's width.
+                let gap = (stack.total() - stack.foam).as_mm() / hold.paper.width();
+                past.write(numbers(&[gap * 100.0]));
+                let read = notation.length(Length::new(depth));
+                let cost = cost(&stack, notation, words);
+                label.write((self.name)(words).to_owned());
+                least.write(in_unit(scale.lowest));
+                most.write(in_unit(scale.highest));
+                now.write(in_unit(scale.position(depth)));
+                told.write([read.as_str(), &cost].join(", "));
+                reading.write(read);
+                note.write(cost);
+            });
+        }));
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::measure::UnitSystem;
+    use crate::text::Language;
+
+    #[test]
+    fn a_face_that_is_moved_so_far_is_foam_that_grew_so_far() {
+        let steel = Point::new(2352.0, 400.0);
+        for towards in [Towards::Right, Towards::Left, Towards::Down] {
+            for foam in [10.0, 63.0, 200.0] {
+                let face = towards.from(steel, foam);
+                assert_eq!(towards.along(face.x - steel.x, face.y - steel.y), foam);
+            }
         }
-        grip.child(&el("span").class("cost").attr("aria-hidden", "true").text_with(cost))
+    }
+
+    #[test]
+    fn what_foam_costs_is_said_on_either_side_of_the_frame() {
+        let notation = Notation { units: UnitSystem::Metric, language: Language::English };
+        let words = Language::English.drawing();
+        let said = |mm: f64| {
+            let design = Design { side_wall_foam: Length::mm(mm), ..Design::default() };
+            cost(&design.stack(Surface::SideWall), notation, words)
+        };
+        // Stand-off 22 and stud 41 put the frame's face at 63 mm.
+        assert_eq!(said(50.0), "up to the frame: 13\u{a0}mm more is free");
+        assert_eq!(said(63.0), "at the frame’s face: still free");
+        assert_eq!(said(75.0), "past the frame: takes 12\u{a0}mm of room");
     }
 }

@@ -3,31 +3,36 @@
 use inchwise_core::design::Surface;
 use inchwise_core::room::{Step, Taker};
 use inchwise_core::units::Length;
+use leptos::prelude::With;
 
-use super::geometry::{BarRung, Direction, LadderBar, Point, Rect, all_open};
-use super::paper::{figure, still_path};
+use super::geometry::{BarRung, Direction, LadderBar, Pen, Point, Rect, numbers, percent};
+use super::paper::figure;
 use super::pattern::Patterns;
-use crate::dom::{El, el, svg};
-use crate::kept::Kept;
-use crate::measure::{NO_BREAK_SPACE, Notation, plain};
+use crate::dom::{El, el, keep_up, svg};
+use crate::measure::{NO_BREAK_SPACE, Notation};
 use crate::state::State;
 use crate::text::Language;
 
 const NAME: &str = "ladder";
-const PATTERNS: Patterns = Patterns { name: NAME };
+const PATTERNS: Patterns = Patterns { name: NAME, unit: 1.6 };
 
 /// What took each millimetre.
 pub fn ladder(state: State, language: Language) -> El {
-    let bars = Kept::new(move || state.look(|outcome| LadderBar::all(&outcome.good)));
-    let patterns = svg("svg")
-        .class("picture patterns")
-        .attr("aria-hidden", "true")
-        .child(&PATTERNS.defined(|| 1.6));
-    let shown = el("div").children_with(move || {
+    let patterns =
+        svg("svg").class("picture patterns").attr("aria-hidden", "true").child(&PATTERNS.defined());
+    let shown = el("div");
+    let filled = shown.clone();
+    let mut last = None;
+    keep_up(Box::new(move || {
         let notation = state.notation();
-        bars.with(|bars| bars.iter().map(|bar| direction(bar, notation)).collect())
-    });
-    figure(NAME, "ladder-figure", language.drawing().ladder, &[patterns, shown])
+        let now = (state.outcome.with(|outcome| LadderBar::all(&outcome.good)), notation);
+        if last.as_ref() != Some(&now) {
+            let (bars, _) = &now;
+            filled.refill(&bars.each_ref().map(|bar| direction(bar, notation)));
+            last = Some(now);
+        }
+    }));
+    figure(NAME, language.drawing().ladder, &[patterns, shown])
 }
 
 fn direction(bar: &LadderBar, notation: Notation) -> El {
@@ -48,27 +53,20 @@ const HEIGHT: f64 = 84.0;
 const CHARACTER: f64 = 21.0;
 
 fn drawn(bar: &LadderBar, notation: Notation) -> El {
-    let rungs: Vec<El> = bar
-        .rungs
-        .iter()
-        .flat_map(|rung| {
-            let rect = Rect::new(rung.from, 0.0, rung.to, HEIGHT);
-            if rung.step.taker == Taker::ClearRoom {
-                broken(&rect)
-            } else {
-                vec![painted(rung.step.taker, &rect)]
-            }
-        })
-        .collect();
-    let figures: Vec<El> = bar.rungs.iter().filter_map(|rung| figure_in(rung, notation)).collect();
-    let picture = svg("svg")
+    let mut picture = svg("svg")
         .class("picture")
-        .attr(
-            "viewBox",
-            &format!("0 0 {} {}", plain(LadderBar::WIDTH, 0, ""), plain(HEIGHT, 0, "")),
-        )
-        .attr("preserveAspectRatio", "none")
-        .with(&rungs);
+        .attr("viewBox", &numbers(&[0.0, 0.0, LadderBar::WIDTH, HEIGHT]))
+        .attr("preserveAspectRatio", "none");
+    let mut figures = Vec::new();
+    for rung in &bar.rungs {
+        let rect = Rect::new(rung.from, 0.0, rung.to, HEIGHT);
+        picture = if rung.step.taker == Taker::ClearRoom {
+            picture.with(&broken(&rect))
+        } else {
+            picture.child(&painted(rung.step.taker, &rect))
+        };
+        figures.extend(figure_in(rung, notation));
+    }
     el("div").class("ladder-bar").attr("aria-hidden", "true").child(&picture).with(&figures)
 }
 
@@ -84,16 +82,19 @@ fn figure_in(rung: &BarRung, notation: Notation) -> Option<El> {
     let fits = written.chars().count() as f64 * CHARACTER <= rung.to - rung.from;
     fits.then(|| {
         let x = (rung.from + rung.to) / 2.0 / LadderBar::WIDTH * 100.0;
-        el("span")
-            .class(if clear { "label strong" } else { "label in-rung" })
-            .style("left", &plain(x, 2, "%"))
-            .style("top", "50%")
-            .text(written)
+        let figure = el("span").class(if clear { "label strong" } else { "label in-rung" });
+        figure.set_style("left", &percent(x));
+        figure.set_style("top", "50%");
+        figure.text(written)
     })
 }
 
+fn path(class: &str, pen: Pen) -> El {
+    svg("path").class(class).attr("d", &pen.done())
+}
+
 fn painted(taker: Taker, rect: &Rect) -> El {
-    let rung = still_path(class(taker), &rect.path());
+    let rung = path(class(taker), Pen::new().rect(rect));
     match paint(taker) {
         Some(paint) => rung.attr("fill", &paint),
         None => rung,
@@ -101,10 +102,10 @@ fn painted(taker: Taker, rect: &Rect) -> El {
 }
 
 /// The clear room's rung with its break marks.
-fn broken(rect: &Rect) -> Vec<El> {
+fn broken(rect: &Rect) -> [El; 3] {
+    const ASIDE: f64 = 30.0;
+    const GAP: f64 = 10.0;
     let (top, bottom) = (rect.top, rect.bottom);
-    let line = |from: f64, to: f64, y: f64| [Point::new(from, y), Point::new(to, y)];
-    let aside = 30.0;
     let zigzag = |x: f64| {
         [
             Point::new(x + 6.0, top - 6.0),
@@ -115,20 +116,14 @@ fn broken(rect: &Rect) -> Vec<El> {
             Point::new(x - 6.0, bottom + 6.0),
         ]
     };
-    let (left, right) = (rect.left + aside, rect.right - aside);
-    let edges = [
-        line(rect.left, left, top),
-        line(rect.left, left, bottom),
-        line(right, rect.right, top),
-        line(right, rect.right, bottom),
-    ];
-    let gap = 10.0;
-    let breaks = [zigzag(left), zigzag(left + gap), zigzag(right - gap), zigzag(right)];
-    vec![
-        still_path("room", &rect.path()),
-        still_path("rung-edge", &all_open(edges.iter().map(|line| &line[..]))),
-        still_path("break", &all_open(breaks.iter().map(|line| &line[..]))),
-    ]
+    let (left, right) = (rect.left + ASIDE, rect.right - ASIDE);
+    let edges = [top, bottom].iter().fold(Pen::new(), |pen, &y| {
+        pen.between(rect.left, y, left, y).between(right, y, rect.right, y)
+    });
+    let breaks = [left, left + GAP, right - GAP, right]
+        .iter()
+        .fold(Pen::new(), |pen, &x| pen.line(&zigzag(x)));
+    [path("room", Pen::new().rect(rect)), path("rung-edge", edges), path("break", breaks)]
 }
 
 const fn class(taker: Taker) -> &'static str {
@@ -162,19 +157,21 @@ fn sums(bar: &LadderBar, notation: Notation) -> El {
         Direction::Height => &[Surface::Ceiling, Surface::Floor],
     };
     let line =
-        |side: &str, sum: El| el("li").child(&el("span").class("side").text(side)).child(&sum);
-    let lines = surfaces.iter().map(|&surface| {
+        |side: &str, sum: &El| el("li").child(&el("span").class("side").text(side)).child(sum);
+    let mut list = el("ul").class("sums");
+    for &surface in surfaces {
         let side = if surface == Surface::SideWall {
             words.each_side_wall
         } else {
             language.ladder_surface(surface)
         };
-        line(side, sum(&steps_on(bar, surface), notation))
-    });
-    let clear = bar.rungs.iter().filter(|rung| rung.step.taker == Taker::ClearRoom);
-    let clear =
-        clear.map(|rung| line(words.clear, el("b").text(&notation.length(rung.step.taken))));
-    el("ul").class("sums").with(&lines.chain(clear).collect::<Vec<_>>())
+        list = list.child(&line(side, &sum(&steps_on(bar, surface), notation)));
+    }
+    for rung in bar.rungs.iter().filter(|rung| rung.step.taker == Taker::ClearRoom) {
+        let clear = el("b").text(&notation.length(rung.step.taken));
+        list = list.child(&line(words.clear, &clear));
+    }
+    list
 }
 
 /// What one side takes, from the steel to the room.
@@ -201,20 +198,24 @@ fn sum(steps: &[Step], notation: Notation) -> El {
     if steps.is_empty() {
         return terms.text(language.drawing().nothing);
     }
-    let terms = steps.iter().enumerate().fold(terms, |terms, (index, step)| {
+    let mut terms = terms;
+    let mut plus = "";
+    for step in steps {
         let swatch = svg("svg")
             .class("picture swatch")
             .attr("viewBox", "0 0 24 24")
             .attr("aria-hidden", "true")
             .child(&painted(step.taker, &Rect::new(1.0, 1.0, 23.0, 23.0)));
-        let figure = notation.length_bare(step.taken);
         let term = el("span")
             .class("term")
-            .text(if index > 0 { "+ " } else { "" })
+            .text(plus)
             .child(&swatch)
-            .text(&format!("{figure} {}", language.taker(step.taker)));
-        terms.child(&term).text(" ")
-    });
+            .text(&notation.length_bare(step.taken))
+            .text(" ")
+            .text(language.taker(step.taker));
+        terms = terms.child(&term).text(" ");
+        plus = "+ ";
+    }
     let total = el("b").text(&notation.length(total));
     terms.child(&el("span").class("term").text("= ").child(&total))
 }

@@ -11,6 +11,7 @@ mod paper;
 mod pattern;
 mod plan;
 mod section;
+mod slot;
 
 pub use close_up::close_up;
 pub use depth_chart::depth_chart;

@@ -1,20 +1,20 @@
 //! The plan, drawn.
 
-use inchwise_core::design::{Field, Surface};
+use inchwise_core::design::{Design, Field, Surface};
 use inchwise_core::units::Length;
+use leptos::prelude::With;
 
-use super::casting::{Corners, castings};
-use super::dimension::{Tape, tapes};
+use super::casting::{self, WithCastings};
+use super::dimension::Tape;
 use super::geometry::{
-    FIGURE_CROWN, FIGURE_SHOULDERS, Fate, OpeningKind, Plan, Point, Rect, Swing, all_closed,
-    all_open, rects,
+    Corner, FIGURE_CROWN, FIGURE_SHOULDERS, OpeningKind, Pen, Plan, Point, Rect, Swing,
 };
-use super::grip::{Grip, Towards};
-use super::paper::{Paper, label, path, still_path};
-use super::pattern::{Patterns, unit_of};
+use super::grip::{Grip, Hold, Towards};
+use super::paper::{Drawing, Label, Picture, figure};
+use super::pattern::Patterns;
+use super::section::placed;
 use crate::dom::{El, svg};
-use crate::kept::Kept;
-use crate::measure::{Notation, plain};
+use crate::measure::Notation;
 use crate::state::State;
 use crate::text::Language;
 
@@ -23,161 +23,167 @@ const NAME: &str = "plan";
 /// Past this length, mm, a box on a narrow page is too small for the form of each stud.
 const LONG: f64 = 8000.0;
 
-/// The plan with a grip on either end wall.
+/// The plan with a grip on either end wall, not level with one another, so that they clear one
+/// another in a short box.
 pub fn plan(state: State, language: Language) -> El {
-    let shape = Kept::new(move || state.look(|outcome| Plan::of(&outcome.good)));
-    let size = Kept::new(move || shape.with(|shape| shape.paper));
-    let words = language.drawing();
-    let told = move || {
-        let notation = state.notation();
-        state.look(|outcome| {
-            let good = &outcome.good;
-            let (design, room) = (good.checked.design(), &good.room);
-            words.plan_told.with(&[
-                &notation.length(room.bare.length),
-                &notation.length(room.bare.width),
-                &notation.length(room.clear.length),
-                &notation.length(room.clear.width),
-                &notation.length(design.front_end_foam),
-                &notation.length(design.side_wall_foam),
-                &notation.length(design.door_end_foam),
-                language.castings_told(Fate::of(good)),
-            ])
-        })
-    };
-    let labels = move || {
-        let notation = state.notation();
-        shape.with(|shape| labels(shape, notation))
-    };
-    let paper = Paper { name: NAME, size, title: words.plan };
-    let drawn = paper.drawn(told, &picture(shape, size), labels, &grips(state, shape, size));
-    paper
-        .figure("plan-figure", &[drawn])
-        .class_with("long", move || shape.with(|shape| shape.bare.width() > LONG))
-}
-
-fn grips(state: State, shape: Kept<Plan>, size: Kept<Rect>) -> [El; 2] {
-    // Not level with one another, so that they clear one another in a short box.
-    let on_end = move |x: fn(&Plan, f64) -> f64, share: f64| {
-        move |foam| shape.with(|shape| Point::new(x(shape, foam), shape.bare.height() * share))
-    };
+    let title = language.drawing().plan;
     let front = Grip {
-        state,
         key: "front-end",
         fields: &[Field::FrontEndFoam],
         surface: Surface::FrontEnd,
         towards: Towards::Right,
         name: |words| words.front_grip,
-        paper: size,
-        at: Box::new(on_end(Plan::front_face_at, 0.4)),
+        hold: |design| hold(design, 0.0, 0.4),
         with_note: false,
     };
     let door = Grip {
-        state,
         key: "door-end",
         fields: &[Field::DoorEndFoam],
         surface: Surface::DoorEnd,
         towards: Towards::Left,
         name: |words| words.door_grip,
-        paper: size,
-        at: Box::new(on_end(Plan::door_face_at, 0.6)),
+        hold: |design| hold(design, 1.0, 0.6),
         with_note: false,
     };
-    [front.drawn(), door.drawn()]
+    let drawing = Drawing {
+        name: NAME,
+        title,
+        shape: Box::new(move || state.outcome.with(|outcome| Plan::of(&outcome.good))),
+        paper: |shape| shape.paper,
+        told,
+        labels,
+        picture: picture(),
+        grips: vec![front.drawn(state), door.drawn(state)],
+    };
+    figure(NAME, title, &[drawing.drawn(state)]).class_with("long", move || {
+        state.design.with(|design| design.freight_box().internal.length.as_mm() > LONG)
+    })
 }
 
-fn unit(shape: &Plan) -> f64 {
-    unit_of(shape.paper.width())
+/// On an end wall's steel, so far along and across the box.
+fn hold(design: &Design, along: f64, across: f64) -> Hold {
+    let bare = Plan::bare_of(&design.freight_box());
+    Hold {
+        paper: Plan::paper_of(design),
+        at: Point::new(bare.width() * along, bare.height() * across),
+    }
+}
+
+impl WithCastings for Plan {
+    fn castings(&self) -> &[Corner] {
+        &self.castings
+    }
+
+    fn paper(&self) -> &Rect {
+        &self.paper
+    }
+}
+
+fn told(shape: &Plan, notation: Notation) -> String {
+    let language = notation.language;
+    let mm = |value: f64| notation.length(Length::mm(value));
+    language.drawing().plan_told.with(&[
+        &mm(shape.bare.width()),
+        &mm(shape.bare.height()),
+        &mm(shape.clear.width()),
+        &mm(shape.clear.height()),
+        &mm(shape.front_face.foam),
+        &mm(shape.side_face.foam),
+        &mm(shape.door_face.foam),
+        language.castings_told(shape.fate),
+    ])
 }
 
 fn length_tape(shape: &Plan) -> Tape {
-    Tape {
-        upright: false,
-        at: (shape.outside.bottom + shape.paper.bottom) / 2.0,
-        ends: [shape.bare.left, shape.clear.left, shape.clear.right, shape.bare.right],
-        from: shape.outside.bottom + 20.0,
-        unit: unit(shape),
-    }
+    let at = (shape.outside.bottom + shape.paper.bottom) / 2.0;
+    Tape::below(&shape.paper, &shape.outside, &shape.bare, &shape.clear, at)
 }
 
 fn width_tape(shape: &Plan) -> Tape {
-    Tape {
-        upright: true,
-        at: (shape.outside.left + shape.paper.left) / 2.0,
-        ends: [shape.bare.top, shape.clear.top, shape.clear.bottom, shape.bare.bottom],
-        from: shape.outside.left - 20.0,
-        unit: unit(shape),
-    }
+    let at = (shape.outside.left + shape.paper.left) / 2.0;
+    Tape::beside(&shape.paper, &shape.outside, &shape.bare, &shape.clear, at)
 }
 
-fn labels(shape: &Plan, notation: Notation) -> Vec<El> {
+fn labels(shape: &Plan, notation: Notation) -> Vec<Label> {
     let words = notation.language.drawing();
-    let (paper, clear) = (&shape.paper, &shape.clear);
+    let clear = &shape.clear;
     let mm = |value: f64| notation.length(Length::mm(value));
-    let (length, width) = (length_tape(shape), width_tape(shape));
+    let (length, width) = (length_tape(shape).middle(), width_tape(shape).middle());
     let inwards = clear.width() * 0.03;
-    let front = Point::new(clear.left + inwards, length.at);
-    let doors = Point::new(clear.right - inwards, length.at);
+    let front = clear.left + inwards;
+    let doors = clear.right - inwards;
     vec![
-        label(paper, length.middle(), "on-line strong", &mm(clear.width())),
-        label(paper, width.middle(), "on-line upright strong", &mm(clear.height())),
-        label(paper, front, "after small roomy on-line", words.front_end),
-        label(paper, doors, "before small roomy on-line", words.cargo_doors),
+        Label::new(length.x, length.y, "on-line strong", mm(clear.width())),
+        Label::new(width.x, width.y, "on-line upright strong", mm(clear.height())),
+        Label::new(front, length.y, "after small roomy on-line", words.front_end),
+        Label::new(doors, length.y, "before small roomy on-line", words.cargo_doors),
     ]
 }
 
-fn picture(shape: Kept<Plan>, size: Kept<Rect>) -> Vec<El> {
-    let patterns = Patterns { name: NAME };
-    let all = |draw: fn(&Plan) -> String| move || shape.with(draw);
-    let tapes_of = Kept::new(move || shape.with(|shape| [length_tape(shape), width_tape(shape)]));
-    let corners = Kept::new(move || {
-        shape.with(|shape| Corners { corners: shape.castings.clone(), unit: unit(shape) })
-    });
+fn picture() -> Picture<Plan> {
+    let patterns = Patterns { name: NAME, unit: 8.0 };
     let person = svg("g")
         .class("person")
-        .attr_with("transform", all(|shape| shape.figure.translated()))
-        .child(&still_path("", FIGURE_SHOULDERS))
-        .child(&still_path("", FIGURE_CROWN));
-    let mut picture = vec![
-        patterns.defined(move || unit_of(size.get().width())),
-        path("room", all(|shape| shape.clear.path())),
-        path("foam", all(|shape| all_closed([&shape.foam_outside[..], &shape.foam_inside[..]])))
-            .attr("fill", &patterns.foam())
-            .attr("fill-rule", "evenodd"),
-        path("stud fine-only", all(|shape| all_open(shape.studs.iter().map(|stud| &stud[..])))),
-        path("stud coarse-only", all(|shape| all_open(shape.studs.iter().map(|stud| &stud[1..3])))),
-        path("board", all(|shape| rects(&shape.lining)))
-            .attr("fill", &patterns.wood())
-            .attr("fill-rule", "evenodd"),
-        path("sheet-line", all(|shape| all_open(shape.sheets.iter().map(|line| &line[..])))),
-        path("steel-outline", all(|shape| rects(&shape.cargo_doors))),
-        path("face", all(|shape| all_open(shape.end_faces.iter().map(|line| &line[..])))),
-    ];
-    picture.extend(castings(corners, &patterns));
-    picture.extend([
-        path("hole", all(|shape| rects(shape.openings.iter().map(|opening| &opening.hole)))),
-        path("swing", all(swings)),
-        path("leaf", all(|shape| lines(shape, OpeningKind::Door))),
-        path("glass", all(|shape| lines(shape, OpeningKind::Window))),
-        person,
-    ]);
-    picture.extend(tapes(tapes_of, &patterns));
+        .with(&[svg("path").attr("d", FIGURE_SHOULDERS), svg("path").attr("d", FIGURE_CROWN)]);
+    let mut picture = Picture::new();
+    picture.elements.push(patterns.defined());
+    picture
+        .path("room", |shape: &Plan| Pen::new().rect(&shape.clear).done())
+        .painted("foam", &patterns.foam(), |shape| {
+            Pen::new().outline(&shape.foam_outside).outline(&shape.foam_inside).done()
+        })
+        .path("stud fine-only", |shape| {
+            shape.studs.iter().fold(Pen::new(), |pen, stud| pen.line(stud)).done()
+        })
+        .path("stud coarse-only", |shape| {
+            shape.studs.iter().fold(Pen::new(), |pen, stud| pen.line(&stud[1..3])).done()
+        })
+        .painted("board", &patterns.wood(), |shape| Pen::new().rects(&shape.lining).done())
+        .path("sheet-line", |shape| {
+            shape.sheets.iter().fold(Pen::new(), |pen, line| pen.line(line)).done()
+        })
+        .path("steel-outline", |shape| Pen::new().rects(&shape.cargo_doors).done())
+        .path("face", |shape| {
+            let [front, door] = &shape.end_faces;
+            Pen::new().line(front).line(door).done()
+        });
+    casting::draw(&mut picture, &patterns);
+    picture
+        .path("hole", |shape| {
+            shape.openings.iter().fold(Pen::new(), |pen, opening| pen.rect(&opening.hole)).done()
+        })
+        .path("swing", |shape| {
+            let swings = shape.openings.iter().filter_map(|opening| opening.swing.as_ref());
+            swings.fold(Pen::new(), swing).done()
+        })
+        .path("leaf", |shape| lines(shape, OpeningKind::Door))
+        .path("glass", |shape| lines(shape, OpeningKind::Window))
+        .attribute(&person, "transform", |shape| placed(shape.figure))
+        .path("fine", |shape| width_tape(shape).fine(length_tape(shape).fine(Pen::new())).done())
+        .painted("taken", &patterns.lost(), |shape| {
+            width_tape(shape).taken(length_tape(shape).taken(Pen::new())).done()
+        })
+        .path("arrow-head", |shape| {
+            width_tape(shape).heads(length_tape(shape).heads(Pen::new())).done()
+        });
     picture
 }
 
 /// The leaves of doors, or the glass of windows.
 fn lines(shape: &Plan, kind: OpeningKind) -> String {
-    let of_kind = shape.openings.iter().filter(|opening| opening.kind == kind);
-    all_open(of_kind.flat_map(|opening| &opening.lines).map(|line| &line[..]))
+    let mut pen = Pen::new();
+    for opening in shape.openings.iter().filter(|opening| opening.kind == kind) {
+        for line in &opening.lines {
+            pen = pen.line(line);
+        }
+    }
+    pen.done()
 }
 
-/// The paths that doors' edges take.
-fn swings(shape: &Plan) -> String {
-    let arc = |swing: &Swing| {
-        let (shut, open, radius) = (swing.shut, swing.open, swing.radius);
-        let turn = u8::from(swing.clockwise);
-        let radius = plain(radius, 1, " ");
-        format!("M{}A{radius}{radius}0 0 {turn} {}", shut.written(), open.written())
-    };
-    shape.openings.iter().filter_map(|opening| opening.swing.as_ref()).map(arc).collect()
+/// The path that a door's edge takes.
+fn swing(pen: Pen, swing: &Swing) -> Pen {
+    let (shut, open, radius) = (swing.shut, swing.open, swing.radius);
+    let turn = f64::from(u8::from(swing.clockwise));
+    pen.command('M', &[shut.x, shut.y])
+        .command('A', &[radius, radius, 0.0, 0.0, turn, open.x, open.y])
 }

@@ -1,19 +1,19 @@
 //! The cross-section, drawn.
 
-use inchwise_core::design::{Field, Surface};
+use inchwise_core::design::{Design, Field, Surface};
 use inchwise_core::units::Length;
+use leptos::prelude::With;
 
-use super::casting::{Corners, castings};
-use super::dimension::{Tape, tapes, upright};
+use super::casting::{self, WithCastings};
+use super::dimension::{Tape, upright};
 use super::geometry::{
-    FIGURE_BODY, FIGURE_HEAD, FIGURE_HEIGHT, FIGURE_LINES, Fate, FloorLayers, Point, Rect, Section,
-    all_closed, all_open, closed, rects,
+    Corner, FIGURE_BODY, FIGURE_HEAD, FIGURE_HEIGHT, FIGURE_LINES, Fate, FloorLayers, Pen, Point,
+    Rect, Section, numbers,
 };
-use super::grip::{Grip, Towards};
-use super::paper::{Paper, label, path, still_path};
-use super::pattern::{Patterns, unit_of};
+use super::grip::{Grip, Hold, Towards};
+use super::paper::{Drawing, Label, Picture, figure};
+use super::pattern::Patterns;
 use crate::dom::{El, svg};
-use crate::kept::Kept;
 use crate::measure::Notation;
 use crate::state::State;
 use crate::text::Language;
@@ -25,132 +25,135 @@ const NAME: &str = "section";
 
 /// The cross-section with its two grips.
 pub fn section(state: State, language: Language) -> El {
-    let shape = Kept::new(move || state.look(|outcome| Section::of(&outcome.good)));
-    let size = Kept::new(move || shape.with(|shape| shape.paper));
-    let fate = Kept::new(move || state.look(|outcome| Fate::of(&outcome.good)));
-    let words = language.drawing();
-    let told = move || {
-        let notation = state.notation();
-        state.look(|outcome| {
-            let design = outcome.good.checked.design();
-            let room = &outcome.good.room;
-            words.section_told.with(&[
-                &notation.length(room.bare.width),
-                &notation.length(room.bare.height),
-                &notation.length(room.clear.width),
-                &notation.length(room.clear.height),
-                &notation.length(design.side_wall_foam),
-                &notation.length(design.ceiling_foam),
-                language.castings_told(fate.get()),
-            ])
-        })
-    };
-    let labels = move || {
-        let notation = state.notation();
-        shape.with(|shape| labels(shape, notation, fate.get()))
-    };
-    let paper = Paper { name: NAME, size, title: words.section };
-    let drawn = paper.drawn(told, &picture(shape, size), labels, &grips(state, shape, size));
-    paper.figure("section-figure", &[drawn])
-}
-
-fn grips(state: State, shape: Kept<Section>, size: Kept<Rect>) -> [El; 2] {
+    let title = language.drawing().section;
     let wall = Grip {
-        state,
         key: "wall",
         fields: WALL_FOAM,
         surface: Surface::SideWall,
         towards: Towards::Left,
         name: |words| words.wall_grip,
-        paper: size,
-        at: Box::new(move |foam| {
-            shape.with(|shape| Point::new(shape.wall_face_at(foam), shape.bare.height() * 0.52))
-        }),
+        hold: |design| {
+            let bare = bare(design);
+            Hold {
+                paper: Section::paper_of(design),
+                at: Point::new(bare.right, bare.bottom * 0.52),
+            }
+        },
         with_note: true,
     };
     let ceiling = Grip {
-        state,
         key: "ceiling",
         fields: &[Field::CeilingFoam],
         surface: Surface::Ceiling,
         towards: Towards::Down,
         name: |words| words.ceiling_grip,
-        paper: size,
-        at: Box::new(move |foam| {
-            shape.with(|shape| Point::new(shape.bare.width() * 0.7, shape.ceiling_face_at(foam)))
-        }),
+        hold: |design| {
+            let bare = bare(design);
+            Hold { paper: Section::paper_of(design), at: Point::new(bare.right * 0.7, bare.top) }
+        },
         with_note: true,
     };
-    [wall.drawn(), ceiling.drawn()]
+    let drawing = Drawing {
+        name: NAME,
+        title,
+        shape: Box::new(move || state.outcome.with(|outcome| Section::of(&outcome.good))),
+        paper: |shape| shape.paper,
+        told,
+        labels,
+        picture: picture(),
+        grips: vec![wall.drawn(state), ceiling.drawn(state)],
+    };
+    figure(NAME, title, &[drawing.drawn(state)])
 }
 
-fn unit(shape: &Section) -> f64 {
-    unit_of(shape.paper.width())
+fn bare(design: &Design) -> Rect {
+    Section::bare_of(&design.freight_box())
+}
+
+impl WithCastings for Section {
+    fn castings(&self) -> &[Corner] {
+        &self.castings
+    }
+
+    fn paper(&self) -> &Rect {
+        &self.paper
+    }
+}
+
+fn told(shape: &Section, notation: Notation) -> String {
+    let language = notation.language;
+    let mm = |value: f64| notation.length(Length::mm(value));
+    language.drawing().section_told.with(&[
+        &mm(shape.bare.width()),
+        &mm(shape.bare.height()),
+        &mm(shape.clear.width()),
+        &mm(shape.clear.height()),
+        &mm(shape.side_face.foam),
+        &mm(shape.ceiling_face.foam),
+        language.castings_told(shape.fate),
+    ])
 }
 
 fn width_tape(shape: &Section) -> Tape {
-    Tape {
-        upright: false,
-        at: shape.outside.bottom + 165.0,
-        ends: [shape.bare.left, shape.clear.left, shape.clear.right, shape.bare.right],
-        from: shape.outside.bottom + 20.0,
-        unit: unit(shape),
-    }
+    let at = shape.outside.bottom + 165.0;
+    Tape::below(&shape.paper, &shape.outside, &shape.bare, &shape.clear, at)
 }
 
 fn height_tape(shape: &Section) -> Tape {
-    Tape {
-        upright: true,
-        at: shape.outside.left - 128.0,
-        ends: [shape.bare.top, shape.clear.top, shape.clear.bottom, shape.bare.bottom],
-        from: shape.outside.left - 20.0,
-        unit: unit(shape),
-    }
+    let at = shape.outside.left - 128.0;
+    Tape::beside(&shape.paper, &shape.outside, &shape.bare, &shape.clear, at)
 }
 
-fn labels(shape: &Section, notation: Notation, fate: Fate) -> Vec<El> {
+fn labels(shape: &Section, notation: Notation) -> Vec<Label> {
     let words = notation.language.drawing();
     let (bare, clear) = (&shape.bare, &shape.clear);
-    let put = |x: f64, y: f64, class: &str, text: &str| {
-        label(&shape.paper, Point::new(x, y), class, text)
-    };
     let mm = |value: f64| notation.length(Length::mm(value));
     let number = |value: f64| notation.length_bare(Length::mm(value));
     let (width, height) = (width_tape(shape), height_tape(shape));
-    let beside = height.at + 62.0;
+    let (below, beside) = (width.middle(), height.middle());
+    // Between the tape and the box.
+    let aside = height.at + 62.0;
+    let taken_above = clear.top - bare.top;
+    let taken_below = bare.bottom - clear.bottom;
+    let [_, name] = casting_leader(shape);
+    let casting =
+        if shape.fate == Fate::Bare { "after small casting alert" } else { "after small casting" };
     let mut labels = vec![
-        label(&shape.paper, width.middle(), "on-line strong", &mm(clear.width())),
-        label(&shape.paper, height.middle(), "on-line upright strong", &mm(clear.height())),
-        put(bare.left - 14.0, width.at, "before small roomy", &number(clear.left - bare.left)),
-        put(bare.right + 14.0, width.at, "after small roomy", &number(bare.right - clear.right)),
-        put(
-            beside,
-            (bare.top + clear.top) / 2.0,
-            "upright small roomy",
-            &number(clear.top - bare.top),
+        Label::new(below.x, below.y, "on-line strong", mm(clear.width())),
+        Label::new(beside.x, beside.y, "on-line upright strong", mm(clear.height())),
+        Label::new(
+            bare.left - 14.0,
+            width.at,
+            "before small roomy",
+            number(clear.left - bare.left),
         ),
-        put(
-            beside,
-            (clear.bottom + bare.bottom) / 2.0,
-            "upright small roomy",
-            &number(bare.bottom - clear.bottom),
+        Label::new(
+            bare.right + 14.0,
+            width.at,
+            "after small roomy",
+            number(bare.right - clear.right),
         ),
-        put(
+        Label::new(aside, bare.top + taken_above / 2.0, "upright small roomy", number(taken_above)),
+        Label::new(
+            aside,
+            bare.bottom - taken_below / 2.0,
+            "upright small roomy",
+            number(taken_below),
+        ),
+        Label::new(
             shape.figure.x,
             shape.figure.y - 420.0,
             "small roomy",
-            &words.tall.with(&[&mm(FIGURE_HEIGHT)]),
+            words.tall.with(&[&mm(FIGURE_HEIGHT)]),
         ),
+        Label::new(name.x, name.y, casting, notation.language.casting_label(shape.fate)),
     ];
     if let Some([top, bottom]) = shape.headroom {
-        let phrase = if fate == Fate::Bare { words.under_castings } else { words.under_corners };
+        let bare = shape.fate == Fate::Bare;
+        let phrase = if bare { words.under_castings } else { words.under_corners };
         let text = phrase.with(&[&mm(bottom.y - top.y)]);
-        labels.push(put(top.x, (top.y + bottom.y) / 2.0, "upright beside small", &text));
+        labels.push(Label::new(top.x, (top.y + bottom.y) / 2.0, "upright beside small", text));
     }
-    let class =
-        if fate == Fate::Bare { "after small casting alert" } else { "after small casting" };
-    let [_, name] = casting_leader(shape);
-    labels.push(put(name.x, name.y, class, notation.language.casting_label(fate)));
     labels
 }
 
@@ -162,108 +165,117 @@ fn casting_leader(shape: &Section) -> [Point; 2] {
     [Point::new(shown.right - 8.0, shown.bottom - 8.0), name]
 }
 
-fn picture(shape: Kept<Section>, size: Kept<Rect>) -> Vec<El> {
-    let patterns = Patterns { name: NAME };
-    let all = |draw: fn(&Section) -> String| move || shape.with(draw);
-    let wrapped = move || shape.with(|shape| !shape.floor.wrap.is_empty());
-    let tapes_of = Kept::new(move || shape.with(|shape| [width_tape(shape), height_tape(shape)]));
-    let corners = Kept::new(move || {
-        shape.with(|shape| Corners { corners: shape.castings.to_vec(), unit: unit(shape) })
-    });
-    let person = svg("g")
-        .class("person")
-        .attr_with("transform", all(|shape| shape.figure.translated()))
-        .child(&still_path("", FIGURE_BODY))
-        .child(&still_path("", FIGURE_HEAD))
-        .child(&still_path("person-line", FIGURE_LINES));
-    let mut picture = vec![
-        patterns.defined(move || unit_of(size.get().width())),
-        path("room", all(|shape| shape.clear.path())),
-        path("member", all(|shape| shape.floor.member.path())),
-        path("foam", all(|shape| rects(&[under_floor(&shape.floor)])))
-            .attr("fill", &patterns.foam()),
-        path("beyond", all(|shape| flanges(&shape.floor))).class_with("hidden", wrapped),
-        path("foam", all(|shape| rects(&[shape.floor.board]))).attr("fill", &patterns.foam()),
-        path("board", all(|shape| rects(&[shape.floor.plywood, shape.floor.deck])))
-            .attr("fill", &patterns.wood()),
-        path("coat", all(|shape| rects(&[shape.floor.levelling]))),
-        path("steel", all(|shape| rects(&shape.bottom_castings))),
-        path("ground", all(ground)),
-        path("foam", all(|shape| closed(&shape.foam))).attr("fill", &patterns.foam()),
-        path("member", all(|shape| rects(&[shape.studs[0], shape.studs[1], shape.joist]))),
-        path("board", all(|shape| closed(&shape.lining))).attr("fill", &patterns.wood()),
-        path("beyond", all(outer_flats)),
-        path("steel hollow", all(rails)).attr("fill-rule", "evenodd"),
-        path("sheet-line", all(sheets)),
-        path("face", all(faces)),
-    ];
-    picture.extend(castings(corners, &patterns));
-    picture.extend([path("datum", all(|shape| shape.bare.path())), person]);
-    picture.extend(tapes(tapes_of, &patterns));
-    picture.push(path("fine", all(fine)));
+fn picture() -> Picture<Section> {
+    let patterns = Patterns { name: NAME, unit: 4.5 };
+    let (foam, wood) = (patterns.foam(), patterns.wood());
+    let person = svg("g").class("person").with(&[
+        svg("path").attr("d", FIGURE_BODY),
+        svg("path").attr("d", FIGURE_HEAD),
+        svg("path").class("person-line").attr("d", FIGURE_LINES),
+    ]);
+    let mut picture = Picture::new();
+    picture.elements.push(patterns.defined());
+    picture
+        .path("room", |shape: &Section| Pen::new().rect(&shape.clear).done())
+        .path("member", |shape| Pen::new().rect(&shape.floor.member).done())
+        .painted("foam", &foam, |shape| Pen::new().rect(&under_floor(&shape.floor)).done())
+        .path("beyond", |shape| flanges(&shape.floor, false))
+        .path("beyond hidden", |shape| flanges(&shape.floor, true))
+        .painted("foam", &foam, |shape| Pen::new().rect(&shape.floor.board).done())
+        .painted("board", &wood, |shape| {
+            Pen::new().rect(&shape.floor.plywood).rect(&shape.floor.deck).done()
+        })
+        .path("coat", |shape| Pen::new().rect(&shape.floor.levelling).done())
+        .path("steel", |shape| Pen::new().rects(&shape.bottom_castings).done())
+        .path("ground", ground)
+        .painted("foam", &foam, |shape| Pen::new().outline(&shape.foam).done())
+        .path("member", |shape| Pen::new().rects(&shape.studs).rect(&shape.joist).done())
+        .painted("board", &wood, |shape| Pen::new().outline(&shape.lining).done())
+        .path("beyond", outer_flats)
+        .painted("steel hollow", "currentColor", rails)
+        .path("sheet-line", sheets)
+        .path("face", faces);
+    casting::draw(&mut picture, &patterns);
+    picture
+        .path("datum", |shape| Pen::new().rect(&shape.bare).done())
+        .attribute(&person, "transform", |shape| placed(shape.figure))
+        .path("fine", fine)
+        .painted("taken", &patterns.lost(), |shape| {
+            height_tape(shape).taken(width_tape(shape).taken(Pen::new())).done()
+        })
+        .path("arrow-head", |shape| {
+            height_tape(shape).heads(width_tape(shape).heads(Pen::new())).done()
+        });
     picture
 }
 
-/// Headroom under the corner, and the leader to the casting's name.
+/// A transform that moves the origin to a point.
+pub fn placed(at: Point) -> String {
+    ["translate(", &numbers(&[at.x, at.y]), ")"].concat()
+}
+
+/// Both tapes' lines, headroom under the corner, and the leader to the casting's name.
 fn fine(shape: &Section) -> String {
-    let headroom = shape.headroom.map(|ends| upright(&ends, unit(shape))).unwrap_or_default();
-    headroom + &all_open([&casting_leader(shape)[..]])
+    let pen = height_tape(shape).fine(width_tape(shape).fine(Pen::new()));
+    let pen = pen.line(&casting_leader(shape));
+    match &shape.headroom {
+        Some(ends) => upright(pen, ends, &shape.paper).done(),
+        None => pen.done(),
+    }
 }
 
 /// The foam faces that can be moved.
 fn faces(shape: &Section) -> String {
-    let right = shape.wall_face_at(shape.side_face.foam);
-    let left = shape.bare.left + shape.side_face.foam;
-    let top = shape.ceiling_face_at(shape.ceiling_face.foam);
+    let [left, right] = [shape.bare.left, shape.bare.right];
+    let (wall, top) = (shape.side_face.foam, shape.bare.top + shape.ceiling_face.foam);
     let bottom = shape.bare.bottom;
-    all_open([&[
-        Point::new(left, bottom),
-        Point::new(left, top),
-        Point::new(right, top),
-        Point::new(right, bottom),
-    ][..]])
+    Pen::new()
+        .line(&[
+            Point::new(left + wall, bottom),
+            Point::new(left + wall, top),
+            Point::new(right - wall, top),
+            Point::new(right - wall, bottom),
+        ])
+        .done()
 }
 
 /// The sheets, cut along a crest.
 fn sheets(shape: &Section) -> String {
-    let (bare, rail) = (&shape.bare, &shape.rails[0]);
-    let foot = shape.floor.plywood.bottom;
-    let wall = |x: f64| [Point::new(x, rail.bottom), Point::new(x, foot)];
-    let roof = [Point::new(rail.left, bare.top), Point::new(shape.rails[1].right, bare.top)];
-    all_open([wall(bare.left), wall(bare.right), roof].iter().map(|line| &line[..]))
+    let (bare, rails) = (&shape.bare, &shape.rails);
+    let (head, foot) = (rails[0].bottom, shape.floor.plywood.bottom);
+    Pen::new()
+        .between(bare.left, head, bare.left, foot)
+        .between(bare.right, head, bare.right, foot)
+        .between(rails[0].left, bare.top, rails[1].right, bare.top)
+        .done()
 }
 
 /// The outer flats beyond the cut.
 fn outer_flats(shape: &Section) -> String {
-    let (bare, rail) = (&shape.bare, &shape.rails[0]);
-    let foot = shape.floor.plywood.bottom;
+    let (bare, rails) = (&shape.bare, &shape.rails);
+    let (head, foot) = (rails[0].bottom, shape.floor.plywood.bottom);
     let [side, roof] = shape.behind_crests;
-    let half = rail.width() / 2.0;
-    let wall = |x: f64| [Point::new(x, rail.bottom), Point::new(x, foot)];
-    let over = [
-        Point::new(rail.left + half, bare.top - roof),
-        Point::new(shape.rails[1].right - half, bare.top - roof),
-    ];
-    all_open([wall(bare.left - side), wall(bare.right + side), over].iter().map(|line| &line[..]))
+    let (left, right, over) = (bare.left - side, bare.right + side, bare.top - roof);
+    let half = rails[0].width() / 2.0;
+    Pen::new()
+        .between(left, head, left, foot)
+        .between(right, head, right, foot)
+        .between(rails[0].left + half, over, rails[1].right - half, over)
+        .done()
 }
 
 /// The hollow top rails.
 fn rails(shape: &Section) -> String {
-    let steel = shape.rail_steel;
-    let hollow: Vec<[Point; 4]> = shape
-        .rails
-        .iter()
-        .flat_map(|rail| [rail.corners(), rail.grown(-steel, -steel, -steel, -steel).corners()])
-        .collect();
-    all_closed(hollow.iter().map(|outline| &outline[..]))
+    let steel = -shape.rail_steel;
+    let [left, right] = shape.rails.map(|rail| rail.grown(steel, steel, steel, steel));
+    Pen::new().rects(&shape.rails).rects(&[left, right]).done()
 }
 
 fn ground(shape: &Section) -> String {
     let outside = &shape.outside;
-    all_open([&[
-        Point::new(outside.left - 60.0, outside.bottom),
-        Point::new(outside.right + 60.0, outside.bottom),
-    ][..]])
+    Pen::new()
+        .between(outside.left - 60.0, outside.bottom, outside.right + 60.0, outside.bottom)
+        .done()
 }
 
 /// Foam under the plywood; a wrap hides the members' sides as well.
@@ -275,15 +287,15 @@ fn under_floor(floor: &FloorLayers) -> Rect {
     Rect::new(member.left, member.top, member.right, floor.wrap.bottom)
 }
 
-/// The flanges of a floor member, seen from its side.
-fn flanges(floor: &FloorLayers) -> String {
+/// The flanges of a floor member, seen from its side: in sight, or hidden by a wrap.
+fn flanges(floor: &FloorLayers, hidden: bool) -> String {
+    if hidden == floor.wrap.is_empty() {
+        return String::new();
+    }
     let member = &floor.member;
-    let edges = [
-        member.top,
-        member.top + floor.member_steel,
-        member.bottom - floor.member_steel,
-        member.bottom,
-    ];
-    let lines = edges.map(|y| [Point::new(member.left, y), Point::new(member.right, y)]);
-    all_open(lines.iter().map(|line| &line[..]))
+    let steel = floor.member_steel;
+    [member.top, member.top + steel, member.bottom - steel, member.bottom]
+        .iter()
+        .fold(Pen::new(), |pen, &y| pen.between(member.left, y, member.right, y))
+        .done()
 }

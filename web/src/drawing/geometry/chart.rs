@@ -87,21 +87,23 @@ impl ChartPlane {
         units: UnitSystem,
     ) -> Self {
         let paper = Rect::new(0.0, 0.0, 1000.0, 800.0);
-        let values: Vec<(f64, f64)> =
-            points.into_iter().map(|point| Self::values(point, units)).collect();
-        let lost = values.iter().map(|&(lost, _)| lost);
-        let load = values.iter().map(|&(_, load)| load);
+        let (mut lost, mut load) = (Vec::new(), Vec::new());
+        for point in points {
+            let (volume, power) = Self::values(point, units);
+            lost.push(volume);
+            load.push(power);
+        }
         // Words stand to the left of the steep part, over the curves and under them.
-        let (lost_low, lost_high) = ends(lost.clone());
-        let (load_low, load_high) = ends(load.clone());
-        let words_left = lost_low - 0.16 * (lost_high - lost_low);
-        let words_over = load_high + 0.3 * (load_high - load_low);
-        let words_under = load_low - 0.4 * (load_high - load_low);
+        let (lost_low, lost_high) = ends(&lost);
+        let (load_low, load_high) = ends(&load);
+        lost.push(lost_low - 0.16 * (lost_high - lost_low));
+        load.push(load_high + 0.3 * (load_high - load_low));
+        load.push(load_low - 0.4 * (load_high - load_low));
         Self {
             paper,
             plot: Rect::new(150.0, 40.0, 950.0, 710.0),
-            lost: Axis::holding(lost.chain([words_left]), 6),
-            load: Axis::holding(load.chain([words_over, words_under]), 8),
+            lost: Axis::holding(&lost, 6),
+            load: Axis::holding(&load, 8),
             units,
         }
     }
@@ -133,8 +135,8 @@ impl ChartPlane {
 }
 
 /// The least and the greatest value.
-fn ends(values: impl Iterator<Item = f64>) -> (f64, f64) {
-    values.fold((f64::INFINITY, f64::NEG_INFINITY), |(low, high), value| {
+fn ends(values: &[f64]) -> (f64, f64) {
+    values.iter().fold((f64::INFINITY, f64::NEG_INFINITY), |(low, high), &value| {
         (low.min(value), high.max(value))
     })
 }

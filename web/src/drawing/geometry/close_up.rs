@@ -4,7 +4,7 @@
 //! y = 0 on the sheet's inner crests: the axes of the field that is solved across this stud, which
 //! a picture of temperatures can share.
 
-use inchwise_core::design::{Field, Stack, Surface};
+use inchwise_core::design::{Design, Field, Stack, Surface};
 use inchwise_core::detail::FrameSlice;
 use inchwise_core::evaluate::Evaluation;
 use inchwise_core::units::Length;
@@ -108,13 +108,13 @@ impl CloseUp {
         let design = checked.design();
         let stack = design.stack(Surface::SideWall);
         let slice = FrameSlice::of(checked, Surface::SideWall);
-        let [left, right] = Self::ALONG;
+        let window = Self::window_of(&stack);
+        let (left, right) = (window.left, window.right);
         let wave = Wave::about_crest(
             &checked.freight_box().side_corrugation,
             slice.flange.as_mm() / 2.0,
             2,
         );
-        let window = Rect::new(left, -Self::OUTDOORS, right, Self::depth_drawn(&stack));
         let inner: Vec<Point> =
             wave.bends(left, right).iter().map(|&(x, behind)| Point::new(x, -behind)).collect();
         let outer = inner.iter().rev().map(|point| Point::new(point.x, point.y - wave.thickness));
@@ -123,7 +123,7 @@ impl CloseUp {
         let foam = inner.iter().chain(foam_face.iter().rev()).copied().collect();
         let lining_back = stack.lining_back().as_mm();
         Self {
-            paper: window.grown(Self::NAMES, 4.0, Self::NAMES, 4.0),
+            paper: Self::paper_of(design),
             window,
             sheet: inner.iter().copied().chain(outer).collect(),
             foam,
@@ -142,12 +142,20 @@ impl CloseUp {
         }
     }
 
-    /// How deep the paper reaches: past the deepest foam allowed, or the frame. It does not follow
-    /// the foam chosen, so that the paper keeps its shape while the foam is moved.
-    fn depth_drawn(stack: &Stack) -> f64 {
+    /// The part of the wall that is drawn: past the deepest foam allowed, or the frame. It does not
+    /// follow the foam chosen, so that the paper keeps its shape while the foam is moved.
+    pub fn window_of(stack: &Stack) -> Rect {
         let frame = stack.stand_off + stack.member;
         let deepest_foam = Length::new(Field::SideWallFoam.range().maximum);
-        (frame.max(deepest_foam) + stack.lining).as_mm() + Self::ROOM
+        let depth = (frame.max(deepest_foam) + stack.lining).as_mm();
+        let [left, right] = Self::ALONG;
+        Rect::new(left, -Self::OUTDOORS, right, depth + Self::ROOM)
+    }
+
+    /// The paper, which does not follow the foam either.
+    pub fn paper_of(design: &Design) -> Rect {
+        let window = Self::window_of(&design.stack(Surface::SideWall));
+        window.grown(Self::NAMES, 4.0, Self::NAMES, 4.0)
     }
 }
 
@@ -204,7 +212,6 @@ fn foam_chain(stack: &Stack) -> Vec<Rung> {
 mod tests {
     use super::super::samples;
     use super::*;
-    use inchwise_core::design::Design;
     use inchwise_core::detail::DetailMemory;
     use inchwise_core::evaluate::evaluate;
 

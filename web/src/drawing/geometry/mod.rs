@@ -10,6 +10,7 @@ mod figure;
 mod frame;
 mod ladder;
 mod opening;
+mod pen;
 mod plan;
 #[cfg(test)]
 mod samples;
@@ -26,6 +27,7 @@ pub use figure::*;
 pub use frame::*;
 pub use ladder::*;
 pub use opening::*;
+pub use pen::*;
 pub use plan::*;
 pub use section::*;
 pub use shape::*;

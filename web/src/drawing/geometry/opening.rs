@@ -2,6 +2,8 @@
 
 use inchwise_core::design::{Design, Wall};
 
+use super::shape::{Point, Rect};
+
 /// What an opening is.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum OpeningKind {
@@ -20,6 +22,32 @@ pub struct Opening {
     pub from: f64,
     /// Where it ends.
     pub to: f64,
+}
+
+/// An opening on the paper.
+#[derive(Clone, Debug, PartialEq)]
+pub struct DrawnOpening {
+    /// Which kind.
+    pub kind: OpeningKind,
+    /// What it cuts out of sheet and build-up.
+    pub hole: Rect,
+    /// Glass lines, or the open leaf of the door.
+    pub lines: Vec<[Point; 2]>,
+    /// The path the door's edge takes: radius, from, to, and whether it sweeps clockwise.
+    pub swing: Option<Swing>,
+}
+
+/// A quarter turn of a door.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Swing {
+    /// The width of the leaf.
+    pub radius: f64,
+    /// The shut edge.
+    pub shut: Point,
+    /// The open edge.
+    pub open: Point,
+    /// Whether the arc from shut to open runs clockwise on the paper.
+    pub clockwise: bool,
 }
 
 /// The openings of a wall, spread evenly along it: where they will be cut is not a choice yet.

@@ -7,40 +7,14 @@
 use inchwise_core::design::{Design, EndWallTreatment, Surface, Wall};
 use inchwise_core::envelope::frame_members;
 use inchwise_core::evaluate::Evaluation;
-use inchwise_core::freight_box::{CORNER_FITTING_LENGTH, CORNER_FITTING_WIDTH};
+use inchwise_core::freight_box::{CORNER_FITTING_LENGTH, CORNER_FITTING_WIDTH, FreightBox};
 
-use super::corner::{Corner, CornerPlace, CornerPlane};
+use super::corner::{Corner, CornerPlace, CornerPlane, Fate};
 use super::frame::{Lie, c_section, members_along};
-use super::opening::{Opening, OpeningKind, openings_on};
+use super::opening::{DrawnOpening, Opening, OpeningKind, Swing, openings_on};
 use super::section::FoamFace;
 use super::shape::{Point, Rect};
 use super::sheet::Wave;
-
-/// An opening on the paper.
-#[derive(Clone, Debug, PartialEq)]
-pub struct DrawnOpening {
-    /// Which kind.
-    pub kind: OpeningKind,
-    /// What it cuts out of sheet and build-up.
-    pub hole: Rect,
-    /// Glass lines, or the open leaf of the door.
-    pub lines: Vec<[Point; 2]>,
-    /// The path the door's edge takes: radius, from, to, and whether it sweeps clockwise.
-    pub swing: Option<Swing>,
-}
-
-/// A quarter turn of a door.
-#[derive(Clone, Copy, Debug, PartialEq)]
-pub struct Swing {
-    /// The width of the leaf.
-    pub radius: f64,
-    /// The shut edge.
-    pub shut: Point,
-    /// The open edge.
-    pub open: Point,
-    /// Whether the arc from shut to open runs clockwise on the paper.
-    pub clockwise: bool,
-}
 
 /// The plan of a box, mm.
 #[derive(Clone, Debug, PartialEq)]
@@ -69,6 +43,8 @@ pub struct Plan {
     pub studs: Vec<[Point; 4]>,
     /// The castings: front end first.
     pub castings: Vec<Corner>,
+    /// What became of them.
+    pub fate: Fate,
     /// Door and windows.
     pub openings: Vec<DrawnOpening>,
     /// The front end's foam face.
@@ -97,14 +73,8 @@ impl Plan {
     pub fn of(evaluation: &Evaluation) -> Self {
         let design = evaluation.checked.design();
         let freight_box = evaluation.checked.freight_box();
-        let internal = freight_box.internal;
-        let bare = Rect::new(0.0, 0.0, internal.length.as_mm(), internal.width.as_mm());
-        let nominal = freight_box.size.nominal();
-        let fitting = CORNER_FITTING_LENGTH;
-        let front = (fitting - nominal.casting.front_length).as_mm();
-        let door = (fitting - nominal.casting.door_length).as_mm();
-        let side = (nominal.external.width - nominal.internal.width).as_mm() / 2.0;
-        let outside = bare.grown(front, side, door, side);
+        let bare = Self::bare_of(&freight_box);
+        let outside = Self::outside_of(&freight_box);
 
         let total = |surface| design.stack(surface).total().as_mm();
         let back = |surface| design.stack(surface).lining_back().as_mm();
@@ -125,9 +95,8 @@ impl Plan {
         let [right_side, left_side, front_face] = &foam_inside;
         let door_face = right_side.last().into_iter().chain(left_side.first()).copied().collect();
         let front_face = front_face.clone();
-        let margin = outside.width() * 0.068;
         Self {
-            paper: outside.grown(margin, margin * 0.4, margin * 0.3, margin * 1.05),
+            paper: Self::paper_of(design),
             outside,
             bare,
             clear,
@@ -135,10 +104,11 @@ impl Plan {
             foam_inside: foam_inside.concat(),
             end_faces: [front_face, door_face],
             sheets,
-            cargo_doors: cargo_doors(&bare, door),
+            cargo_doors: cargo_doors(&bare, &outside),
             lining: [inset(&back), clear],
             studs: runs.iter().flat_map(|run| studs(evaluation, run)).collect(),
             castings: castings(evaluation, &bare),
+            fate: Fate::of(evaluation),
             openings: runs.iter().flat_map(|run| openings(design, run)).collect(),
             front_face: FoamFace::of(&design.stack(Surface::FrontEnd)),
             door_face: FoamFace::of(&design.stack(Surface::DoorEnd)),
@@ -147,14 +117,25 @@ impl Plan {
         }
     }
 
-    /// Where the front end's foam face lies for a foam depth, mm.
-    pub fn front_face_at(&self, foam: f64) -> f64 {
-        self.bare.left + foam
+    /// Inside the bare steel.
+    pub fn bare_of(freight_box: &FreightBox) -> Rect {
+        let internal = freight_box.internal;
+        Rect::new(0.0, 0.0, internal.length.as_mm(), internal.width.as_mm())
     }
 
-    /// Where the door end's foam face lies for a foam depth, mm.
-    pub fn door_face_at(&self, foam: f64) -> f64 {
-        self.bare.right - foam
+    fn outside_of(freight_box: &FreightBox) -> Rect {
+        let nominal = freight_box.size.nominal();
+        let front = (CORNER_FITTING_LENGTH - nominal.casting.front_length).as_mm();
+        let door = (CORNER_FITTING_LENGTH - nominal.casting.door_length).as_mm();
+        let side = (nominal.external.width - nominal.internal.width).as_mm() / 2.0;
+        Self::bare_of(freight_box).grown(front, side, door, side)
+    }
+
+    /// The paper, which depends on the box alone.
+    pub fn paper_of(design: &Design) -> Rect {
+        let outside = Self::outside_of(&design.freight_box());
+        let margin = outside.width() * 0.068;
+        outside.grown(margin, margin * 0.4, margin * 0.3, margin * 1.05)
     }
 }
 
@@ -225,8 +206,8 @@ fn foam_faces(design: &Design, bare: &Rect, side: &Wave, front: &Wave) -> [Vec<P
 }
 
 /// Two leaves that meet in the middle, as thick as half of what the doors stand out.
-fn cargo_doors(bare: &Rect, stands_out: f64) -> [Rect; 2] {
-    let thickness = stands_out * 0.5;
+fn cargo_doors(bare: &Rect, outside: &Rect) -> [Rect; 2] {
+    let thickness = (outside.right - bare.right) * 0.5;
     let middle = bare.centre().y;
     let seam = 8.0;
     let (left, right) = (bare.right, bare.right + thickness);
@@ -362,10 +343,9 @@ mod tests {
     fn there_are_as_many_studs_as_the_envelope_counts() {
         for evaluation in samples::evaluations() {
             let design = evaluation.checked.design();
-            let counted: u32 = [Surface::SideWall, Surface::FrontEnd, Surface::DoorEnd]
-                .map(|wall| frame_members(design, &evaluation.room.clear, wall))
-                .iter()
-                .sum();
+            let walls = [Surface::SideWall, Surface::FrontEnd, Surface::DoorEnd];
+            let counted: u32 =
+                walls.iter().map(|&wall| frame_members(design, &evaluation.room.clear, wall)).sum();
             assert_eq!(Plan::of(&evaluation).studs.len(), counted as usize);
         }
     }
@@ -392,12 +372,5 @@ mod tests {
                 assert!(plan.clear.holds(swing.shut), "{door:?}: {swing:?}");
             }
         }
-    }
-
-    #[test]
-    fn a_moved_face_and_its_depth_are_one() {
-        let plan = Plan::of(&samples::default_evaluation());
-        assert_eq!(plan.front_face_at(64.0) - plan.bare.left, 64.0);
-        assert_eq!(plan.bare.right - plan.door_face_at(64.0), 64.0);
     }
 }

@@ -3,11 +3,11 @@
 //! x = 0 on the left wall's inner crests, y = 0 on the roof's inner plane. The sheets are cut
 //! along a crest, the floor between two members; the castings at the far end are shown cut.
 
-use inchwise_core::design::{EndWallTreatment, Stack, Surface};
+use inchwise_core::design::{Design, EndWallTreatment, Stack, Surface};
 use inchwise_core::evaluate::Evaluation;
 use inchwise_core::freight_box::{CORNER_FITTING_HEIGHT, CORNER_FITTING_WIDTH, FreightBox};
 
-use super::corner::{Corner, CornerPlace, CornerPlane};
+use super::corner::{Corner, CornerPlace, CornerPlane, Fate};
 use super::shape::{Point, Rect};
 
 /// A foam face that can be moved, with what it passes on its way into the room, mm over the steel.
@@ -85,6 +85,8 @@ pub struct Section {
     pub rail_steel: f64,
     /// The castings at the front end.
     pub castings: [Corner; 2],
+    /// What became of them.
+    pub fate: Fate,
     /// The castings under the floor, beyond.
     pub bottom_castings: [Rect; 2],
     /// The floor.
@@ -156,10 +158,8 @@ impl Section {
     pub fn of(evaluation: &Evaluation) -> Self {
         let design = evaluation.checked.design();
         let freight_box = evaluation.checked.freight_box();
-        let internal = freight_box.internal;
-        let bare = Rect::new(0.0, 0.0, internal.width.as_mm(), internal.height.as_mm());
-        let (beside, above, below) = recesses(&freight_box);
-        let outside = bare.grown(beside, above, beside, below);
+        let bare = Self::bare_of(&freight_box);
+        let outside = Self::outside_of(&freight_box);
         let wall = design.stack(Surface::SideWall);
         let ceiling = design.stack(Surface::Ceiling);
         let floor = design.stack(Surface::Floor);
@@ -202,9 +202,8 @@ impl Section {
             let top = clear.bottom - evaluation.room.headroom_under_corners.as_mm();
             [Point::new(x, top), Point::new(x, clear.bottom)]
         });
-        let [left, top, right, bottom] = Self::MARGINS;
         Self {
-            paper: outside.grown(left, top, right, bottom),
+            paper: Self::paper_of(design),
             outside,
             bare,
             clear,
@@ -227,6 +226,7 @@ impl Section {
             rails: [rail_at(outside.left), rail_at(outside.right - rail_width)],
             rail_steel: rail.thickness.as_mm(),
             castings: [casting(bare.left, 1.0), casting(bare.right, -1.0)],
+            fate: Fate::of(evaluation),
             bottom_castings: [
                 bottom_casting(outside.left),
                 bottom_casting(outside.right - CORNER_FITTING_WIDTH.as_mm()),
@@ -239,14 +239,21 @@ impl Section {
         }
     }
 
-    /// Where the right wall's foam face lies for a foam depth, mm.
-    pub fn wall_face_at(&self, foam: f64) -> f64 {
-        self.bare.right - foam
+    /// Inside the bare steel.
+    pub fn bare_of(freight_box: &FreightBox) -> Rect {
+        let internal = freight_box.internal;
+        Rect::new(0.0, 0.0, internal.width.as_mm(), internal.height.as_mm())
     }
 
-    /// Where the ceiling's foam face lies for a foam depth, mm.
-    pub fn ceiling_face_at(&self, foam: f64) -> f64 {
-        self.bare.top + foam
+    fn outside_of(freight_box: &FreightBox) -> Rect {
+        let (beside, above, below) = recesses(freight_box);
+        Self::bare_of(freight_box).grown(beside, above, beside, below)
+    }
+
+    /// The paper, which depends on the box alone.
+    pub fn paper_of(design: &Design) -> Rect {
+        let [left, top, right, bottom] = Self::MARGINS;
+        Self::outside_of(&design.freight_box()).grown(left, top, right, bottom)
     }
 }
 
@@ -305,12 +312,10 @@ mod tests {
     }
 
     #[test]
-    fn a_moved_face_and_its_depth_are_one() {
+    fn foam_up_to_the_frame_s_face_is_told_apart_from_foam_past_it() {
         let section = Section::of(&samples::default_evaluation());
-        assert_eq!(section.wall_face_at(50.0), 2302.0);
-        assert_eq!(section.bare.right - section.wall_face_at(87.0), 87.0);
-        assert!((section.foam[5].x - section.wall_face_at(section.side_face.foam)).abs() < 1e-9);
-        assert!((section.foam[5].y - section.ceiling_face_at(75.0)).abs() < 1e-9);
+        assert!((section.bare.right - section.foam[5].x - section.side_face.foam).abs() < 1e-9);
+        assert!((section.foam[5].y - section.bare.top - section.ceiling_face.foam).abs() < 1e-9);
         // Stand-off 22 and stud 41 are 63: 13 mm of foam are still free.
         assert!((section.side_face.past_frame() + 13.0).abs() < 1e-9);
     }

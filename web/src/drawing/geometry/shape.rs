@@ -1,7 +1,5 @@
 //! Points, rectangles and outlines on the paper, in millimetres, x to the right and y downwards.
 
-use crate::measure::{plain, push_plain};
-
 /// A place on the paper, mm.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Point {
@@ -15,16 +13,6 @@ impl Point {
     /// The point at x, y.
     pub const fn new(x: f64, y: f64) -> Self {
         Self { x, y }
-    }
-
-    /// As two numbers of a drawing.
-    pub fn written(self) -> String {
-        plain(self.x, 1, " ") + &plain(self.y, 1, "")
-    }
-
-    /// As the `transform` that moves the origin here.
-    pub fn translated(self) -> String {
-        format!("translate({})", self.written())
     }
 }
 
@@ -96,64 +84,18 @@ impl Rect {
     pub fn percent(&self, point: Point) -> (f64, f64) {
         ((point.x - self.left) / self.width() * 100.0, (point.y - self.top) / self.height() * 100.0)
     }
+}
 
-    /// As the `viewBox` of a drawing.
-    pub fn view_box(&self) -> String {
-        let from = Point::new(self.left, self.top).written();
-        from + " " + &Point::new(self.width(), self.height()).written()
+/// A value kept between two others, `low` not above `high`. The standard `clamp` panics where they
+/// cross, and for its message brings all float formatting onto the page.
+pub const fn kept_between(value: f64, low: f64, high: f64) -> f64 {
+    if value < low {
+        low
+    } else if value > high {
+        high
+    } else {
+        value
     }
-
-    /// As path data.
-    pub fn path(&self) -> String {
-        closed(&self.corners())
-    }
-}
-
-fn append(path: &mut String, points: &[Point]) {
-    for (index, point) in points.iter().enumerate() {
-        path.push(if index == 0 { 'M' } else { 'L' });
-        push_plain(path, point.x, 2);
-        path.push(' ');
-        push_plain(path, point.y, 2);
-    }
-}
-
-/// Path data of an open line.
-pub fn open(points: &[Point]) -> String {
-    let mut path = String::new();
-    append(&mut path, points);
-    path
-}
-
-/// Path data of a closed outline.
-pub fn closed(points: &[Point]) -> String {
-    let mut path = open(points);
-    path.push('Z');
-    path
-}
-
-/// Path data of several closed outlines.
-pub fn all_closed<'a>(outlines: impl IntoIterator<Item = &'a [Point]>) -> String {
-    let mut path = String::new();
-    for points in outlines {
-        append(&mut path, points);
-        path.push('Z');
-    }
-    path
-}
-
-/// Path data of several open lines.
-pub fn all_open<'a>(lines: impl IntoIterator<Item = &'a [Point]>) -> String {
-    let mut path = String::new();
-    for points in lines {
-        append(&mut path, points);
-    }
-    path
-}
-
-/// Path data of several rectangles; those that cover nothing are left out.
-pub fn rects<'a>(rects: impl IntoIterator<Item = &'a Rect>) -> String {
-    rects.into_iter().filter(|rect| !rect.is_empty()).map(Rect::path).collect()
 }
 
 #[cfg(test)]
@@ -164,15 +106,13 @@ mod tests {
     fn a_label_lies_at_its_share_of_the_paper() {
         let paper = Rect::new(-100.0, -50.0, 300.0, 150.0);
         assert_eq!(paper.percent(Point::new(100.0, 100.0)), (50.0, 75.0));
-        assert_eq!(paper.view_box(), "-100.0 -50.0 400.0 200.0");
     }
 
     #[test]
-    fn paths_open_and_close() {
-        let points = [Point::new(0.0, 0.0), Point::new(1.5, 2.0)];
-        assert_eq!(open(&points), "M0.00 0.00L1.50 2.00");
-        assert_eq!(closed(&points), "M0.00 0.00L1.50 2.00Z");
-        let two = all_closed([&points[..], &points[..]]);
-        assert_eq!(two, "M0.00 0.00L1.50 2.00ZM0.00 0.00L1.50 2.00Z");
+    fn a_rectangle_holds_its_own_corners() {
+        let rect = Rect::new(0.0, 0.0, 2.0, 1.0);
+        assert!(rect.corners().into_iter().all(|corner| rect.holds(corner)));
+        assert!(!rect.holds(Point::new(2.1, 0.5)));
+        assert!(Rect::new(0.0, 1.0, 2.0, 1.0).is_empty());
     }
 }

@@ -3,6 +3,8 @@
 use inchwise_core::design::FoamMeasure;
 use inchwise_core::freight_box::Corrugation;
 
+use super::shape::kept_between;
+
 /// A trapezoidal wave along a wall, mm: how far the sheet lies behind its inner crests.
 ///
 /// Positions run along the wall. The wave is whole: it starts and ends on an inner flat, and what
@@ -60,9 +62,9 @@ impl Wave {
         }
         let waves = ((at - self.first_trough) / self.pitch).round();
         let last = (self.troughs - 1) as f64;
-        let trough = self.first_trough + waves.min(last).max(0.0) * self.pitch;
+        let trough = self.first_trough + kept_between(waves, 0.0, last) * self.pitch;
         let beside_flat = (at - trough).abs() - self.outer_flat / 2.0;
-        (self.depth * (1.0 - beside_flat / self.slope)).min(self.depth).max(0.0)
+        kept_between(self.depth * (1.0 - beside_flat / self.slope), 0.0, self.depth)
     }
 
     /// The bends of the sheet between two places, both of them included, with how far each lies
@@ -134,7 +136,7 @@ impl Wave {
     fn endless(&self, at: f64) -> f64 {
         let off = (at - self.first_trough) / self.pitch;
         let beside_flat = (off - off.round()).abs() * self.pitch - self.outer_flat / 2.0;
-        (self.depth * (1.0 - beside_flat / self.slope)).min(self.depth).max(0.0)
+        kept_between(self.depth * (1.0 - beside_flat / self.slope), 0.0, self.depth)
     }
 }
 

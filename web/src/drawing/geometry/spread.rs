@@ -1,5 +1,7 @@
 //! Labels along a line, moved apart so that none covers another.
 
+use super::shape::kept_between;
+
 /// The places of labels that want to lie at `wanted`, in rising order, kept at least `least`
 /// apart and between `low` and `high`; where they cannot all fit they share the room evenly.
 ///
@@ -29,7 +31,7 @@ pub fn spread(wanted: &[f64], least: f64, low: f64, high: f64) -> Vec<f64> {
     let highest = (high - gap * (count - 1) as f64).max(low);
     pools
         .iter()
-        .flat_map(|&(mean, size)| std::iter::repeat_n(mean.min(highest).max(low), size))
+        .flat_map(|&(mean, size)| std::iter::repeat_n(kept_between(mean, low, highest), size))
         .enumerate()
         .map(|(index, base)| base + gap * index as f64)
         .collect()
