@@ -10,15 +10,58 @@ const get = async (name) => {
 };
 
 const start = async () => {
-  const parts = [import(address("inchwise.js")), get("inchwise_bg.wasm"), get("element.css")];
-  const [glue, wasm, css] = await Promise.all(parts);
-  const sheet = new CSSStyleSheet();
-  sheet.replaceSync(await css.text());
-  await glue.default({ module_or_path: wasm });
-  return { mount: glue.mount, sheet };
+  const wasm = get("inchwise_bg.wasm").then((response) => WebAssembly.compileStreaming(response));
+  const parts = [import(address("inchwise.js")), wasm, get("element.css"), get("drawing.css")];
+  const [glue, module, ...styles] = await Promise.all(parts);
+  const sheets = styles.map(async (style) => {
+    const sheet = new CSSStyleSheet();
+    sheet.replaceSync(await style.text());
+    return sheet;
+  });
+  await glue.default({ module_or_path: module });
+  return { mount: glue.mount, module, sheets: await Promise.all(sheets) };
 };
 
 let started;
+let engine;
+let policy;
+
+/// Everything known about a design, an object with the keys of the JSON form, `{}` for the default.
+/// The engine behind it is loaded when it is first asked.
+export const evaluate = async (design = {}) => {
+  engine ??= import(address("engine.js")).then(async (glue) => {
+    await glue.default({ module_or_path: get("engine_bg.wasm") });
+    return glue;
+  });
+  return JSON.parse((await engine).evaluate(JSON.stringify(design)));
+};
+
+/// A worker that solves fields; none where the page forbids workers: the planner does without.
+const aside = (module) => {
+  try {
+    const { href } = address("worker.js");
+    // Where a page requires trusted types, a policy of this name vouches for the one address.
+    policy ??= globalThis.trustedTypes?.createPolicy("inchwise", { createScriptURL: () => href });
+    const worker = new Worker(policy?.createScriptURL(href) ?? href, { type: "module" });
+    worker.postMessage(module);
+    return worker;
+  } catch (error) {
+    console.warn("inchwise-planner:", error);
+    return undefined;
+  }
+};
+
+/// A design as the planner reads it: a link, or an object or its JSON made into one.
+const link = (design) => {
+  const text = design?.trim?.() ?? design;
+  if (typeof text === "string" && !text.startsWith("{")) return text;
+  try {
+    const entries = Object.entries(typeof text === "string" ? JSON.parse(text) : text ?? {});
+    return ["v=1", ...entries.map(([key, value]) => `${key}=${value}`)].join("&");
+  } catch {
+    return String(text);
+  }
+};
 
 const apology = {
   en: "The planner could not start here. What stands above still holds.",
@@ -30,6 +73,15 @@ class Planner extends HTMLElement {
   #handle;
   #near;
   #changes;
+  #worker;
+
+  /// The design as it stands; set it to a link, or to an object with the keys of the JSON form.
+  get design() {
+    return this.#handle?.design();
+  }
+  set design(design) {
+    this.setAttribute("design", link(design));
+  }
 
   connectedCallback() {
     const turn = ++this.#turn;
@@ -50,20 +102,25 @@ class Planner extends HTMLElement {
     this.#changes?.disconnect();
     this.#handle?.unmount();
     this.#handle = undefined;
+    this.#worker?.terminate();
     if (this.shadowRoot) this.#fill(document.createElement("slot"));
   }
 
   async #show(turn) {
     try {
       started ??= start();
-      const { mount, sheet } = await started;
+      const { mount, module, sheets } = await started;
       if (turn !== this.#turn) return;
       const root = document.createElement("div");
-      this.#fill(root).adoptedStyleSheets = [sheet];
-      this.#handle = mount(root, this);
+      this.#fill(root).adoptedStyleSheets = sheets;
+      const json = this.getAttribute("design")?.trim().startsWith("{");
+      if (json) this.setAttribute("design", link(this.getAttribute("design")));
+      this.#worker = aside(module);
+      this.#handle = mount(root, this, this.#worker);
       this.#changes = new MutationObserver((changes) => {
         for (const { attributeName: name } of changes) {
-          this.#handle?.set(name, this.getAttribute(name) ?? undefined);
+          const value = this.getAttribute(name) ?? undefined;
+          this.#handle?.set(name, name === "design" && value ? link(value) : value);
         }
       });
       this.#changes.observe(this, { attributes: true });

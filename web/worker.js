@@ -32,6 +32,6 @@ onmessage = async ({ data }) => {
   }
   await ready;
   solver ??= new AsideSolver();
-  solver.take(data.request, data.design, data.withCurve);
+  solver.take(data.request, data.design, data.depths);
   if (!working) work();
 };

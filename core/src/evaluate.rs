@@ -5,6 +5,7 @@ use crate::design::{CheckedDesign, EndWallTreatment};
 use crate::detail::{DetailMemory, Effort, PlacedDetail, details};
 use crate::envelope::Envelope;
 use crate::heat_loss::HeatLoss;
+use crate::moisture::ColdSpots;
 use crate::room::{Room, rooms_by_treatment};
 
 /// All that follows from a design.
@@ -22,6 +23,8 @@ pub struct Evaluation {
     pub details: Vec<PlacedDetail>,
     /// Heat loss and design load.
     pub heat_loss: HeatLoss,
+    /// Every place with the humidity it stands, coldest first.
+    pub cold_spots: ColdSpots,
     /// Warnings.
     pub cautions: Vec<Caution>,
 }
@@ -42,6 +45,7 @@ pub fn evaluate_with(
     let envelope = Envelope::of(checked, &room.clear);
     let details = details(checked, &envelope, memory, effort);
     let heat_loss = HeatLoss::of(checked.design(), &room, &envelope, &details);
+    let cold_spots = ColdSpots::of(checked.design(), &envelope, &details);
     let cautions = cautions(checked, &room);
     Evaluation {
         checked: checked.clone(),
@@ -50,6 +54,7 @@ pub fn evaluate_with(
         envelope,
         details,
         heat_loss,
+        cold_spots,
         cautions,
     }
 }

@@ -34,6 +34,8 @@ pub mod heat_loss;
 
 pub mod ventilation;
 
+pub mod moisture;
+
 pub mod caution;
 
 pub mod evaluate;

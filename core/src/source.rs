@@ -28,6 +28,16 @@ pub enum Source {
     InternationalResidentialCode2021,
     /// National Building Code of Canada 2020.
     NationalBuildingCodeOfCanada2020,
+    /// DIN 4108-2:2013: thermal protection of buildings, minimum requirements.
+    Din4108Part2,
+    /// S. R. Hastings and M. Wall (editors), Sustainable Solar Housing, 2007, table 10.1.1:
+    /// emission of water vapour (read as quoted; the title of the work from memory).
+    SustainableSolarHousing2007,
+    /// W. J. Angell and W. W. Olson, Moisture sources associated with potential damage in cold
+    /// climate housing, 1988 (read as quoted).
+    AngellOlson1988,
+    /// New Zealand Metal Roof and Wall Cladding Code of Practice, 10.8.1: moisture from occupants.
+    NewZealandMetalRoofCode,
     /// A maker's public box specification sheet (dimensions of the common steel box).
     MakerSheet,
     /// What the trade does; no document found.

@@ -1,8 +1,9 @@
 //! Vary choices and see what follows. Calls only [`evaluate_with`].
 
 use crate::design::{CheckedDesign, Design, EndWallTreatment};
-use crate::detail::{DetailMemory, Effort};
-use crate::evaluate::evaluate_with;
+use crate::detail::{DetailMemory, Effort, Outcome};
+use crate::evaluate::{Evaluation, evaluate_with};
+use crate::heat_loss::{Element, Loss};
 use crate::units::{Length, Power, Volume};
 
 /// Room lost against heating load at one wall depth.
@@ -12,7 +13,7 @@ pub struct WallDepthPoint {
     pub depth: Length,
     /// Room lost.
     pub lost_volume: Volume,
-    /// Design heating load.
+    /// Heating load at the design temperatures, castings, stud heads and damper sleeves apart.
     pub design_load: Power,
 }
 
@@ -27,20 +28,34 @@ pub fn with_wall_depth(design: &Design, depth: Length, treatment: EndWallTreatme
     }
 }
 
-/// Room lost and heating load at one wall depth under one treatment; `None` where such a design
-/// would not pass its check. Details that the effort leaves waiting are not in the load.
+/// Room lost and heating load of an evaluation, castings, stud heads and damper sleeves apart:
+/// they hardly change along the depths, and take far longer to solve than all else. `None` while
+/// a section is still waiting.
+pub fn point_of(evaluation: &Evaluation) -> Option<WallDepthPoint> {
+    let sections_wait = evaluation
+        .details
+        .iter()
+        .any(|placed| !placed.place.takes_a_body() && placed.outcome == Outcome::Waiting);
+    let counts = |loss: &&Loss| match loss.element {
+        Element::Detail(place) => !place.takes_a_body(),
+        _ => true,
+    };
+    let losses = &evaluation.heat_loss.losses;
+    (!sections_wait).then(|| WallDepthPoint {
+        depth: evaluation.checked.design().side_wall_foam,
+        lost_volume: evaluation.room.lost_volume,
+        design_load: losses.iter().filter(counts).map(|loss| loss.power).sum(),
+    })
+}
+
+/// [`point_of`] the design with one wall depth and one treatment; `None` where such a design would
+/// not pass its check.
 pub fn wall_depth_point(
     checked: &CheckedDesign,
     depth: Length,
     treatment: EndWallTreatment,
     memory: &mut DetailMemory,
-    effort: Effort,
 ) -> Option<WallDepthPoint> {
     let varied = with_wall_depth(checked.design(), depth, treatment).check().ok()?;
-    let evaluation = evaluate_with(&varied, memory, effort);
-    Some(WallDepthPoint {
-        depth,
-        lost_volume: evaluation.room.lost_volume,
-        design_load: evaluation.heat_loss.design_load,
-    })
+    point_of(&evaluate_with(&varied, memory, Effort::Sections))
 }

@@ -1,47 +1,115 @@
 //! The seam between the custom element (`web/embed.js`) and the planner: everything the page's
 //! script may ask of the wasm.
 
-use std::{any::Any, cell::RefCell, rc::Rc};
-
+use any_spawner::Executor;
+use inchwise_core::design::Design;
+use leptos::prelude::{Owner, Set, WithUntracked};
+use wasm_bindgen::JsValue;
 use wasm_bindgen::prelude::wasm_bindgen;
-use web_sys::HtmlElement;
+use web_sys::{HtmlElement, Worker};
 
-use crate::placeholder::{Planner, State};
+use crate::app::planner;
+use crate::aside::Aside;
+use crate::link::design_of_link;
+use crate::measure::UnitSystem;
+use crate::outward;
+use crate::state::State;
+use crate::text::Language;
 
 /// One planner on the page. The script keeps it for as long as its element stays in the document.
 #[wasm_bindgen]
 pub struct Handle {
-    state: Option<State>,
-    mounted: Box<dyn Any>,
+    state: State,
+    host: HtmlElement,
+    owner: Owner,
 }
 
 /// Puts a planner into `root`, an empty block inside the shadow root of `host`. Attributes already
 /// on the host are read here; later changes arrive through [`Handle::set`].
+///
+/// - `design`: what the planner starts from, as a link `v=1&side_wall_foam_mm=89`; the script also
+///   takes an object or its JSON and makes a link of it.
+/// - `units`: `metric` or `imperial`.
+/// - `language`: `en` or `fr`; without it, the nearest `lang` of the page.
+/// - `theme`: `light` or `dark`, read by the style sheet alone.
+/// - `address`: where it stands, the design is kept in the fragment of the page's address.
+///
+/// Fields are solved in `worker`, a fresh one of `web/worker.js`; without one, on the page in short
+/// slices.
 #[wasm_bindgen]
-pub fn mount(root: HtmlElement, host: HtmlElement) -> Handle {
-    // Signals belong to the mount that made them, so they are made inside its closure and handed
-    // out, and end with it.
-    let made = Rc::new(RefCell::new(None));
-    let handed_out = Rc::clone(&made);
-    let mounted = leptos::mount::mount_to(root, move || {
-        let state = State::from_host(&host);
-        handed_out.replace(Some(state));
-        Planner(state)
+pub fn mount(root: HtmlElement, host: HtmlElement, worker: Option<Worker>) -> Handle {
+    // Fails only where another planner on the page has set it up already.
+    let _ = Executor::init_wasm_bindgen();
+    // Signals belong to the owner that made them and end with it.
+    let owner = Owner::new();
+    let state = owner.with(|| {
+        let state = state_of(&host);
+        Aside::start(state, worker);
+        outward::tell_host(state, host.clone());
+        if host.has_attribute("address") {
+            outward::keep_in_address(state);
+        }
+        let _ = root.append_child(planner(state).element());
+        state
     });
-    Handle { state: made.take(), mounted: Box::new(mounted) }
+    Handle { state, host, owner }
+}
+
+/// The state that a host's attributes ask for.
+fn state_of(host: &HtmlElement) -> State {
+    let units = units_of(host.get_attribute("units").as_deref());
+    let design = design_of(host.get_attribute("design").as_deref());
+    State::new(design.unwrap_or_default(), units, language_of(host))
+}
+
+fn units_of(attribute: Option<&str>) -> UnitSystem {
+    attribute.and_then(UnitSystem::from_key).unwrap_or_default()
+}
+
+fn language_of(host: &HtmlElement) -> Language {
+    let own = host.get_attribute("language");
+    let near = || host.closest("[lang]").ok().flatten()?.get_attribute("lang");
+    own.or_else(near).as_deref().and_then(Language::from_tag).unwrap_or_default()
+}
+
+/// The design of an attribute; the default one where there is none. One that cannot be read is
+/// reported to the console, for whoever wrote the page, and changes nothing.
+fn design_of(attribute: Option<&str>) -> Option<Design> {
+    let Some(text) = attribute else { return Some(Design::default()) };
+    match design_of_link(text) {
+        Ok(design) => Some(design),
+        Err(fault) => {
+            let said = format!("inchwise-planner: the design cannot be read: {fault:?}");
+            web_sys::console::warn_1(&JsValue::from_str(&said));
+            None
+        }
+    }
 }
 
 #[wasm_bindgen]
 impl Handle {
     /// An attribute of the host changed; `None` says it was removed. Unknown names do nothing.
     pub fn set(&self, attribute: &str, value: Option<String>) {
-        if let Some(state) = self.state {
-            state.set(attribute, value);
+        let state = self.state;
+        match attribute {
+            "design" => {
+                if let Some(design) = design_of(value.as_deref()) {
+                    state.replace(design);
+                }
+            }
+            "units" => state.units.set(units_of(value.as_deref())),
+            "language" => state.language.set(language_of(&self.host)),
+            _ => {}
         }
+    }
+
+    /// The design as it stands, lawful or not: an object with the keys of the JSON form.
+    pub fn design(&self) -> JsValue {
+        self.state.design.with_untracked(|design| outward::design_object(design).into())
     }
 
     /// Takes the planner out of the document and ends everything it started.
     pub fn unmount(self) {
-        drop(self.mounted);
+        self.owner.cleanup();
     }
 }

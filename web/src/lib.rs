@@ -5,7 +5,17 @@
 #[macro_use]
 extern crate inchwise_tests;
 
+mod app;
+mod aside;
+mod dom;
+pub mod drawing;
 mod embed;
-mod placeholder;
+pub mod link;
+pub mod measure;
+mod outward;
+mod panel;
+pub mod state;
+pub mod text;
 
+pub use aside::AsideSolver;
 pub use embed::{Handle, mount};

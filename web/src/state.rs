@@ -5,12 +5,16 @@
 
 use std::sync::Arc;
 
-use inchwise_core::design::{Design, DesignError, Field};
-use inchwise_core::detail::DetailMemory;
-use inchwise_core::evaluate::{Evaluation, evaluate};
+use inchwise_core::design::{CheckedDesign, Design, DesignError, Field};
+use inchwise_core::detail::{DetailMemory, Effort};
+use inchwise_core::evaluate::{Evaluation, evaluate_with};
+use inchwise_core::tradeoff::{WallDepthPoint, point_of};
+use inchwise_core::units::Power;
 use leptos::prelude::*;
 
-use crate::measure::UnitSystem;
+use crate::aside::CurvePoints;
+use crate::drawing::geometry::swept_away;
+use crate::measure::{Notation, UnitSystem, Unread};
 use crate::text::Language;
 
 /// What follows from the present choices.
@@ -20,7 +24,51 @@ pub struct Outcome {
     pub good: Arc<Evaluation>,
     /// What is wrong with the present choices; empty when `good` is theirs.
     pub errors: Vec<DesignError>,
+    /// The last heating load with every part in it; none before the first.
+    pub load: Option<Power>,
+    /// The last point on the curve over wall depth; none before the first.
+    pub point: Option<WallDepthPoint>,
 }
+
+impl Outcome {
+    /// Whether fields of the present design are still being solved: load and curve point are then
+    /// those of an earlier one.
+    pub fn is_refining(&self) -> bool {
+        self.good.heat_loss.is_waiting()
+    }
+}
+
+impl PartialEq for Outcome {
+    fn eq(&self, other: &Self) -> bool {
+        Arc::ptr_eq(&self.good, &other.good)
+            && self.errors == other.errors
+            && self.load == other.load
+    }
+}
+
+/// Who made the last change.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum ChangedBy {
+    /// The person at the page.
+    Visitor,
+    /// The page, through attributes or properties.
+    Host,
+}
+
+/// Something typed that is no value, kept as it was typed.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct UnreadText {
+    /// Where.
+    pub field: Field,
+    /// What stands there.
+    pub typed: String,
+    /// Why it is no value.
+    pub fault: Unread,
+}
+
+/// Everything the curve over wall depth depends on: the design without what is swept, and the
+/// units, whose round depths its points stand at.
+pub type CurveKey = (Design, UnitSystem);
 
 /// The state of one planner on the page.
 #[derive(Clone, Copy)]
@@ -29,12 +77,26 @@ pub struct State {
     pub design: RwSignal<Design>,
     /// Everything that follows.
     pub outcome: Memo<Outcome>,
+    /// Typed texts that are no values; the design does not know of them.
+    pub unread: RwSignal<Vec<UnreadText>>,
     /// Metric or imperial.
     pub units: RwSignal<UnitSystem>,
     /// The language of every word.
     pub language: RwSignal<Language>,
     /// Solved fields, kept so that a change that does not touch them solves nothing.
     pub memory: StoredValue<DetailMemory>,
+    /// Moves on whenever a field was learned.
+    pub learned: RwSignal<u32>,
+    /// What the curve over wall depth depends on: all but wall depth and treatment.
+    pub curve_key: Memo<CurveKey>,
+    /// The last curve, with what it follows from; none before the first.
+    pub curve: RwSignal<Option<(CurveKey, CurvePoints)>>,
+    /// Who made the last change.
+    pub changed_by: StoredValue<ChangedBy>,
+    /// Whether the design is kept in the page's address.
+    pub in_address: StoredValue<bool>,
+    /// Whether the page's address held a design that could not be read.
+    pub link_unread: RwSignal<bool>,
 }
 
 impl State {
@@ -43,28 +105,116 @@ impl State {
     pub fn new(design: Design, units: UnitSystem, language: Language) -> Self {
         let memory = StoredValue::new(DetailMemory::default());
         let design = RwSignal::new(design);
+        let learned = RwSignal::new(0_u32);
+        let units = RwSignal::new(units);
         let outcome = Memo::new(move |last: Option<&Outcome>| {
-            design.with(|choices| match choices.check() {
-                Ok(checked) => memory
-                    .try_update_value(|memory| Arc::new(evaluate(&checked, memory)))
-                    .map_or_else(
-                        || fallback(last, Vec::new()),
-                        |good| Outcome { good, errors: Vec::new() },
-                    ),
-                Err(errors) => fallback(last, errors),
-            })
+            learned.track();
+            let known = |checked: &CheckedDesign| {
+                let mut fields = memory.try_update_value(std::mem::take).unwrap_or_default();
+                let good = Arc::new(evaluate_with(checked, &mut fields, Effort::Known));
+                memory.try_set_value(fields);
+                good
+            };
+            let (good, errors) = match design.with(Design::check) {
+                Ok(checked) => (known(&checked), Vec::new()),
+                Err(errors) => {
+                    let checked = last.map(|last| last.good.checked.clone()).unwrap_or_default();
+                    (known(&checked), errors)
+                }
+            };
+            let complete = !good.heat_loss.is_waiting();
+            let load = complete.then_some(good.heat_loss.design_load);
+            Outcome {
+                load: load.or_else(|| last?.load),
+                point: point_of(&good).or_else(|| last?.point),
+                good,
+                errors,
+            }
+        });
+        let curve_key = Memo::new(move |_| {
+            let swept = outcome.with(|outcome| swept_away(outcome.good.checked.design()));
+            (swept, units.get())
         });
         Self {
             design,
             outcome,
-            units: RwSignal::new(units),
+            unread: RwSignal::new(Vec::new()),
+            units,
             language: RwSignal::new(language),
             memory,
+            learned,
+            curve_key,
+            curve: RwSignal::new(None),
+            changed_by: StoredValue::new(ChangedBy::Host),
+            in_address: StoredValue::new(false),
+            link_unread: RwSignal::new(false),
         }
+    }
+
+    /// The last good evaluation; whoever asks is told when it changes.
+    pub fn good(self) -> Arc<Evaluation> {
+        self.outcome.with(|outcome| Arc::clone(&outcome.good))
+    }
+
+    /// How figures are written now; whoever asks is told when it changes.
+    pub fn notation(self) -> Notation {
+        Notation { units: self.units.get(), language: self.language.get() }
+    }
+
+    /// Whether what is drawn is not what is chosen: the last good picture stands in.
+    pub fn stands_in(self) -> bool {
+        self.outcome.with(|outcome| !outcome.errors.is_empty())
+            || self.unread.with(|unread| !unread.is_empty())
     }
 
     /// Sets a numeric choice from its SI number; `None` takes back a measurement.
     pub fn put(self, field: Field, number: Option<f64>) {
-        self.design.update(|design| design.set(field, number));
+        self.put_all(&[field], number);
+    }
+
+    /// Sets several numeric choices to one SI number.
+    pub fn put_all(self, fields: &[Field], number: Option<f64>) {
+        self.forget_unread(fields);
+        self.choose(|design| {
+            for &field in fields {
+                design.set(field, number);
+            }
+        });
+    }
+
+    /// Changes the choices on behalf of the visitor.
+    pub fn choose(self, change: impl FnOnce(&mut Design)) {
+        self.changed_by.set_value(ChangedBy::Visitor);
+        self.design.update(change);
+    }
+
+    /// Replaces all choices on behalf of the page.
+    pub fn replace(self, design: Design) {
+        self.changed_by.set_value(ChangedBy::Host);
+        self.forget_unread(Field::ALL);
+        self.design.set(design);
+    }
+
+    /// Goes back to the default design on behalf of the visitor.
+    pub fn start_over(self) {
+        self.forget_unread(Field::ALL);
+        self.link_unread.set(false);
+        self.choose(|design| *design = Design::default());
+    }
+
+    /// Keeps a typed text that is no value. It stands in the way of the answer until it is
+    /// replaced.
+    pub fn keep_unread(self, text: UnreadText) {
+        self.unread.update(|unread| {
+            unread.retain(|other| other.field != text.field);
+            unread.push(text);
+        });
+    }
+
+    fn forget_unread(self, fields: &[Field]) {
+        let concerned = |text: &UnreadText| fields.contains(&text.field);
+        if self.unread.with_untracked(|unread| unread.iter().any(concerned)) {
+            self.unread.update(|unread| unread.retain(|text| !concerned(text)));
+        }
     }
 }

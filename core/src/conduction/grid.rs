@@ -116,6 +116,17 @@ impl Grid {
         Point::from_array([0, 1, 2].map(|d| self.middle(d, place[d])))
     }
 
+    /// The cell that holds a point; of two that share it, the one further up the axis. None
+    /// outside the domain.
+    pub fn cell_at(&self, point: Point) -> Option<usize> {
+        let at = point.array();
+        let mut place = [0; 3];
+        for d in 0..3 {
+            place[d] = self.cells_at(d, at[d]).last()?;
+        }
+        Some(self.cell(place))
+    }
+
     pub(super) fn is_air(&self, cell: usize) -> bool {
         self.region[cell] != NO_AIR
     }

@@ -69,6 +69,13 @@ pub struct DesignError {
 #[derive(Clone, Debug, PartialEq)]
 pub struct CheckedDesign(Design);
 
+impl Default for CheckedDesign {
+    /// The default design, which a test holds to its own check.
+    fn default() -> Self {
+        Self(Design::default())
+    }
+}
+
 impl CheckedDesign {
     /// The choices.
     pub fn design(&self) -> &Design {
@@ -197,5 +204,15 @@ impl Design {
             width: bare.width - taken(Surface::SideWall) * 2.0,
             height: bare.height - taken(Surface::Ceiling) - taken(Surface::Floor),
         }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn the_default_design_passes_its_own_check() {
+        assert_eq!(Design::default().check(), Ok(CheckedDesign::default()));
     }
 }

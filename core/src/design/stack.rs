@@ -58,9 +58,14 @@ pub struct Stack {
 }
 
 impl Stack {
+    /// From the steel to the frame's inner face: foam up to here costs no room.
+    pub fn frame_face(&self) -> Length {
+        self.stand_off + self.member
+    }
+
     /// The deeper of frame and foam.
     fn deeper(&self) -> Length {
-        (self.stand_off + self.member).max(self.foam)
+        self.frame_face().max(self.foam)
     }
 
     /// Where the lining's back lies.

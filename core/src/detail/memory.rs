@@ -17,7 +17,7 @@ pub struct DetailMemory {
 impl DetailMemory {
     /// How many details it holds at most: a dozen or two belong to each design, and a sweep over
     /// wall depths brings another for each depth.
-    const CAPACITY: usize = 512;
+    const CAPACITY: usize = 1024;
 
     /// The field of a detail if it was solved before.
     pub fn known(&self, detail: &Detail) -> Option<&Result<DetailField, ConductionError>> {

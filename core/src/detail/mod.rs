@@ -18,6 +18,7 @@ mod frame_line;
 mod memory;
 mod model;
 mod opening_frame;
+mod picture;
 mod set;
 mod sleeve;
 
@@ -34,5 +35,6 @@ pub use frame_line::*;
 pub use memory::*;
 pub use model::*;
 pub use opening_frame::*;
+pub use picture::*;
 pub use set::*;
 pub use sleeve::*;

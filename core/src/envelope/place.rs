@@ -90,6 +90,23 @@ impl Place {
     }
 }
 
+impl Place {
+    /// Whether only a body in three dimensions shows what happens here; a section does elsewhere.
+    pub const fn takes_a_body(self) -> bool {
+        match self {
+            Self::StudHead | Self::TopCasting(_) | Self::BottomCasting(_) | Self::DamperSleeve => {
+                true
+            }
+            Self::FrameLine(_)
+            | Self::RoofEdge(_)
+            | Self::CornerPost(_)
+            | Self::FloorEdge(_)
+            | Self::FloorMember
+            | Self::OpeningFrame(_) => false,
+        }
+    }
+}
+
 /// How much of a place there is.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub enum Amount {

@@ -2,9 +2,11 @@
 
 mod ladder;
 mod obstruction;
+mod treatment;
 
 pub use ladder::*;
 pub use obstruction::*;
+pub use treatment::*;
 
 use crate::design::{CheckedDesign, EndWallTreatment};
 use crate::freight_box::Dimensions;

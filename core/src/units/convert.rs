@@ -133,6 +133,10 @@ impl HeatTransferCoefficient {
 }
 
 impl Time {
+    /// From days of 24 hours.
+    pub const fn days(value: f64) -> Self {
+        Self::new(value * 86_400.0)
+    }
     /// From hours.
     pub const fn hours(value: f64) -> Self {
         Self::new(value * 3600.0)
@@ -214,5 +218,41 @@ impl MassFlow {
     /// In grams an hour.
     pub const fn as_grams_per_hour(self) -> f64 {
         self.value() * 3.6e6
+    }
+}
+
+impl MoistureFlux {
+    /// In grams a square metre and hour.
+    pub const fn as_grams_per_square_metre_hour(self) -> f64 {
+        self.value() * 3.6e6
+    }
+}
+
+impl SurfaceMoisture {
+    /// In grams a square metre.
+    pub const fn as_grams_per_square_metre(self) -> f64 {
+        self.value() * 1000.0
+    }
+}
+
+/// Kilograms in a grain, exact: 7000 to the pound.
+const KILOGRAMS_PER_GRAIN: f64 = KILOGRAMS_PER_POUND / 7000.0;
+
+/// Pascals in a conventional inch of mercury: 25.4 mm of 13595.1 kg/m³ under 9.80665 m/s².
+const PASCALS_PER_INCH_OF_MERCURY: f64 = METRES_PER_INCH * 13_595.1 * 9.806_65;
+
+impl VapourPermeance {
+    /// From nanograms a pascal, second and square metre.
+    pub const fn nanograms_per_pascal_second_square_metre(value: f64) -> Self {
+        Self::new(value * 1e-12)
+    }
+    /// In nanograms a pascal, second and square metre.
+    pub const fn as_nanograms_per_pascal_second_square_metre(self) -> f64 {
+        self.value() / 1e-12
+    }
+    /// In perms: grains an hour, square foot and inch of mercury.
+    pub const fn as_perms(self) -> f64 {
+        self.value() * PASCALS_PER_INCH_OF_MERCURY * 3600.0 * METRES_PER_FOOT * METRES_PER_FOOT
+            / KILOGRAMS_PER_GRAIN
     }
 }

@@ -196,6 +196,27 @@ quantity!(
     VapourConcentration, "kg/m³"
 );
 
+quantity!(
+    /// Convective heat-transfer coefficient h_c at a surface, W/(m²·K).
+    SurfaceCoefficient, "W/(m²·K)"
+);
+quantity!(
+    /// Density of moisture flow rate g: moisture through or onto a square metre, kg/(m²·s).
+    MoistureFlux, "kg/(m²·s)"
+);
+quantity!(
+    /// Moisture that lies on a square metre, kg/m².
+    SurfaceMoisture, "kg/m²"
+);
+quantity!(
+    /// Water vapour permeability δ of a material, kg/(m·s·Pa).
+    VapourPermeability, "kg/(m·s·Pa)"
+);
+quantity!(
+    /// Water vapour permeance W of a layer, kg/(m²·s·Pa).
+    VapourPermeance, "kg/(m²·s·Pa)"
+);
+
 /// A temperature on the Celsius scale, °C.
 ///
 /// Not a [`TemperatureDifference`]: two temperatures may be subtracted, never added.
@@ -381,6 +402,12 @@ product!(Speed * Area = VolumeFlow);
 product!(MassFlow * Time = Mass);
 product!(MassFlow * SpecificEnthalpy = Power);
 product!(Pressure * Area = Force);
+product!(Speed * VapourConcentration = MoistureFlux);
+product!(MoistureFlux * Area = MassFlow);
+product!(MoistureFlux * Time = SurfaceMoisture);
+product!(SurfaceMoisture * Area = Mass);
+product!(VapourPermeance * Length = VapourPermeability);
+product!(VapourPermeance * Pressure = MoistureFlux);
 
 impl Mul<VapourConcentration> for VolumeFlow {
     type Output = MassFlow;

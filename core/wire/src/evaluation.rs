@@ -10,6 +10,7 @@ use inchwise_core::room::{CornerObstruction, Room, Step};
 use serde_json::{Value, json};
 
 use crate::design::design_to_value;
+use crate::moisture::cold_spots;
 
 /// Every stage of an evaluation.
 pub fn evaluation(evaluation: &Evaluation) -> Value {
@@ -25,6 +26,7 @@ pub fn evaluation(evaluation: &Evaluation) -> Value {
         "envelope": envelope(&evaluation.envelope),
         "details": evaluation.details.iter().map(placed_detail).collect::<Vec<_>>(),
         "heat_loss": heat_loss(&evaluation.heat_loss),
+        "cold_spots": cold_spots(&evaluation.cold_spots),
         "cautions": evaluation.cautions.iter().map(caution).collect::<Vec<_>>(),
     })
 }

@@ -7,10 +7,12 @@
 pub mod conduction_file;
 mod design;
 mod evaluation;
+mod moisture;
 mod unit;
 
 pub use design::*;
 pub use evaluation::*;
+pub use moisture::*;
 pub use unit::*;
 
 use inchwise_core::detail::DetailMemory;

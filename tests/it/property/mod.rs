@@ -3,7 +3,9 @@
 mod conduction;
 mod conduction_reading;
 mod design;
+mod evaluation;
 mod heat_loss;
+mod moisture;
 mod psychro;
 mod room;
 mod ventilation;

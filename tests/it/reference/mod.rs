@@ -5,6 +5,8 @@ mod conduction_file;
 mod envelope;
 mod frame_line;
 mod freight_box;
+mod interstitial;
+mod moisture;
 mod psychro;
 mod trade;
 mod units;

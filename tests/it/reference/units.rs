@@ -34,6 +34,9 @@ fn converted(conversion: &str, given: f64) -> f64 {
             VolumeFlow::new(given).as_cubic_feet_per_minute()
         }
         "grams per hour to kilograms per second" => MassFlow::grams_per_hour(given).value(),
+        "nanograms per pascal second square metre to perms" => {
+            VapourPermeance::nanograms_per_pascal_second_square_metre(given).as_perms()
+        }
         "air changes per hour to per second" => AirChangeRate::per_hour(given).value(),
         _ => panic!("no conversion is called {conversion:?}"),
     }

@@ -20,8 +20,14 @@ use crate::{
 /// The element's script: the one address a host page writes.
 const SHIM: &str = "embed.js";
 
-/// The element's style sheet, which the element's script fetches.
-const ELEMENT_STYLE: &str = "element.css";
+/// The element's style sheets, which the element's script fetches.
+const ELEMENT_STYLES: [&str; 2] = ["element.css", "drawing.css"];
+
+/// The planner: its script and wasm, loaded when the element nears the screen.
+const PLANNER: &str = "inchwise";
+
+/// The engine alone, JSON in and JSON out: loaded when a page first asks it.
+pub(crate) const ENGINE: &str = "engine";
 
 /// The folder of the versions.
 const VERSIONS: &str = "element";
@@ -38,16 +44,19 @@ pub(crate) fn build_and_weigh() -> Result<Weight> {
 /// Builds dist.
 pub(crate) fn build() -> Result<()> {
     machine::wasm_target()?;
-    compile(&["--lib"])?;
+    compile(&["--lib", "--example", "evaluate"])?;
 
     // Everything is made beside dist first, so that a failure leaves the last good one standing.
     let root = project::root();
     let fresh = project::target().join("site");
     empty(&fresh)?;
     let parts = fresh.join(VERSIONS).join("fresh");
-    let wasm = project::target().join(project::WASM).join("release/inchwise_web.wasm");
-    glue::generate(&wasm, &parts)?;
-    copy(&root.join("style").join(ELEMENT_STYLE), &parts.join(ELEMENT_STYLE))?;
+    let compiled = project::target().join(project::WASM).join("release");
+    glue::generate(&compiled.join("inchwise_web.wasm"), &parts, PLANNER)?;
+    glue::generate(&compiled.join("examples/evaluate.wasm"), &parts, ENGINE)?;
+    for style in ELEMENT_STYLES {
+        copy(&root.join("style").join(style), &parts.join(style))?;
+    }
     // The hand-written scripts go beside the wasm: all of them but the element's own.
     for name in files(&root.join("web"), |name| name.ends_with(".js") && name != SHIM)? {
         copy(&root.join("web").join(&name), &parts.join(&name))?;
@@ -60,7 +69,7 @@ pub(crate) fn build() -> Result<()> {
 
     let page = read(&root.join("index.html"))?;
     write(&fresh.join("index.html"), &filled(&page, fallback::MARK, &fallback::block()?)?)?;
-    for name in files(&root.join("style"), |name| name != ELEMENT_STYLE)? {
+    for name in files(&root.join("style"), |name| !ELEMENT_STYLES.contains(&name))? {
         copy(&root.join("style").join(&name), &fresh.join("style").join(&name))?;
     }
 
@@ -86,6 +95,11 @@ pub(crate) fn compile(part: &[&str]) -> Result<()> {
 /// Whether a file of dist is part of the element rather than of the page around it.
 pub(crate) fn belongs_to_element(name: &str) -> bool {
     name == SHIM || is_versioned(name)
+}
+
+/// Whether a file of the element is only loaded when a page asks the engine itself.
+pub(crate) fn is_engine(name: &str) -> bool {
+    name.rsplit('/').next().is_some_and(|file| file.starts_with(ENGINE))
 }
 
 /// Whether a file's address changes whenever its content does.

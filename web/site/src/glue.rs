@@ -5,11 +5,8 @@ use std::path::Path;
 
 use anyhow::{Context, Result};
 
-/// The name of the script that loads the wasm, without its extension.
-pub(crate) const NAME: &str = "inchwise";
-
-/// Writes the script and the wasm it loads into `folder`.
-pub(crate) fn generate(wasm: &Path, folder: &Path) -> Result<()> {
+/// Writes a script of this name and the wasm it loads into `folder`.
+pub(crate) fn generate(wasm: &Path, folder: &Path, name: &str) -> Result<()> {
     let arguments: [&std::ffi::OsStr; 11] = [
         "wasm-bindgen".as_ref(),
         wasm.as_ref(),
@@ -19,7 +16,7 @@ pub(crate) fn generate(wasm: &Path, folder: &Path) -> Result<()> {
         "--remove-name-section".as_ref(),
         "--remove-producers-section".as_ref(),
         "--out-name".as_ref(),
-        NAME.as_ref(),
+        name.as_ref(),
         "--out-dir".as_ref(),
         folder.as_ref(),
     ];

@@ -8,14 +8,14 @@ use std::{
 
 use anyhow::{Context, Result, bail};
 
-use crate::{bundle, glue, program, project, tally::Tally};
+use crate::{bundle, program, project, tally::Tally};
 
 /// The designs both machines evaluate.
 const DESIGNS: &str = "tests/designs";
 
 /// Evaluates every design twice and compares.
 pub(crate) fn check() -> Result<Tally> {
-    let wasm = Wasm::build()?;
+    let wasm = Wasm::shipped()?;
     let folder = project::root().join(DESIGNS);
     let mut names = Vec::new();
     bundle::list(&folder, &folder, &mut names)?;
@@ -50,12 +50,19 @@ struct Wasm {
 }
 
 impl Wasm {
-    fn build() -> Result<Self> {
-        bundle::compile(&["--example", "evaluate"])?;
+    /// What dist ships, beside a note for Node: without it Node takes the script for one of the
+    /// older kind.
+    fn shipped() -> Result<Self> {
         let folder = project::target().join("same-bits");
-        let examples = project::target().join(project::WASM).join("release/examples");
-        glue::generate(&examples.join("evaluate.wasm"), &folder)?;
-        // Without this Node takes the script for one of the older kind.
+        fs::create_dir_all(&folder).context("The build folder cannot be made.")?;
+        let dist = project::dist();
+        let mut names = Vec::new();
+        bundle::list(&dist, &dist, &mut names)?;
+        for name in names.iter().filter(|name| bundle::is_engine(name)) {
+            let file = Path::new(name).file_name().context("A file of dist has no name.")?;
+            fs::copy(dist.join(name), folder.join(file))
+                .with_context(|| format!("dist/{name} cannot be copied."))?;
+        }
         fs::write(folder.join("package.json"), "{ \"type\": \"module\" }\n")
             .context("The build folder cannot be written.")?;
         Ok(Self { script: project::root().join("web/site/same_bits.mjs"), folder })

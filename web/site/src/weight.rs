@@ -28,19 +28,23 @@ impl Weight {
     }
 }
 
-/// Weighs dist and prints the table. The element's first load is its script, the folder of its
-/// version and nothing else; the page around it is the host's own and weighed beside it.
+/// Weighs dist and prints the table. The element's first load is its script and the folder of its
+/// version but for the engine by itself; that and the page around it are weighed beside it.
 pub(crate) fn report() -> Result<Weight> {
     let dist = project::dist();
     let mut names = Vec::new();
     bundle::list(&dist, &dist, &mut names)?;
     let (element, page): (Vec<_>, Vec<_>) =
         names.iter().partition(|name| bundle::belongs_to_element(name));
+    let (engine, element): (Vec<_>, Vec<_>) =
+        element.into_iter().partition(|name| bundle::is_engine(name));
 
     println!("\n{:<44} {:>10} {:>10}", "file", "raw", "brotli");
     let first_load = rows(&dist, &element)?;
     println!("{:<44} {:>10} {:>10}", "first load of the element", "", kilobytes(first_load));
     println!("{:<44} {:>10} {:>10}\n", "the bar", "", kilobytes(BAR));
+    let engine = rows(&dist, &engine)?;
+    println!("{:<44} {:>10} {:>10}\n", "the engine alone, when asked", "", kilobytes(engine));
     let page = rows(&dist, &page)?;
     println!("{:<44} {:>10} {:>10}\n", "the demo page around it", "", kilobytes(page));
     Ok(Weight { first_load })

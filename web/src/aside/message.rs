@@ -1,5 +1,6 @@
 //! What the worker says: one array of numbers a message.
 
+use inchwise_core::conduction::ConductionError;
 use inchwise_core::design::EndWallTreatment;
 use inchwise_core::detail::DetailField;
 use inchwise_core::tradeoff::WallDepthPoint;
@@ -21,6 +22,8 @@ pub enum Message {
     Failed {
         /// Which place.
         place: usize,
+        /// Why, as far as the way here keeps it.
+        error: ConductionError,
     },
     /// One point of the curve over wall depth.
     CurvePoint {
@@ -48,7 +51,13 @@ impl Message {
                 numbers.extend(pack_field(field));
                 numbers
             }
-            Self::Failed { place } => vec![request, FAILED, *place as f64],
+            Self::Failed { place, error } => {
+                let residual = match error {
+                    ConductionError::NotConverged { residual, .. } => *residual,
+                    _ => f64::NAN,
+                };
+                vec![request, FAILED, *place as f64, residual]
+            }
             Self::CurvePoint { treatment, point } => vec![
                 request,
                 CURVE_POINT,
@@ -64,12 +73,16 @@ impl Message {
     /// The request's number and the message; `None` if these are not the numbers of one.
     pub fn unpack(numbers: &[f64]) -> Option<(u32, Self)> {
         let (&[request, kind], rest) = numbers.split_first_chunk::<2>()?;
-        let whole = |number: f64| (number >= 0.0 && number.fract() == 0.0).then_some(number as usize);
+        let whole =
+            |number: f64| (number >= 0.0 && number.fract() == 0.0).then_some(number as usize);
         let message = if kind == SOLVED {
             let (&place, field) = rest.split_first()?;
             Self::Solved { place: whole(place)?, field: Box::new(unpack_field(field)?) }
         } else if kind == FAILED {
-            Self::Failed { place: whole(*rest.first()?)? }
+            let &[place, residual] = rest.first_chunk::<2>()?;
+            // A lawful design draws lawful problems, so all that can fail is to converge.
+            let error = ConductionError::NotConverged { residual, iterations: 0 };
+            Self::Failed { place: whole(place)?, error }
         } else if kind == CURVE_POINT {
             let &[treatment, depth, lost, load] = rest.first_chunk::<4>()?;
             let treatment = whole(treatment)?;

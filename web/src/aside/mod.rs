@@ -6,8 +6,8 @@
 
 mod message;
 mod pack;
+mod page;
 mod solver;
 
-pub use message::*;
-pub use pack::*;
-pub use solver::*;
+pub use page::{Aside, CurvePoints};
+pub use solver::AsideSolver;

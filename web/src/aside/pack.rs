@@ -76,8 +76,10 @@ pub fn pack_field(field: &DetailField) -> Vec<f64> {
 
 /// The field that was packed; `None` if these are not the numbers of one.
 pub fn unpack_field(numbers: &[f64]) -> Option<DetailField> {
-    let (&[coupling, flanking, factor, x, y, z, settled, ordinary, cells, iterations, residual], marks) =
-        numbers.split_first_chunk::<11>()?;
+    let (
+        &[coupling, flanking, factor, x, y, z, settled, ordinary, cells, iterations, residual],
+        marks,
+    ) = numbers.split_first_chunk::<11>()?;
     Some(DetailField {
         coupling: HeatTransferCoefficient::new(coupling),
         flanking: HeatTransferCoefficient::new(flanking),

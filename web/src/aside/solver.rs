@@ -11,10 +11,6 @@ use wasm_bindgen::prelude::wasm_bindgen;
 use super::message::Message;
 use super::pack::unpack_design;
 
-/// The wall depths of the curve, mm.
-pub const CURVE_DEPTHS: [f64; 11] =
-    [25.0, 37.0, 50.0, 62.0, 75.0, 87.0, 100.0, 112.0, 125.0, 137.0, 150.0];
-
 /// One design to be worked through.
 struct Job {
     request: u32,
@@ -23,7 +19,7 @@ struct Job {
     next_place: usize,
     /// Next point of the curve, depth after depth and within it treatment after treatment.
     next_point: usize,
-    with_curve: bool,
+    depths: Vec<Length>,
     done: bool,
 }
 
@@ -43,13 +39,14 @@ impl AsideSolver {
         Self::default()
     }
 
-    /// Takes a design in place of whatever was being worked on. A design that does not pass its
-    /// check is not worked on.
-    pub fn take(&mut self, request: u32, design: &[f64], with_curve: bool) {
+    /// Takes a design in place of whatever was being worked on, with the wall depths of the curve in
+    /// metres, none for no curve. A design that does not pass its check is not worked on.
+    pub fn take(&mut self, request: u32, design: &[f64], depths: &[f64]) {
         self.job = unpack_design(design).and_then(|design| design.check().ok()).map(|checked| {
             let room = Room::of(&checked);
             let places = Envelope::of(&checked, &room.clear).places;
-            Job { request, checked, places, next_place: 0, next_point: 0, with_curve, done: false }
+            let depths = depths.iter().map(|&depth| Length::new(depth)).collect();
+            Job { request, checked, places, next_place: 0, next_point: 0, depths, done: false }
         });
     }
 
@@ -68,20 +65,16 @@ fn next_message(job: &mut Job, memory: &mut DetailMemory) -> Option<Message> {
         let placed = placed_detail(&job.checked, place, amount, memory, Effort::All);
         return Some(match placed.outcome {
             Outcome::Solved(field) => Message::Solved { place: number, field: Box::new(field) },
-            Outcome::Failed(_) | Outcome::Waiting => Message::Failed { place: number },
+            Outcome::Failed(error) => Message::Failed { place: number, error },
+            // All effort leaves nothing waiting.
+            Outcome::Waiting => Message::Done,
         });
     }
-    while job.with_curve && job.next_point < CURVE_DEPTHS.len() * EndWallTreatment::ALL.len() {
+    while let Some(&depth) = job.depths.get(job.next_point / EndWallTreatment::ALL.len()) {
         let treatment = job.next_point % EndWallTreatment::ALL.len();
-        let depth = CURVE_DEPTHS[job.next_point / EndWallTreatment::ALL.len()];
         job.next_point += 1;
-        let point = wall_depth_point(
-            &job.checked,
-            Length::mm(depth),
-            EndWallTreatment::ALL[treatment],
-            memory,
-            Effort::Sections,
-        );
+        let kind = EndWallTreatment::ALL[treatment];
+        let point = wall_depth_point(&job.checked, depth, kind, memory);
         if let Some(point) = point {
             return Some(Message::CurvePoint { treatment, point });
         }

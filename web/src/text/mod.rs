@@ -1,4 +1,28 @@
-//! Every word a visitor reads: one record per language, so that a missing phrase does not compile.
+//! Every word a visitor reads.
+//!
+//! One file per area of the page. Each holds a record of its phrases and one value of the record
+//! per language, or a function whose `match` is exhaustive: a missing phrase does not compile.
+
+mod answer;
+mod cautions;
+mod choices;
+mod controls;
+mod drawing;
+mod faults;
+mod fields;
+mod folds;
+mod losses;
+mod phrase;
+mod places;
+
+pub use answer::Answer;
+pub use cautions::{Cautions, Warning};
+pub use controls::Controls;
+pub use drawing::DrawingWords;
+pub use faults::Faults;
+pub use folds::Folds;
+pub use losses::Losses;
+pub use phrase::Phrase;
 
 /// A language the planner speaks.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Default)]
@@ -8,4 +32,23 @@ pub enum Language {
     English,
     /// French, as in Canada.
     French,
+}
+
+impl Language {
+    /// Every language.
+    pub const ALL: [Self; 2] = [Self::English, Self::French];
+
+    /// Its code, as in a `lang` attribute.
+    pub const fn code(self) -> &'static str {
+        match self {
+            Self::English => "en",
+            Self::French => "fr",
+        }
+    }
+
+    /// The language of a tag such as `fr`, `fr-CA` or `EN_us`; `None` for one that is not spoken.
+    pub fn from_tag(tag: &str) -> Option<Self> {
+        let code = tag.split(['-', '_']).next().unwrap_or_default();
+        Self::ALL.into_iter().find(|language| language.code().eq_ignore_ascii_case(code))
+    }
 }

@@ -1,0 +1,62 @@
+//! How the page is put together.
+
+use leptos::prelude::{Get, GetValue, With};
+
+use crate::dom::{El, el};
+use crate::drawing;
+use crate::link::link_of;
+use crate::panel;
+use crate::state::State;
+use crate::text::Language;
+
+/// The planner. A change of language makes the page anew; any other change moves only what it
+/// concerns.
+pub fn planner(state: State) -> El {
+    el("div").children_with(move || vec![page(state, state.language.get())])
+}
+
+fn page(state: State, language: Language) -> El {
+    let framed = move |class: &str| {
+        el("div").class(class).class_with("stands-in", move || state.stands_in())
+    };
+    let sheet = el("div").class("sheet").with(&[
+        framed("drawing section").hold(drawing::section(state)),
+        panel::controls(state, language),
+        panel::facts(state, language),
+        framed("drawing plan").hold(drawing::plan(state)),
+        framed("drawing close-up").hold(drawing::close_up(state)),
+        framed("drawing ladder").hold(drawing::ladder(state)),
+        framed("drawing chart").hold(drawing::depth_chart(state)),
+        panel::folds(state, language),
+        panel::losses(state, language),
+        panel::summary(state, language),
+        panel::cautions(state, language),
+    ]);
+    el("div").class("planner").attr("lang", language.code()).with(&[
+        panel::answer(state, language),
+        sheet,
+        foot(state, language),
+        el("p").class("planning-aid").text(language.answer().planning_aid),
+        panel::announcer(state, language),
+    ])
+}
+
+/// Starting over, and the address that reopens this design.
+fn foot(state: State, language: Language) -> El {
+    let words = language.controls();
+    let start_over = el("button")
+        .attr("type", "button")
+        .test_id("start-over")
+        .text(words.start_over)
+        .on("click", move |_| state.start_over());
+    let foot = el("div").class("foot").child(&start_over);
+    let foot = if state.in_address.get_value() {
+        let address = move || format!("#{}", state.design.with(link_of));
+        let link = el("a").test_id("design-link").text(words.link).attr_with("href", address);
+        foot.child(&link)
+    } else {
+        foot
+    };
+    let unread = move || if state.link_unread.get() { words.link_unread } else { "" };
+    foot.child(&el("p").attr("role", "status").text_with(move || unread().to_owned()))
+}

@@ -1,0 +1,248 @@
+//! The page's side: asks the worker for what the present design lacks, and learns what it says.
+//! Where no worker can be had, the same work is done here in short slices.
+
+use std::time::Duration;
+
+use inchwise_core::conduction::ConductionError;
+use inchwise_core::design::{CheckedDesign, EndWallTreatment};
+use inchwise_core::detail::{DetailField, Effort, placed_detail};
+use inchwise_core::envelope::{Amount, Envelope, Place};
+use inchwise_core::room::Room;
+use inchwise_core::tradeoff::WallDepthPoint;
+use js_sys::{Array, Float64Array, Object, Reflect};
+use leptos::prelude::*;
+use wasm_bindgen::JsCast;
+use wasm_bindgen::prelude::{Closure, JsValue};
+use web_sys::{MessageEvent, Worker};
+
+use super::message::Message;
+use super::pack::pack_design;
+use super::solver::AsideSolver;
+use crate::dom::{Waiting, keep_up};
+use crate::drawing::geometry::depths;
+use crate::state::State;
+
+/// A slice of work on the page stops after this long, ms: two fit into a frame.
+const SLICE: f64 = 8.0;
+
+/// Between two slices, so that input goes first.
+const PAUSE: Duration = Duration::from_millis(4);
+
+/// Answers to older requests than this many are let go.
+const REMEMBERED: usize = 8;
+
+/// The points of the curve over wall depth, treatment by treatment.
+pub type CurvePoints = Vec<(EndWallTreatment, Vec<WallDepthPoint>)>;
+
+/// What was asked under one number.
+struct Request {
+    number: u32,
+    checked: CheckedDesign,
+    places: Vec<(Place, Amount)>,
+    /// The points so far of the curve that was asked with it.
+    points: CurvePoints,
+    with_curve: bool,
+}
+
+/// Who does the work.
+enum Hand {
+    Worker { worker: Worker, _on_message: Closure<dyn FnMut(MessageEvent)> },
+    Page(Box<AsideSolver>),
+}
+
+/// The work aside of one planner.
+#[derive(Clone, Copy)]
+pub struct Aside {
+    state: State,
+    hand: StoredValue<Option<Hand>, LocalStorage>,
+    requests: StoredValue<Vec<Request>>,
+    pause: Waiting,
+}
+
+impl Aside {
+    /// Sets a worker to work, or the page itself where there is none.
+    pub fn start(state: State, worker: Option<Worker>) {
+        let aside = Self {
+            state,
+            hand: StoredValue::new_local(None),
+            requests: StoredValue::new(Vec::new()),
+            pause: Waiting::new(),
+        };
+        match worker {
+            Some(worker) => aside.employ(worker),
+            None => aside.hand.set_value(Some(Hand::Page(Box::default()))),
+        }
+        keep_up(Box::new(move || aside.ask()));
+        on_cleanup(move || aside.stop());
+    }
+
+    fn employ(self, worker: Worker) {
+        let on_message = Closure::<dyn FnMut(MessageEvent)>::new(move |event: MessageEvent| {
+            let answers = event.data().dyn_into::<Array>().unwrap_or_default();
+            let answers = answers.iter().filter_map(|answer| answer.dyn_into().ok());
+            self.hear(answers.map(|answer: Float64Array| answer.to_vec()));
+        });
+        worker.set_onmessage(Some(on_message.as_ref().unchecked_ref()));
+        let give_up = Closure::once_into_js(move || {
+            self.hand.try_set_value(Some(Hand::Page(Box::default())));
+            self.ask();
+        });
+        worker.set_onerror(Some(give_up.unchecked_ref()));
+        self.hand.set_value(Some(Hand::Worker { worker, _on_message: on_message }));
+    }
+
+    /// Asks for the present design, unless nothing of it is lacking.
+    fn ask(self) {
+        let lawful = self.state.design.with(|design| design.check().ok());
+        let key = self.state.curve_key.get();
+        let Some(checked) = lawful else { return };
+        let with_curve = self
+            .state
+            .curve
+            .with_untracked(|curve| curve.as_ref().is_none_or(|(known, _)| *known != key));
+        let sweep: Vec<f64> = if with_curve {
+            depths(checked.design(), key.1).iter().map(|d| d.value()).collect()
+        } else {
+            Vec::new()
+        };
+        let places = Envelope::of(&checked, &Room::of(&checked).clear).places;
+        let design = pack_design(checked.design());
+        let number = self
+            .requests
+            .try_update_value(|requests| {
+                let number = requests.last().map_or(1, |last| last.number.wrapping_add(1));
+                if requests.len() == REMEMBERED {
+                    drop(requests.remove(0));
+                }
+                let points = Vec::new();
+                requests.push(Request { number, checked, places, points, with_curve });
+                number
+            })
+            .unwrap_or_default();
+        let here = self.hand.try_update_value(|hand| match hand {
+            Some(Hand::Worker { worker, .. }) => {
+                post(worker, number, &design, &sweep);
+                false
+            }
+            Some(Hand::Page(solver)) => {
+                solver.take(number, &design, &sweep);
+                true
+            }
+            None => false,
+        });
+        if here == Some(true) {
+            self.schedule();
+        }
+    }
+
+    fn schedule(self) {
+        self.pause.after(PAUSE, Box::new(move || self.slice()));
+    }
+
+    fn slice(self) {
+        let end = js_sys::Date::now() + SLICE;
+        let mut answers: Vec<Vec<f64>> = Vec::new();
+        let going_on = self.hand.try_update_value(|hand| {
+            let Some(Hand::Page(solver)) = hand else { return false };
+            while let Some(answer) = solver.step() {
+                answers.push(answer.into_vec());
+                if js_sys::Date::now() >= end {
+                    return true;
+                }
+            }
+            false
+        });
+        self.hear(answers.into_iter());
+        if going_on == Some(true) {
+            self.schedule();
+        }
+    }
+
+    /// Learns what was said; the page is told once for all of it.
+    fn hear(self, answers: impl Iterator<Item = Vec<f64>>) {
+        let mut learned = false;
+        let mut curve = None;
+        for (number, message) in answers.filter_map(|answer| Message::unpack(&answer)) {
+            self.requests.try_update_value(|requests| {
+                let newest = requests.last().map(|last| last.number);
+                let Some(request) = requests.iter_mut().find(|one| one.number == number) else {
+                    return;
+                };
+                match message {
+                    Message::Solved { place, field } => {
+                        learned |= self.learn(request, place, Ok(*field));
+                    }
+                    Message::Failed { place, error } => {
+                        learned |= self.learn(request, place, Err(error));
+                    }
+                    Message::CurvePoint { treatment, point } => {
+                        push_point(&mut request.points, EndWallTreatment::ALL[treatment], point);
+                    }
+                    Message::Done if request.with_curve && newest == Some(number) => {
+                        curve = Some(std::mem::take(&mut request.points));
+                    }
+                    Message::Done => {}
+                }
+            });
+        }
+        if learned {
+            self.state.learned.try_update(|count| *count = count.wrapping_add(1));
+        }
+        if let Some(points) = curve {
+            let key = self.state.curve_key.get_untracked();
+            self.state.curve.try_set(Some((key, points)));
+        }
+    }
+
+    fn learn(
+        self,
+        request: &Request,
+        place: usize,
+        outcome: Result<DetailField, ConductionError>,
+    ) -> bool {
+        let Some(&(place, amount)) = request.places.get(place) else { return false };
+        self.state
+            .memory
+            .try_update_value(|memory| {
+                let checked = &request.checked;
+                let placed = placed_detail(checked, place, amount, memory, Effort::Known);
+                let Some(detail) = placed.detail else { return false };
+                if memory.known(&detail).is_some() {
+                    return false;
+                }
+                memory.learn(detail, outcome);
+                true
+            })
+            .unwrap_or(false)
+    }
+
+    fn stop(self) {
+        if let Some(Some(Hand::Worker { worker, .. })) = self.hand.try_update_value(Option::take) {
+            worker.set_onmessage(None);
+            worker.set_onerror(None);
+        }
+    }
+}
+
+fn push_point(points: &mut CurvePoints, treatment: EndWallTreatment, point: WallDepthPoint) {
+    match points.iter_mut().find(|(known, _)| *known == treatment) {
+        Some((_, points)) => points.push(point),
+        None => points.push((treatment, vec![point])),
+    }
+}
+
+fn post(worker: &Worker, request: u32, design: &[f64], depths: &[f64]) {
+    let message = Object::new();
+    let entries: [(&str, JsValue); 3] = [
+        ("request", JsValue::from(request)),
+        ("design", Float64Array::from(design).into()),
+        ("depths", Float64Array::from(depths).into()),
+    ];
+    for (key, value) in entries {
+        // Setting a property of a fresh object cannot fail.
+        let _ = Reflect::set(&message, &JsValue::from_str(key), &value);
+    }
+    if let Err(refused) = worker.post_message(&message) {
+        web_sys::console::warn_1(&refused);
+    }
+}

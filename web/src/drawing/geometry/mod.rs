@@ -1,0 +1,34 @@
+//! The pure geometry of the drawings, in millimetres: no words, no document, no signals.
+//!
+//! Every shape follows from an evaluation alone, so that a drawing can be checked without a
+//! browser.
+
+mod chart;
+mod close_up;
+mod corner;
+mod figure;
+mod frame;
+mod ladder;
+mod opening;
+mod plan;
+#[cfg(test)]
+mod samples;
+mod section;
+mod shape;
+mod sheet;
+mod spread;
+mod ticks;
+
+pub use chart::*;
+pub use close_up::*;
+pub use corner::*;
+pub use figure::*;
+pub use frame::*;
+pub use ladder::*;
+pub use opening::*;
+pub use plan::*;
+pub use section::*;
+pub use shape::*;
+pub use sheet::*;
+pub use spread::*;
+pub use ticks::*;

@@ -1,0 +1,18 @@
+//! The drawings: from an evaluation to pictures in millimetres.
+
+mod close_up;
+mod depth_chart;
+mod dimension;
+pub mod geometry;
+mod grip;
+mod ladder;
+mod paper;
+mod pattern;
+mod plan;
+mod section;
+
+pub use close_up::close_up;
+pub use depth_chart::depth_chart;
+pub use ladder::ladder;
+pub use plan::plan;
+pub use section::section;

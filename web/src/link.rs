@@ -1,0 +1,222 @@
+//! The design as a short text for an address or an attribute:
+//! `v=1&box=40_high_cube&side_wall_foam_mm=89`.
+//!
+//! The keys are those of the JSON form, each quantity's ending in its unit. Only what differs from
+//! the default design is written, so a link says what was chosen and nothing else.
+
+use inchwise_core::design::{
+    Design, EndWallTreatment, Field, FoamMeasure, LiningMaterial, PersonnelDoor, Wall,
+};
+use inchwise_core::freight_box::BoxSize;
+use inchwise_wire::{field_key, from_si, to_si};
+
+use crate::measure::{plain_number, plain_text};
+
+/// The version this writes; links of other versions are refused rather than misread.
+pub const VERSION: &str = "1";
+
+/// Why a text is no design.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum NoDesign {
+    /// It does not begin with `v=`.
+    NoVersion,
+    /// It is of a version that is not known here.
+    OtherVersion(String),
+    /// An entry without `=`.
+    NoValue(String),
+    /// A key that no choice has.
+    UnknownKey(String),
+    /// A key that stands twice.
+    RepeatedKey(String),
+    /// A value that its key cannot take.
+    BadValue(String),
+}
+
+/// The named options of a design by key, as text.
+fn options(design: &Design) -> [(&'static str, &'static str); 6] {
+    [
+        ("box", design.box_size.key()),
+        ("end_wall_treatment", design.end_wall_treatment.key()),
+        ("foam_measure", design.foam_measure.key()),
+        ("lining_material", design.lining_material.key()),
+        ("personnel_door", design.personnel_door.key()),
+        ("window_wall", design.window_wall.key()),
+    ]
+}
+
+/// Every choice of a design by key, as text; what is not finite or not measured is left out.
+pub fn entries(design: &Design) -> Vec<(String, String)> {
+    let options = options(design).map(|(key, option)| (key.to_owned(), option.to_owned()));
+    let numbers = Field::ALL.iter().filter_map(|&field| {
+        let written = from_si(field.range().quantity, design.get(field)?);
+        Some((field_key(field), plain_text(written)?))
+    });
+    options.into_iter().chain(numbers).collect()
+}
+
+/// The design as a link; `v=1` alone for the default design.
+pub fn link_of(design: &Design) -> String {
+    let usual = entries(&Design::default());
+    let mut link = format!("v={VERSION}");
+    for entry in entries(design) {
+        if !usual.contains(&entry) {
+            link.extend(["&", &entry.0, "=", &entry.1]);
+        }
+    }
+    link
+}
+
+/// Whether a text looks like a link, so that a page's own fragment is left alone.
+pub fn is_link(text: &str) -> bool {
+    text.starts_with("v=")
+}
+
+/// Reads a link, with or without its `#`. What is left out keeps its default.
+///
+/// # Errors
+/// The first thing that cannot be read. Numbers out of range are read: the check speaks of them.
+pub fn design_of_link(text: &str) -> Result<Design, NoDesign> {
+    let link = text.trim();
+    let link = link.strip_prefix('#').unwrap_or(link);
+    let (version, entries) = link.split_once('&').unwrap_or((link, ""));
+    match version.strip_prefix("v=") {
+        Some(VERSION) => {}
+        Some(other) => return Err(NoDesign::OtherVersion(other.to_owned())),
+        None => return Err(NoDesign::NoVersion),
+    }
+    let mut design = Design::default();
+    let mut seen: Vec<&str> = Vec::new();
+    for entry in entries.split('&').filter(|entry| !entry.is_empty()) {
+        let (key, value) =
+            entry.split_once('=').ok_or_else(|| NoDesign::NoValue(entry.to_owned()))?;
+        if seen.contains(&key) {
+            return Err(NoDesign::RepeatedKey(key.to_owned()));
+        }
+        seen.push(key);
+        put(&mut design, key, value)?;
+    }
+    Ok(design)
+}
+
+fn put(design: &mut Design, key: &str, value: &str) -> Result<(), NoDesign> {
+    let bad = || NoDesign::BadValue(key.to_owned());
+    match key {
+        "box" => design.box_size = BoxSize::from_key(value).ok_or_else(bad)?,
+        "end_wall_treatment" => {
+            design.end_wall_treatment = EndWallTreatment::from_key(value).ok_or_else(bad)?;
+        }
+        "foam_measure" => design.foam_measure = FoamMeasure::from_key(value).ok_or_else(bad)?,
+        "lining_material" => {
+            design.lining_material = LiningMaterial::from_key(value).ok_or_else(bad)?;
+        }
+        "personnel_door" => {
+            design.personnel_door = PersonnelDoor::from_key(value).ok_or_else(bad)?;
+        }
+        "window_wall" => design.window_wall = Wall::from_key(value).ok_or_else(bad)?,
+        _ => {
+            let field = Field::ALL
+                .iter()
+                .copied()
+                .find(|&field| field_key(field) == key)
+                .ok_or_else(|| NoDesign::UnknownKey(key.to_owned()))?;
+            let written = plain_number(value).ok_or_else(bad)?;
+            design.set(field, Some(to_si(field.range().quantity, written)));
+        }
+    }
+    Ok(())
+}
+
+#[cfg(test)]
+mod tests {
+    use inchwise_core::design::{EndWallTreatment, Field, PersonnelDoor};
+    use inchwise_core::freight_box::BoxSize;
+    use inchwise_core::units::Length;
+
+    use super::*;
+    use crate::measure::{Scale, UnitSystem};
+
+    #[test]
+    fn the_default_design_is_a_bare_version() {
+        assert_eq!(link_of(&Design::default()), "v=1");
+        assert_eq!(design_of_link("v=1"), Ok(Design::default()));
+    }
+
+    #[test]
+    fn a_link_says_what_was_chosen_and_nothing_else() {
+        let design = Design {
+            box_size: BoxSize::FortyHighCube,
+            side_wall_foam: Length::mm(89.0),
+            end_wall_treatment: EndWallTreatment::DropCeiling,
+            personnel_door: PersonnelDoor::None,
+            measured_width: Some(Length::mm(2349.0)),
+            ..Design::default()
+        };
+        let link = link_of(&design);
+        assert_eq!(
+            link,
+            "v=1&box=40_high_cube&end_wall_treatment=drop_ceiling&personnel_door=none&\
+             side_wall_foam_mm=89&measured_width_mm=2349"
+        );
+        assert_eq!(design_of_link(&link), Ok(design));
+    }
+
+    #[test]
+    fn every_end_of_every_slider_survives_the_round_trip() {
+        for &field in Field::ALL {
+            for units in [UnitSystem::Metric, UnitSystem::Imperial] {
+                let scale = Scale::of(field, units);
+                for position in [scale.lowest, scale.lowest + 1, scale.highest] {
+                    let mut design = Design::default();
+                    design.set(field, Some(scale.si(position)));
+                    let link = link_of(&design);
+                    let back = design_of_link(&link).expect("own link");
+                    assert_eq!(link_of(&back), link, "{field:?}");
+                    let (si, there) = (design.get(field), back.get(field));
+                    let off = si.unwrap_or(f64::NAN) - there.unwrap_or(f64::NAN);
+                    // A link keeps nine decimals of the written unit.
+                    assert!(off.abs() < 1e-9, "{field:?} {si:?} {there:?}");
+                }
+            }
+        }
+    }
+
+    #[test]
+    fn a_link_is_read_with_and_without_its_mark() {
+        let expected = Design { side_wall_foam: Length::mm(75.0), ..Design::default() };
+        for text in [" v=1&side_wall_foam_mm=75 ", "#v=1&side_wall_foam_mm=75"] {
+            assert_eq!(design_of_link(text).as_ref(), Ok(&expected), "{text}");
+        }
+    }
+
+    #[test]
+    fn what_is_no_link_is_refused_with_its_reason() {
+        let refused = |text: &str| design_of_link(text).expect_err(text);
+        assert_eq!(refused(""), NoDesign::NoVersion);
+        assert_eq!(refused("section-2"), NoDesign::NoVersion);
+        assert_eq!(refused("v=2&box=x"), NoDesign::OtherVersion("2".to_owned()));
+        assert_eq!(refused("v=1&box"), NoDesign::NoValue("box".to_owned()));
+        let bad = |key: &str| NoDesign::BadValue(key.to_owned());
+        assert_eq!(refused("v=1&box=60_standard"), bad("box"));
+        assert_eq!(refused("v=1&colour=red"), NoDesign::UnknownKey("colour".to_owned()));
+        for value in ["NaN", "inf", "1e9", "", "-", "+4", "4mm", "0x10", "\"}", "1.2.3", "."] {
+            assert_eq!(
+                refused(&format!("v=1&stud_depth_mm={value}")),
+                bad("stud_depth_mm"),
+                "{value}"
+            );
+        }
+        assert_eq!(
+            refused("v=1&stud_depth_mm=64&stud_depth_mm=89"),
+            NoDesign::RepeatedKey("stud_depth_mm".to_owned())
+        );
+        let endless = format!("v=1&stud_depth_mm={}", "9".repeat(400));
+        assert_eq!(refused(&endless), bad("stud_depth_mm"));
+    }
+
+    #[test]
+    fn a_number_that_is_not_finite_is_not_handed_on() {
+        let mut design = Design::default();
+        design.set(Field::StudDepth, Some(f64::NAN));
+        assert_eq!(link_of(&design), "v=1");
+    }
+}

@@ -1,0 +1,158 @@
+//! Decimal digits by hand: a few hundred bytes where the standard float formatting is many kB.
+
+use crate::text::Language;
+
+/// Between a number and its unit, and not to be broken across lines.
+pub const NO_BREAK_SPACE: char = '\u{a0}';
+/// Between groups of three digits in French.
+const NARROW_NO_BREAK_SPACE: char = '\u{202f}';
+/// In front of a negative number.
+pub const MINUS: char = '\u{2212}';
+
+/// What stands for a number that is not there.
+const NO_NUMBER: &str = "\u{2013}";
+
+impl Language {
+    /// Between whole and tenths.
+    const fn decimal_mark(self) -> char {
+        match self {
+            Self::English => '.',
+            Self::French => ',',
+        }
+    }
+
+    /// Between groups of three digits.
+    const fn group_mark(self) -> char {
+        match self {
+            Self::English => ',',
+            Self::French => NARROW_NO_BREAK_SPACE,
+        }
+    }
+}
+
+/// A number with so many decimals (at most 9), halves away from zero, whole digits in groups of
+/// three. A number that is not finite or beyond 10¹⁵ is written as a dash.
+pub fn decimal(value: f64, places: u32, language: Language) -> String {
+    if !value.is_finite() || value.abs() >= 1e15 {
+        return NO_NUMBER.to_owned();
+    }
+    let places = places.min(9);
+    let unit = 10_i128.pow(places);
+    let scaled = (value.abs() * unit as f64).round() as i128;
+    let mut written = String::new();
+    if value < 0.0 && scaled > 0 {
+        written.push(MINUS);
+    }
+    push_grouped(&mut written, scaled / unit, language.group_mark());
+    if places > 0 {
+        written.push(language.decimal_mark());
+        let mut digit_unit = unit / 10;
+        while digit_unit > 0 {
+            push_digit(&mut written, scaled / digit_unit % 10);
+            digit_unit /= 10;
+        }
+    }
+    written
+}
+
+/// A number to the nearest multiple of a step of whole units, as 1,580 to the nearest 10.
+pub fn to_nearest(value: f64, step: f64, language: Language) -> String {
+    decimal((value / step).round() * step, 0, language)
+}
+
+/// A number with at most so many decimals, zeros at the end left out.
+pub fn shortest(value: f64, places: u32, language: Language) -> String {
+    let mut written = decimal(value, places, language);
+    if places > 0 && written != NO_NUMBER {
+        let kept = written.trim_end_matches('0').trim_end_matches(language.decimal_mark()).len();
+        written.truncate(kept);
+    }
+    written
+}
+
+/// A number as a link writes it: `-33`, `0.026`, at most nine decimals, no groups. `None` for one
+/// that is not finite or beyond 10⁹.
+pub fn plain_text(value: f64) -> Option<String> {
+    const LARGEST: f64 = 1e9;
+    if !value.is_finite() || value.abs() > LARGEST {
+        return None;
+    }
+    let written = shortest(value, 9, Language::English);
+    Some(written.chars().filter(|&c| c != ',').map(|c| if c == MINUS { '-' } else { c }).collect())
+}
+
+/// The number of a text that a link may hold: digits, at most one point, a minus in front.
+pub fn plain_number(text: &str) -> Option<f64> {
+    const LONGEST: usize = 30;
+    let (negative, digits) = text.strip_prefix('-').map_or((false, text), |rest| (true, rest));
+    let (whole, decimals) = digits.split_once('.').unwrap_or((digits, ""));
+    let all_digits = whole.bytes().chain(decimals.bytes()).all(|c| c.is_ascii_digit());
+    if whole.is_empty() || !all_digits || text.len() > LONGEST {
+        return None;
+    }
+    let of_digits = |digits: &str| {
+        digits.bytes().fold(0.0, |value, digit| value * 10.0 + f64::from(digit - b'0'))
+    };
+    let scale = decimals.bytes().fold(1.0, |scale, _| scale * 10.0);
+    // One division of whole numbers: 0.026 comes back to the last bit.
+    let value = (of_digits(whole) * scale + of_digits(decimals)) / scale;
+    Some(if negative { -value } else { value })
+}
+
+fn push_digit(written: &mut String, digit: i128) {
+    written.push(char::from(b'0' + (digit % 10) as u8));
+}
+
+fn push_grouped(written: &mut String, whole: i128, group_mark: char) {
+    let mut digits = 1;
+    let mut unit = 1_i128;
+    while whole / unit >= 10 {
+        unit *= 10;
+        digits += 1;
+    }
+    while digits > 0 {
+        push_digit(written, whole / unit % 10);
+        unit = (unit / 10).max(1);
+        digits -= 1;
+        if digits > 0 && digits % 3 == 0 {
+            written.push(group_mark);
+        }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn english_groups_by_commas_and_french_by_narrow_spaces() {
+        assert_eq!(decimal(1583.4, 0, Language::English), "1,583");
+        assert_eq!(decimal(1583.4, 1, Language::French), "1\u{202f}583,4");
+        assert_eq!(decimal(12_345_678.0, 0, Language::English), "12,345,678");
+        assert_eq!(decimal(999.5, 0, Language::English), "1,000");
+    }
+
+    #[test]
+    fn halves_go_away_from_zero_and_nothing_is_minus_zero() {
+        assert_eq!(decimal(0.125, 2, Language::English), "0.13");
+        assert_eq!(decimal(-2.5, 0, Language::English), "\u{2212}3");
+        assert_eq!(decimal(-0.4, 0, Language::English), "0");
+        assert_eq!(decimal(0.007, 3, Language::English), "0.007");
+    }
+
+    #[test]
+    fn trailing_zeros_go_but_whole_zeros_stay() {
+        assert_eq!(shortest(20.0, 1, Language::English), "20");
+        assert_eq!(shortest(20.5, 1, Language::French), "20,5");
+        assert_eq!(shortest(0.0, 2, Language::English), "0");
+        assert_eq!(to_nearest(1_583.4, 10.0, Language::English), "1,580");
+    }
+
+    #[test]
+    fn no_number_is_a_dash_and_never_nan() {
+        for value in [f64::NAN, f64::INFINITY, f64::NEG_INFINITY, 1e300] {
+            assert_eq!(decimal(value, 2, Language::English), NO_NUMBER);
+            assert_eq!(shortest(value, 2, Language::English), NO_NUMBER);
+        }
+    }
+}

@@ -1,0 +1,45 @@
+//! Metric or imperial: quantities to and from the words of each.
+//!
+//! Figures are rounded once, when they are written; a rounded figure is never converted.
+
+mod decimal;
+mod notation;
+mod reading;
+mod scale;
+
+pub use decimal::*;
+pub use notation::*;
+pub use reading::*;
+pub use scale::*;
+
+#[cfg(test)]
+mod tests;
+
+/// Which units are shown and taken.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Default)]
+pub enum UnitSystem {
+    /// Millimetres, metres, litres, watts.
+    #[default]
+    Metric,
+    /// Feet and inches, cubic feet, Btu/h, R-values.
+    Imperial,
+}
+
+impl UnitSystem {
+    /// Stable name in attributes and files.
+    pub const fn key(self) -> &'static str {
+        match self {
+            Self::Metric => "metric",
+            Self::Imperial => "imperial",
+        }
+    }
+
+    /// The system of this name.
+    pub fn from_key(key: &str) -> Option<Self> {
+        match key {
+            "metric" => Some(Self::Metric),
+            "imperial" => Some(Self::Imperial),
+            _ => None,
+        }
+    }
+}

@@ -1,0 +1,140 @@
+//! What the planner tells the page around it: events on its element, and the page's address.
+//!
+//! Effects here only lead outward; none writes a signal.
+
+use std::time::Duration;
+
+use inchwise_core::design::Design;
+use inchwise_core::evaluate::Evaluation;
+use js_sys::{Object, Reflect};
+use leptos::prelude::*;
+use wasm_bindgen::JsValue;
+use web_sys::{CustomEvent, CustomEventInit, HtmlElement};
+
+use crate::dom::{Waiting, keep_up};
+use crate::link::{design_of_link, entries, is_link, link_of};
+use crate::measure::plain_number;
+use crate::state::{ChangedBy, State};
+
+/// The event that follows every change to a lawful design.
+const CHANGE: &str = "inchwise-change";
+
+/// Browsers allow about a hundred changes of the address in half a minute.
+const ADDRESS_REST: Duration = Duration::from_millis(400);
+
+/// Tells the host of every change: who caused it, the design, and the figures that matter.
+pub fn tell_host(state: State, host: HtmlElement) {
+    let mut first = true;
+    keep_up(Box::new(move || {
+        let lawful = state.outcome.with(|outcome| outcome.errors.is_empty());
+        if !std::mem::take(&mut first) && lawful {
+            send(&host, detail(&state.good(), state.changed_by.get_value()));
+        }
+    }));
+}
+
+fn send(host: &HtmlElement, detail: Object) {
+    let init = CustomEventInit::new();
+    init.set_bubbles(true);
+    init.set_composed(true);
+    init.set_detail(&detail);
+    if let Ok(event) = CustomEvent::new_with_event_init_dict(CHANGE, &init) {
+        let _ = host.dispatch_event(&event);
+    }
+}
+
+fn object(entries: impl IntoIterator<Item = (String, JsValue)>) -> Object {
+    let object = Object::new();
+    for (key, value) in entries {
+        // Setting a property of a fresh object cannot fail.
+        let _ = Reflect::set(&object, &JsValue::from_str(&key), &value);
+    }
+    object
+}
+
+/// A design as an object with the keys of the JSON form.
+pub fn design_object(design: &Design) -> Object {
+    object(entries(design).into_iter().map(|(key, written)| {
+        let value =
+            plain_number(&written).map_or_else(|| JsValue::from_str(&written), JsValue::from_f64);
+        (key, value)
+    }))
+}
+
+fn detail(evaluation: &Evaluation, changed_by: ChangedBy) -> Object {
+    let source = match changed_by {
+        ChangedBy::Visitor => "visitor",
+        ChangedBy::Host => "host",
+    };
+    let room = &evaluation.room;
+    let design = evaluation.checked.design();
+    let mut summary = vec![
+        ("clear_length_mm", room.clear.length.as_mm()),
+        ("clear_width_mm", room.clear.width.as_mm()),
+        ("clear_height_mm", room.clear.height.as_mm()),
+        ("floor_area_m2", room.floor_area.value()),
+        ("lost_litres", room.lost_volume.as_litres()),
+        ("lost_share", room.lost_share),
+    ];
+    // A load with parts missing is no load to hand on.
+    if !evaluation.heat_loss.is_waiting() {
+        summary.push(("design_load_w", evaluation.heat_loss.design_load.value()));
+    }
+    let summary = summary.into_iter().map(|(key, value)| (key.to_owned(), value.into()));
+    let parts: [(&str, JsValue); 4] = [
+        ("source", source.into()),
+        ("design", design_object(design).into()),
+        ("link", link_of(design).into()),
+        ("summary", object(summary).into()),
+    ];
+    object(parts.map(|(key, value)| (key.to_owned(), value)))
+}
+
+/// Keeps the design in the fragment of the page's address: read now and whenever it changes,
+/// written when things have come to rest.
+pub fn keep_in_address(state: State) {
+    state.in_address.set_value(true);
+    read_address(state);
+    let listener = window_event_listener_untyped("hashchange", move |_| read_address(state));
+    on_cleanup(move || listener.remove());
+    let waiting = Waiting::new();
+    let mut first = true;
+    keep_up(Box::new(move || {
+        let lawful = state.outcome.with(|outcome| outcome.errors.is_empty());
+        let link = state.design.with(link_of);
+        if !std::mem::take(&mut first) && lawful {
+            waiting.after(ADDRESS_REST, Box::new(move || write_address(&link)));
+        }
+    }));
+}
+
+fn read_address(state: State) {
+    let hash = window().location().hash().unwrap_or_default();
+    let text = hash.trim_start_matches('#');
+    // Another fragment is the page's own business.
+    if !is_link(text) {
+        return;
+    }
+    let known = state.design.with_untracked(link_of);
+    match design_of_link(text) {
+        Ok(design) if text != known => {
+            state.replace(design);
+            state.link_unread.set(false);
+        }
+        Ok(_) => {}
+        Err(_) => {
+            state.replace(Design::default());
+            state.link_unread.set(true);
+        }
+    }
+}
+
+fn write_address(link: &str) {
+    let address = format!("#{link}");
+    if window().location().hash().is_ok_and(|hash| hash == address) {
+        return;
+    }
+    if let Ok(history) = window().history() {
+        let _ = history.replace_state_with_url(&JsValue::NULL, "", Some(&address));
+    }
+}

@@ -1,0 +1,49 @@
+//! Says the answer aloud, once things have come to rest.
+
+use std::time::Duration;
+
+use leptos::prelude::{Track, With, untrack};
+
+use crate::dom::{El, Waiting, el, keep_up};
+use crate::state::{Outcome, State};
+use crate::text::Language;
+
+/// After the last change for so long, the answer is read out.
+const REST: Duration = Duration::from_millis(900);
+
+/// One polite sentence for screen readers after each change.
+pub fn announcer(state: State, language: Language) -> El {
+    let place = el("p").class("spoken").attr("aria-live", "polite");
+    let waiting = Waiting::new();
+    let spoken = place.clone();
+    let mut first = true;
+    keep_up(Box::new(move || {
+        state.outcome.track();
+        state.units.track();
+        // What stands there from the start is found by reading; only changes are announced.
+        if !std::mem::take(&mut first) {
+            let place = spoken.clone();
+            waiting.after(REST, Box::new(move || place.say(&sentence(state, language))));
+        }
+    }));
+    place
+}
+
+fn sentence(state: State, language: Language) -> String {
+    untrack(|| {
+        // What is wrong has its own place to be announced.
+        if state.stands_in() || state.outcome.with(Outcome::is_refining) {
+            return String::new();
+        }
+        let notation = state.notation();
+        state.outcome.with(|outcome| {
+            let room = &outcome.good.room;
+            language.answer().spoken.with(&[
+                &notation.dimensions(&room.clear),
+                &notation.volume(room.lost_volume),
+                &notation.percent(room.lost_share),
+                &notation.load(outcome.good.heat_loss.design_load),
+            ])
+        })
+    })
+}

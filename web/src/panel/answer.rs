@@ -1,0 +1,170 @@
+//! The answer: clear size, room lost, heating load, always in sight; and the facts beside it.
+
+use inchwise_core::evaluate::Evaluation;
+use inchwise_core::units::Temperature;
+use leptos::prelude::With;
+
+use super::fault::{fault_words, unread_words};
+use super::figure::{Figure, figure};
+use crate::dom::{El, el};
+use crate::measure::Notation;
+use crate::state::{Outcome, State};
+use crate::text::Language;
+
+/// The strip that stays in sight.
+pub fn answer(state: State, language: Language) -> El {
+    let words = language.answer();
+    let part = move |class, test_id, label, value: Figure, aside: Figure| {
+        el("div").class(class).test_id(test_id).with(&[
+            el("dt").text(label),
+            el("dd").with(&[
+                el("span").class("value").text_with(figure(state, value)),
+                el("span").class("aside").text_with(figure(state, aside)),
+            ]),
+        ])
+    };
+    let figures = el("dl").class("figures").class_with("stands-in", move || state.stands_in());
+    el("section").class("answer").attr("aria-label", words.title).with(&[
+        figures.with(&[
+            part("figure clear", "answer-clear", words.clear, clear_size, order_of_sizes),
+            part("figure lost", "answer-lost", words.lost, lost_volume, lost_share),
+            load(state, language),
+        ]),
+        reason(state, language),
+    ])
+}
+
+fn clear_size(evaluation: &Evaluation, notation: Notation) -> String {
+    notation.dimensions(&evaluation.room.clear)
+}
+
+fn order_of_sizes(_: &Evaluation, notation: Notation) -> String {
+    notation.language.answer().order.to_owned()
+}
+
+fn lost_volume(evaluation: &Evaluation, notation: Notation) -> String {
+    notation.volume(evaluation.room.lost_volume)
+}
+
+fn lost_share(evaluation: &Evaluation, notation: Notation) -> String {
+    let share = notation.percent(evaluation.room.lost_share);
+    notation.language.answer().of_bare.with(&[&share])
+}
+
+/// The heating load, and whether it is still being refined.
+fn load(state: State, language: Language) -> El {
+    let refining = move || state.outcome.with(Outcome::is_refining);
+    el("div").class("figure load").test_id("answer-load").with(&[
+        el("dt").text(language.answer().load),
+        el("dd").class_with("refining", refining).with(&[
+            el("span").class("value").text_with(move || heating_load(state)),
+            el("span").class("aside").text_with(move || beside_load(state)),
+        ]),
+    ])
+}
+
+/// The last load with every part in it.
+fn heating_load(state: State) -> String {
+    let notation = state.notation();
+    let words = notation.language.answer();
+    state.outcome.with(|outcome| {
+        let written = outcome.load.map(|load| words.about.with(&[&notation.load(load)]));
+        written.unwrap_or_else(|| words.working.to_owned())
+    })
+}
+
+/// At which temperatures it holds, or that it is still an earlier one.
+fn beside_load(state: State) -> String {
+    let notation = state.notation();
+    state.outcome.with(|outcome| {
+        if outcome.is_refining() {
+            notation.language.answer().refining.to_owned()
+        } else {
+            temperatures(&outcome.good, notation)
+        }
+    })
+}
+
+fn temperatures(evaluation: &Evaluation, notation: Notation) -> String {
+    let design = evaluation.checked.design();
+    let written = |temperature: Temperature| notation.temperature(temperature);
+    notation
+        .language
+        .answer()
+        .at
+        .with(&[&written(design.outdoor_temperature), &written(design.indoor_temperature)])
+}
+
+/// Why the picture is not of what is chosen; nothing while it is.
+fn reason(state: State, language: Language) -> El {
+    let place = el("div").class("reason").attr("role", "status").test_id("reason");
+    place.class_with("filled", move || state.stands_in()).children_with(move || {
+        if !state.stands_in() {
+            return Vec::new();
+        }
+        let words = language.answer();
+        let mut sentences = reasons(state, language);
+        let count = sentences.len();
+        sentences.truncate(1);
+        if count > 1 {
+            let more = state.notation().count((count - 1) as f64);
+            sentences.push(words.more_faults.with(&[&more]));
+        }
+        sentences.push(words.stands_in.to_owned());
+        let spoken = sentences.iter().map(|sentence| el("span").text(sentence));
+        [el("strong").text(language.faults().sign)].into_iter().chain(spoken).collect()
+    })
+}
+
+/// Everything that stands in the way, each with the name of its field.
+fn reasons(state: State, language: Language) -> Vec<String> {
+    let notation = state.notation();
+    let at = |field, fault: &str| language.faults().at_field.with(&[language.field(field), fault]);
+    let mut reasons: Vec<String> = state.unread.with(|unread| {
+        unread.iter().map(|text| at(text.field, &unread_words(text, notation))).collect()
+    });
+    state.outcome.with(|outcome| {
+        let wrong = outcome.errors.iter();
+        reasons.extend(wrong.map(|error| at(error.field, &fault_words(error, notation))));
+    });
+    reasons
+}
+
+/// What belongs to the answer and need not stay in sight.
+pub fn facts(state: State, language: Language) -> El {
+    let words = language.answer();
+    let fact = move |label, value: Figure| {
+        el("div").with(&[el("dt").text(label), el("dd").text_with(figure(state, value))])
+    };
+    el("div").class("facts").with(&[
+        el("dl").with(&[fact(words.headroom, headroom), fact(words.floor, floor_area)]),
+        el("p").class("note").text(words.without),
+        el("p").class("note").text_with(figure(state, kind_of_sizes)),
+    ])
+}
+
+fn headroom(evaluation: &Evaluation, notation: Notation) -> String {
+    let words = notation.language.answer();
+    let room = &evaluation.room;
+    let mut written = notation.length(room.clear.height);
+    let mut also = |phrase: crate::text::Phrase, height| {
+        written.push_str(", ");
+        written.push_str(&phrase.with(&[&notation.length(height)]));
+    };
+    if room.front_corner.stands_out() || room.door_corner.stands_out() {
+        also(words.under_corners, room.headroom_under_corners);
+    }
+    also(words.under_header, room.headroom_under_header);
+    written
+}
+
+fn floor_area(evaluation: &Evaluation, notation: Notation) -> String {
+    notation.area(evaluation.room.floor_area)
+}
+
+fn kind_of_sizes(evaluation: &Evaluation, notation: Notation) -> String {
+    use inchwise_core::caution::Caution;
+    let words = notation.language.answer();
+    let nominal = evaluation.cautions.contains(&Caution::NominalSizes);
+    if nominal { words.nominal } else { words.measured }.to_owned()
+}

@@ -1,0 +1,204 @@
+//! Everything else that can be chosen, folded under plain headings.
+
+use inchwise_core::caution::Caution;
+use inchwise_core::design::{Field, FoamMeasure, LiningMaterial, PersonnelDoor, Wall};
+use leptos::prelude::{Get, GetUntracked, RwSignal, Set};
+
+use super::cautions::note;
+use super::choice::{Choice, chooser, select};
+use super::field::{Entry, field};
+use crate::dom::{El, el};
+use crate::state::State;
+use crate::text::{Folds, Language};
+
+const FRAMING: &[Field] = &[
+    Field::StudDepth,
+    Field::StudStandOff,
+    Field::StudSpacing,
+    Field::StudSteelThickness,
+    Field::JoistDepth,
+    Field::JoistStandOff,
+    Field::JoistSpacing,
+    Field::JoistSteelThickness,
+    Field::FlangeWidth,
+    Field::BracketPad,
+];
+const FOAM: &[Field] =
+    &[Field::SideWallFoam, Field::FrontEndFoam, Field::DoorEndFoam, Field::FoamConductivity];
+const FLOOR: &[Field] = &[
+    Field::FloorFoamBetween,
+    Field::FloorFoamUnder,
+    Field::FloorFoamOver,
+    Field::FloorDeck,
+    Field::FloorLevelling,
+];
+const DOOR: &[Field] = &[Field::DoorWidth, Field::DoorHeight, Field::DoorTransmittance];
+const WINDOWS: &[Field] =
+    &[Field::WindowCount, Field::WindowWidth, Field::WindowHeight, Field::WindowTransmittance];
+const OPENING_FRAMES: &[Field] =
+    &[Field::OpeningFrameFoam, Field::DamperCount, Field::DamperDiameter];
+const AIR: &[Field] = &[Field::IndoorTemperature, Field::OutdoorTemperature, Field::AirChanges];
+const MEASURED: &[Field] = &[
+    Field::MeasuredLength,
+    Field::MeasuredWidth,
+    Field::MeasuredHeight,
+    Field::MeasuredCastingFront,
+    Field::MeasuredCastingDoor,
+    Field::MeasuredCastingWidth,
+    Field::MeasuredCastingHeight,
+];
+
+/// What is folded away, in the order it is shown.
+#[derive(Clone, Copy)]
+enum Part {
+    Words(&'static str),
+    Fields(&'static [Field]),
+    Choice(fn(Language) -> Choice),
+    Minds(&'static [Caution]),
+}
+
+/// The folded parts: name, heading, content.
+type Fold = (&'static str, fn(&Folds) -> &'static str, &'static [fn(&Folds) -> Part]);
+
+const FOLDS: [Fold; 8] = [
+    (
+        "framing",
+        |words| words.framing,
+        &[
+            |words| Part::Words(words.framing_note),
+            |_| Part::Minds(&[Caution::FrameTouchesSteel]),
+            |_| Part::Fields(FRAMING),
+        ],
+    ),
+    (
+        "foam",
+        |words| words.foam,
+        &[
+            |_| Part::Fields(FOAM),
+            |_| Part::Choice(foam_measure),
+            |_| {
+                Part::Minds(&[Caution::ThinFoamForVapour, Caution::FoamInLifts, Caution::SprayFoam])
+            },
+        ],
+    ),
+    (
+        "floor",
+        |words| words.floor,
+        &[
+            |words| Part::Words(words.floor_note),
+            |_| Part::Fields(FLOOR),
+            |_| Part::Minds(&[Caution::OldFloorAndPaint]),
+        ],
+    ),
+    (
+        "lining",
+        |words| words.lining,
+        &[
+            |_| Part::Choice(lining_material),
+            |_| Part::Fields(&[Field::LiningThickness]),
+            |_| Part::Minds(&[Caution::ThermalBarrier]),
+        ],
+    ),
+    (
+        "castings",
+        |words| words.castings,
+        &[|_| Part::Fields(&[Field::CastingCover]), |_| Part::Minds(&[Caution::BareCastings])],
+    ),
+    (
+        "openings",
+        |words| words.openings,
+        &[
+            |_| Part::Choice(personnel_door),
+            |_| Part::Fields(DOOR),
+            |_| Part::Fields(WINDOWS),
+            |_| Part::Choice(window_wall),
+            |_| Part::Fields(OPENING_FRAMES),
+            |_| Part::Minds(&[Caution::Structure, Caution::HotWork]),
+        ],
+    ),
+    (
+        "air",
+        |words| words.air,
+        &[
+            |_| Part::Fields(AIR),
+            |words| Part::Words(words.air_note),
+            |_| Part::Minds(&[Caution::SealedHeaters, Caution::Electrical]),
+        ],
+    ),
+    (
+        "measured",
+        |words| words.measured,
+        &[|words| Part::Words(words.measured_note), |_| Part::Fields(MEASURED)],
+    ),
+];
+
+impl Part {
+    fn shown(self, state: State, language: Language) -> Vec<El> {
+        match self {
+            Self::Words(words) => vec![el("p").class("note").text(words)],
+            Self::Choice(choice) => vec![select(state, &choice(language))],
+            Self::Minds(cautions) => {
+                cautions.iter().map(|&caution| note(state, language, caution)).collect()
+            }
+            Self::Fields(fields) => fields
+                .chunks(1)
+                .filter_map(|single| Entry::single(single, language))
+                .map(|entry| field(state, language, entry))
+                .collect(),
+        }
+    }
+}
+
+/// The folded parts. What is inside is made when it is first opened.
+pub fn folds(state: State, language: Language) -> El {
+    let words = language.folds();
+    let folds: Vec<El> = FOLDS
+        .iter()
+        .map(|&(key, heading, parts)| {
+            let opened = RwSignal::new(false);
+            let content = el("div").class("folded").children_with(move || {
+                let parts = if opened.get() { parts } else { &[] };
+                parts.iter().flat_map(|part| part(words).shown(state, language)).collect()
+            });
+            el("details")
+                .test_id(&format!("fold-{key}"))
+                .on("toggle", move |_| {
+                    if !opened.get_untracked() {
+                        opened.set(true);
+                    }
+                })
+                .with(&[el("summary").child(&el("h3").text(heading(words))), content])
+        })
+        .collect();
+    el("div").class("folds").with(&folds)
+}
+
+fn foam_measure(language: Language) -> Choice {
+    let (chosen, choose) = chooser!(foam_measure, FoamMeasure);
+    let options = FoamMeasure::ALL.iter().map(|&m| (m.key(), language.foam_measure(m))).collect();
+    Choice { label: language.folds().foam_measure, key: "foam_measure", options, chosen, choose }
+}
+
+fn lining_material(language: Language) -> Choice {
+    let (chosen, choose) = chooser!(lining_material, LiningMaterial);
+    let options =
+        LiningMaterial::ALL.iter().map(|&m| (m.key(), language.lining_material(m))).collect();
+    let label = language.folds().lining_material;
+    Choice { label, key: "lining_material", options, chosen, choose }
+}
+
+fn personnel_door(language: Language) -> Choice {
+    let (chosen, choose) = chooser!(personnel_door, PersonnelDoor);
+    let options = PersonnelDoor::ALL
+        .iter()
+        .map(|&door| (door.key(), language.personnel_door(door)))
+        .collect();
+    let label = language.folds().personnel_door;
+    Choice { label, key: "personnel_door", options, chosen, choose }
+}
+
+fn window_wall(language: Language) -> Choice {
+    let (chosen, choose) = chooser!(window_wall, Wall);
+    let options = Wall::ALL.iter().map(|&wall| (wall.key(), language.wall(wall))).collect();
+    Choice { label: language.folds().window_wall, key: "window_wall", options, chosen, choose }
+}

@@ -1,0 +1,24 @@
+//! The parts of the page that are not drawings. Each is a skin over the state: it writes figures
+//! and passes choices on, and reckons nothing.
+
+mod announcer;
+mod answer;
+mod cautions;
+mod choice;
+mod controls;
+mod fault;
+mod field;
+mod figure;
+mod fold;
+mod losses;
+mod reckoning;
+mod summary;
+mod treatment;
+
+pub use announcer::announcer;
+pub use answer::{answer, facts};
+pub use cautions::cautions;
+pub use controls::controls;
+pub use fold::folds;
+pub use losses::losses;
+pub use summary::summary;

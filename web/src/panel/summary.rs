@@ -1,0 +1,43 @@
+//! Every choice in a list: only for paper, so that a print can be built from.
+
+use inchwise_core::design::Field;
+use leptos::prelude::Get;
+
+use crate::dom::{El, el};
+use crate::measure::Notation;
+use crate::state::State;
+use crate::text::Language;
+
+/// A label and its value.
+type Line = (&'static str, String);
+
+fn lines(state: State, language: Language) -> Vec<Line> {
+    let notation = Notation { units: state.units.get(), language };
+    let folds = language.folds();
+    let controls = language.controls();
+    let good = state.good();
+    let design = good.checked.design();
+    let options = [
+        (controls.box_size, language.box_size(design.box_size)),
+        (controls.treatment, language.treatment(design.end_wall_treatment)),
+        (folds.foam_measure, language.foam_measure(design.foam_measure)),
+        (folds.lining_material, language.lining_material(design.lining_material)),
+        (folds.personnel_door, language.personnel_door(design.personnel_door)),
+        (folds.window_wall, language.wall(design.window_wall)),
+    ];
+    let numbers = Field::ALL.iter().filter_map(|&field| {
+        design.get(field).map(|si| (language.field(field), notation.field(field, si)))
+    });
+    options.into_iter().map(|(label, value)| (label, value.to_owned())).chain(numbers).collect()
+}
+
+/// The list.
+pub fn summary(state: State, language: Language) -> El {
+    let list = el("dl").children_with(move || {
+        let lines = lines(state, language).into_iter();
+        lines
+            .map(|(label, value)| el("div").with(&[el("dt").text(label), el("dd").text(&value)]))
+            .collect()
+    });
+    el("section").class("summary").with(&[el("h3").text(language.folds().chosen), list])
+}

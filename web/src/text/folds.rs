@@ -1,0 +1,100 @@
+//! Headings of the folded parts, labels inside them, and headings of the rest of the page.
+
+use super::Language;
+
+/// The phrases.
+pub struct Folds {
+    /// Studs and joists.
+    pub framing: &'static str,
+    /// What the frame does to the room.
+    pub framing_note: &'static str,
+    /// Foam wall by wall.
+    pub foam: &'static str,
+    /// From where it is measured.
+    pub foam_measure: &'static str,
+    /// The floor.
+    pub floor: &'static str,
+    /// That foam under the floor costs no headroom.
+    pub floor_note: &'static str,
+    /// The lining.
+    pub lining: &'static str,
+    /// Which board.
+    pub lining_material: &'static str,
+    /// Castings and end walls.
+    pub castings: &'static str,
+    /// Door and windows.
+    pub openings: &'static str,
+    /// Where the door stands.
+    pub personnel_door: &'static str,
+    /// Where the windows are.
+    pub window_wall: &'static str,
+    /// Air and temperature.
+    pub air: &'static str,
+    /// That air may be the load.
+    pub air_note: &'static str,
+    /// The box as measured.
+    pub measured: &'static str,
+    /// Leave empty what was not measured.
+    pub measured_note: &'static str,
+    /// Heading of the drawings.
+    pub drawings: &'static str,
+    /// Heading of the printed list of choices.
+    pub chosen: &'static str,
+}
+
+const ENGLISH: Folds = Folds {
+    framing: "Framing",
+    framing_note: "The frame takes the room, not the foam: gap and stud together set where the \
+                   lining stands.",
+    foam: "Foam by surface",
+    foam_measure: "Foam depth is measured",
+    floor: "Floor",
+    floor_note: "Foam under the floor costs no headroom. Board over it does.",
+    lining: "Lining",
+    lining_material: "Board",
+    castings: "Castings and end walls",
+    openings: "Door and windows",
+    personnel_door: "Door stands in",
+    window_wall: "Windows are in",
+    air: "Air and temperature",
+    air_note: "0.3 an hour is a tight room with the fan off. A kennel or a drying room may need \
+               ten and more.",
+    measured: "Measured box",
+    measured_note: "Leave empty what you have not measured. The usual size of the box stands in.",
+    drawings: "Drawings",
+    chosen: "Chosen",
+};
+
+const FRENCH: Folds = Folds {
+    framing: "Ossature",
+    framing_note: "C’est l’ossature qui prend l’espace, pas la mousse : le jeu et le montant \
+                   fixent ensemble la place du parement.",
+    foam: "Mousse par surface",
+    foam_measure: "L’épaisseur est mesurée",
+    floor: "Plancher",
+    floor_note: "La mousse sous le plancher ne coûte pas de hauteur. Un panneau dessus, oui.",
+    lining: "Parement",
+    lining_material: "Panneau",
+    castings: "Pièces de coin et extrémités",
+    openings: "Porte et fenêtres",
+    personnel_door: "La porte est dans",
+    window_wall: "Les fenêtres sont dans",
+    air: "Air et température",
+    air_note: "0,3 à l’heure, c’est une pièce étanche, ventilateur arrêté. Un chenil ou un séchoir \
+               peut demander dix et plus.",
+    measured: "Conteneur mesuré",
+    measured_note: "Laissez vide ce que vous n’avez pas mesuré : la dimension habituelle du \
+                    conteneur est retenue.",
+    drawings: "Dessins",
+    chosen: "Choix",
+};
+
+impl Language {
+    /// Words of the folded parts.
+    pub const fn folds(self) -> &'static Folds {
+        match self {
+            Self::English => &ENGLISH,
+            Self::French => &FRENCH,
+        }
+    }
+}

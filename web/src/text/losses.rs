@@ -1,0 +1,187 @@
+//! Words of the table of losses and of what is not yet counted.
+
+use inchwise_core::design::Surface;
+use inchwise_core::envelope::LayerKind;
+use inchwise_core::heat_loss::{Element, NotCounted, Reason};
+
+use super::Language::{English, French};
+use super::{Language, Phrase};
+
+/// The phrases.
+pub struct Losses {
+    /// Heading.
+    pub title: &'static str,
+    /// Column: where.
+    pub part: &'static str,
+    /// Column: heat flow.
+    pub loss: &'static str,
+    /// Column: share.
+    pub share: &'static str,
+    /// Opens the reckoning of a figure.
+    pub how: &'static str,
+    /// The last row.
+    pub total: &'static str,
+    /// Layers of a plain area.
+    pub layers: &'static str,
+    /// Inside surface.
+    pub inside_surface: &'static str,
+    /// Outside surface.
+    pub outside_surface: &'static str,
+    /// Plain area: where U comes from when the troughs count.
+    pub troughs: &'static str,
+    /// Frame lines: {0} members, {1} long together.
+    pub members: Phrase,
+    /// Frame lines: that ψ is solved.
+    pub solved: &'static str,
+    /// Air: {0} air changes of {1} room at {2}.
+    pub air: Phrase,
+    /// Openings: U as chosen.
+    pub as_chosen: &'static str,
+    /// Heading of what is left out.
+    pub not_counted: &'static str,
+    /// What leaving out means.
+    pub not_counted_note: &'static str,
+    /// Bodies: that χ is solved.
+    pub solved_body: &'static str,
+    /// A place that did not solve: {0}.
+    pub unsolved: Phrase,
+    /// A place that is being solved: {0}.
+    pub waiting: Phrase,
+}
+
+const ENGLISH: Losses = Losses {
+    title: "Where the heat goes",
+    part: "Through",
+    loss: "Loss",
+    share: "Share",
+    how: "how",
+    total: "Heating load",
+    layers: "From the room outwards:",
+    inside_surface: "inside surface",
+    outside_surface: "outside surface",
+    troughs: "U counts the foam as measured along the corrugation.",
+    members: Phrase("{0} members, {1} together."),
+    solved: "ψ is what a member adds to the plain wall, solved across it from this design.",
+    air: Phrase("{0} of {1} of room."),
+    as_chosen: "U as chosen, frame included.",
+    not_counted: "Not counted",
+    not_counted_note: "These lose heat too. Nothing is guessed for them, so the real load is a \
+                       little higher.",
+    solved_body: "χ is what one piece adds to the surfaces and edges beside it, solved in three \
+                  dimensions from this design.",
+    unsolved: Phrase("{0} (did not solve)"),
+    waiting: Phrase("{0} (being worked out)"),
+};
+
+const FRENCH: Losses = Losses {
+    title: "Où va la chaleur",
+    part: "À travers",
+    loss: "Perte",
+    share: "Part",
+    how: "calcul",
+    total: "Charge de chauffage",
+    layers: "De la pièce vers dehors :",
+    inside_surface: "surface intérieure",
+    outside_surface: "surface extérieure",
+    troughs: "U tient compte de la mousse telle que mesurée sur la tôle ondulée.",
+    members: Phrase("{0} membrures, {1} en tout."),
+    solved: "ψ est ce qu’une membrure ajoute à la paroi courante, résolu pour ce projet.",
+    air: Phrase("{0} de {1} de pièce."),
+    as_chosen: "U tel que choisi, cadre compris.",
+    not_counted: "Non compté",
+    not_counted_note: "Ces parties perdent aussi de la chaleur. Rien n’est deviné pour elles : la \
+                       charge réelle est un peu plus élevée.",
+    solved_body: "χ est ce qu’une pièce ajoute aux parois et arêtes voisines, résolu en trois \
+                  dimensions pour ce projet.",
+    unsolved: Phrase("{0} (non résolu)"),
+    waiting: Phrase("{0} (calcul en cours)"),
+};
+
+impl Language {
+    /// Words of the table of losses.
+    pub const fn losses(self) -> &'static Losses {
+        match self {
+            English => &ENGLISH,
+            French => &FRENCH,
+        }
+    }
+
+    /// A way that heat leaves.
+    pub const fn element(self, element: Element) -> &'static str {
+        match (element, self) {
+            (Element::Plain(Surface::SideWall), English) => "Side walls",
+            (Element::Plain(Surface::SideWall), French) => "Parois latérales",
+            (Element::Plain(Surface::FrontEnd), English) => "Front end wall",
+            (Element::Plain(Surface::FrontEnd), French) => "Paroi du fond",
+            (Element::Plain(Surface::DoorEnd), English) => "Door end wall",
+            (Element::Plain(Surface::DoorEnd), French) => "Bout des portes",
+            (Element::Plain(Surface::Ceiling), English) => "Ceiling",
+            (Element::Plain(Surface::Ceiling), French) => "Plafond",
+            (Element::Plain(Surface::Floor), English) => "Floor",
+            (Element::Plain(Surface::Floor), French) => "Plancher",
+            (Element::Detail(place), _) => self.place(place),
+            (Element::PersonnelDoor, English) => "Door",
+            (Element::PersonnelDoor, French) => "Porte",
+            (Element::Windows, English) => "Windows",
+            (Element::Windows, French) => "Fenêtres",
+            (Element::Air, English) => "Outdoor air",
+            (Element::Air, French) => "Air extérieur",
+        }
+    }
+
+    /// A layer of a build-up.
+    pub const fn layer(self, layer: LayerKind) -> &'static str {
+        match (layer, self) {
+            (LayerKind::SteelSheet, English) => "steel",
+            (LayerKind::SteelSheet, French) => "acier",
+            (LayerKind::Foam, English) => "foam",
+            (LayerKind::Foam, French) => "mousse",
+            (LayerKind::AirGap, English) => "still air",
+            (LayerKind::AirGap, French) => "air immobile",
+            (LayerKind::Lining, English) => "lining",
+            (LayerKind::Lining, French) => "parement",
+            (LayerKind::FloorPlywood, English) => "floor plywood",
+            (LayerKind::FloorPlywood, French) => "contreplaqué du plancher",
+            (LayerKind::FloorFoam, English) => "foam board",
+            (LayerKind::FloorFoam, French) => "panneau de mousse",
+            (LayerKind::FloorDeck, English) => "deck",
+            (LayerKind::FloorDeck, French) => "platelage",
+        }
+    }
+
+    /// A part that is not counted.
+    pub fn not_counted(self, part: NotCounted) -> String {
+        let words = self.losses();
+        match (part, self) {
+            (NotCounted::Detail(place, Reason::Waiting), _) => {
+                words.waiting.with(&[self.place(place)])
+            }
+            (NotCounted::Detail(place, _), _) => words.unsolved.with(&[self.place(place)]),
+            (NotCounted::CargoDoorSeals, English) => {
+                "leaky seals of the cargo doors, beyond the air changes chosen".to_owned()
+            }
+            (NotCounted::CargoDoorSeals, French) => {
+                "joints des portes de cargo, au-delà des renouvellements d’air choisis".to_owned()
+            }
+            (NotCounted::OtherFixings, English) => {
+                "long screws and fixings through the foam".to_owned()
+            }
+            (NotCounted::OtherFixings, French) => {
+                "longues vis et fixations à travers la mousse".to_owned()
+            }
+        }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn both_languages_fill_the_same_places() {
+        let phrases = |losses: &Losses| {
+            [losses.members, losses.air, losses.unsolved, losses.waiting].map(Phrase::places)
+        };
+        assert_eq!(phrases(&ENGLISH), phrases(&FRENCH));
+    }
+}
