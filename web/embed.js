@@ -10,16 +10,15 @@ const get = async (name) => {
 };
 
 const start = async () => {
-  const wasm = get("inchwise_bg.wasm").then((response) => WebAssembly.compileStreaming(response));
-  const parts = [import(address("inchwise.js")), wasm, get("element.css"), get("drawing.css")];
-  const [glue, module, ...styles] = await Promise.all(parts);
+  const files = ["inchwise_bg.wasm", "element.css", "drawing.css"].map(get);
+  const [glue, wasm, ...styles] = await Promise.all([import(address("inchwise.js")), ...files]);
   const sheets = styles.map(async (style) => {
     const sheet = new CSSStyleSheet();
     sheet.replaceSync(await style.text());
     return sheet;
   });
-  await glue.default({ module_or_path: module });
-  return { mount: glue.mount, module, sheets: await Promise.all(sheets) };
+  await glue.default({ module_or_path: wasm });
+  return { mount: glue.mount, sheets: await Promise.all(sheets) };
 };
 
 let started;
@@ -36,19 +35,40 @@ export const evaluate = async (design = {}) => {
   return JSON.parse((await engine).evaluate(JSON.stringify(design)));
 };
 
-/// A worker that solves fields; none where the page forbids workers: the planner does without.
-const aside = (module) => {
+/// What solves fields: a worker; where the page forbids workers, the same work in slices on the
+/// page.
+const aside = () => {
+  let worker;
+  let over = false;
+  let last;
+  let hear;
+  const here = {
+    onmessage: null,
+    postMessage: (data) => hear((last = data)),
+    terminate: () => {
+      over = true;
+      worker?.terminate();
+    },
+  };
+  const say = (answers) => over || here.onmessage?.({ data: answers });
+  const stand = (reason) => {
+    console.warn("inchwise-planner: no worker", reason);
+    const served = import(address("worker.js")).then(({ serve }) => serve(say));
+    hear = async (data) => (await served)(data);
+    if (last) hear(last);
+  };
   try {
     const { href } = address("worker.js");
     // Where a page requires trusted types, a policy of this name vouches for the one address.
     policy ??= globalThis.trustedTypes?.createPolicy("inchwise", { createScriptURL: () => href });
-    const worker = new Worker(policy?.createScriptURL(href) ?? href, { type: "module" });
-    worker.postMessage(module);
-    return worker;
+    worker = new Worker(policy?.createScriptURL(href) ?? href, { type: "module" });
+    worker.onmessage = ({ data }) => say(data);
+    worker.onerror = stand;
+    hear = (data) => worker.postMessage(data);
   } catch (error) {
-    console.warn("inchwise-planner:", error);
-    return undefined;
+    stand(error);
   }
+  return here;
 };
 
 /// A design as the planner reads it: a link, or an object or its JSON made into one.
@@ -109,13 +129,13 @@ class Planner extends HTMLElement {
   async #show(turn) {
     try {
       started ??= start();
-      const { mount, module, sheets } = await started;
+      const { mount, sheets } = await started;
       if (turn !== this.#turn) return;
       const root = document.createElement("div");
       this.#fill(root).adoptedStyleSheets = sheets;
       const json = this.getAttribute("design")?.trim().startsWith("{");
       if (json) this.setAttribute("design", link(this.getAttribute("design")));
-      this.#worker = aside(module);
+      this.#worker = aside();
       this.#handle = mount(root, this, this.#worker);
       this.#changes = new MutationObserver((changes) => {
         for (const { attributeName: name } of changes) {

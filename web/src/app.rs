@@ -20,13 +20,14 @@ fn page(state: State, language: Language) -> El {
         el("div").class(class).class_with("stands-in", move || state.stands_in())
     };
     let sheet = el("div").class("sheet").with(&[
-        framed("drawing section").hold(drawing::section(state)),
-        panel::controls(state, language),
-        panel::facts(state, language),
-        framed("drawing plan").hold(drawing::plan(state)),
-        framed("drawing close-up").hold(drawing::close_up(state)),
-        framed("drawing ladder").hold(drawing::ladder(state)),
-        framed("drawing chart").hold(drawing::depth_chart(state)),
+        framed("drawing section").child(&drawing::section(state, language)),
+        el("div")
+            .class("choices")
+            .with(&[panel::controls(state, language), panel::facts(state, language)]),
+        framed("drawing plan").child(&drawing::plan(state, language)),
+        framed("drawing close-up").child(&drawing::close_up(state, language)),
+        framed("drawing ladder").child(&drawing::ladder(state, language)),
+        framed("drawing chart").child(&drawing::depth_chart(state, language)),
         panel::folds(state, language),
         panel::losses(state, language),
         panel::summary(state, language),

@@ -73,6 +73,22 @@ impl El {
         let _ = self.0.set_attribute(name, value);
     }
 
+    /// A style property that stays. A strict policy allows this way to set it, and no other.
+    pub fn style(self, name: &str, value: &str) -> Self {
+        let _ = self.html().style().set_property(name, value);
+        self
+    }
+
+    /// A style property that keeps up.
+    pub fn style_with(self, name: &'static str, write: impl Fn() -> String + 'static) -> Self {
+        let element = self.clone();
+        let write: Box<dyn Fn() -> String> = Box::new(write);
+        keep_up(Box::new(move || {
+            let _ = element.html().style().set_property(name, &write());
+        }));
+        self
+    }
+
     /// Sets an attribute without a value, or takes it away.
     pub fn flag(&self, name: &str, on: bool) {
         let _ = self.0.toggle_attribute_with_force(name, on);

@@ -34,10 +34,9 @@ pub struct Handle {
 /// - `theme`: `light` or `dark`, read by the style sheet alone.
 /// - `address`: where it stands, the design is kept in the fragment of the page's address.
 ///
-/// Fields are solved in `worker`, a fresh one of `web/worker.js`; without one, on the page in short
-/// slices.
+/// Fields are solved by `worker`, a fresh one of `web/worker.js`, or what behaves like one.
 #[wasm_bindgen]
-pub fn mount(root: HtmlElement, host: HtmlElement, worker: Option<Worker>) -> Handle {
+pub fn mount(root: HtmlElement, host: HtmlElement, worker: Worker) -> Handle {
     // Fails only where another planner on the page has set it up already.
     let _ = Executor::init_wasm_bindgen();
     // Signals belong to the owner that made them and end with it.

@@ -17,5 +17,4 @@ mod panel;
 pub mod state;
 pub mod text;
 
-pub use aside::AsideSolver;
 pub use embed::{Handle, mount};

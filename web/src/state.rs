@@ -8,8 +8,8 @@ use std::sync::Arc;
 use inchwise_core::design::{CheckedDesign, Design, DesignError, Field};
 use inchwise_core::detail::{DetailMemory, Effort};
 use inchwise_core::evaluate::{Evaluation, evaluate_with};
+use inchwise_core::heat_loss::HeatLoss;
 use inchwise_core::tradeoff::{WallDepthPoint, point_of};
-use inchwise_core::units::Power;
 use leptos::prelude::*;
 
 use crate::aside::CurvePoints;
@@ -24,15 +24,18 @@ pub struct Outcome {
     pub good: Arc<Evaluation>,
     /// What is wrong with the present choices; empty when `good` is theirs.
     pub errors: Vec<DesignError>,
-    /// The last heating load with every part in it; none before the first.
-    pub load: Option<Power>,
+    /// The heat loss to show; none before the first with every part in it. While parts are being
+    /// solved, theirs are taken over from the last such one.
+    pub heat_loss: Option<Arc<HeatLoss>>,
+    /// The last heat loss with every part in it.
+    complete: Option<Arc<HeatLoss>>,
     /// The last point on the curve over wall depth; none before the first.
     pub point: Option<WallDepthPoint>,
 }
 
 impl Outcome {
-    /// Whether fields of the present design are still being solved: load and curve point are then
-    /// those of an earlier one.
+    /// Whether fields of the present design are still being solved: the heat loss is then partly,
+    /// and the curve's point wholly, that of an earlier one.
     pub fn is_refining(&self) -> bool {
         self.good.heat_loss.is_waiting()
     }
@@ -42,7 +45,7 @@ impl PartialEq for Outcome {
     fn eq(&self, other: &Self) -> bool {
         Arc::ptr_eq(&self.good, &other.good)
             && self.errors == other.errors
-            && self.load == other.load
+            && self.heat_loss == other.heat_loss
     }
 }
 
@@ -103,14 +106,17 @@ impl State {
     /// A planner that starts from a design; one that does not pass its check starts greyed over
     /// the default design.
     pub fn new(design: Design, units: UnitSystem, language: Language) -> Self {
-        let memory = StoredValue::new(DetailMemory::default());
+        let memory = StoredValue::new(DetailMemory::that_learns());
         let design = RwSignal::new(design);
         let learned = RwSignal::new(0_u32);
         let units = RwSignal::new(units);
         let outcome = Memo::new(move |last: Option<&Outcome>| {
             learned.track();
             let known = |checked: &CheckedDesign| {
-                let mut fields = memory.try_update_value(std::mem::take).unwrap_or_default();
+                let taken = memory.try_update_value(|fields| {
+                    std::mem::replace(fields, DetailMemory::that_learns())
+                });
+                let mut fields = taken.unwrap_or_else(DetailMemory::that_learns);
                 let good = Arc::new(evaluate_with(checked, &mut fields, Effort::Known));
                 memory.try_set_value(fields);
                 good
@@ -122,10 +128,17 @@ impl State {
                     (known(&checked), errors)
                 }
             };
-            let complete = !good.heat_loss.is_waiting();
-            let load = complete.then_some(good.heat_loss.design_load);
+            let (heat_loss, complete) = if good.heat_loss.is_waiting() {
+                let complete = last.and_then(|last| last.complete.clone());
+                let filled = complete.as_ref().map(|it| good.heat_loss.with_waiting_from(it));
+                (filled.map(Arc::new), complete)
+            } else {
+                let complete = Arc::new(good.heat_loss.clone());
+                (Some(Arc::clone(&complete)), Some(complete))
+            };
             Outcome {
-                load: load.or_else(|| last?.load),
+                heat_loss,
+                complete,
                 point: point_of(&good).or_else(|| last?.point),
                 good,
                 errors,

@@ -8,10 +8,22 @@ use crate::conduction::ConductionError;
 ///
 /// The oldest is forgotten when it is full. It holds results, so it changes how fast an answer
 /// comes and never the answer.
-#[derive(Clone, Debug, Default)]
+#[derive(Clone, Debug)]
 pub struct DetailMemory {
     known: Vec<(Detail, Result<DetailField, ConductionError>)>,
     solves: usize,
+    /// How what is not known is solved. A program that only ever learns is linked without a solver.
+    solver: Option<Solver>,
+}
+
+/// Solves one detail.
+type Solver = fn(&Detail) -> Result<DetailField, ConductionError>;
+
+impl Default for DetailMemory {
+    /// A memory that solves what it does not know.
+    fn default() -> Self {
+        Self { solver: Some(Detail::solve), ..Self::that_learns() }
+    }
 }
 
 impl DetailMemory {
@@ -19,23 +31,26 @@ impl DetailMemory {
     /// wall depths brings another for each depth.
     const CAPACITY: usize = 1024;
 
+    /// A memory that solves nothing by itself: what it does not know waits until it is told.
+    pub const fn that_learns() -> Self {
+        Self { known: Vec::new(), solves: 0, solver: None }
+    }
+
     /// The field of a detail if it was solved before.
     pub fn known(&self, detail: &Detail) -> Option<&Result<DetailField, ConductionError>> {
         self.known.iter().rev().find(|(known, _)| known == detail).map(|(_, outcome)| outcome)
     }
 
-    /// The field of a detail, solved unless it is known.
-    ///
-    /// # Errors
-    /// What the solver reports.
-    pub fn field(&mut self, detail: &Detail) -> Result<DetailField, ConductionError> {
+    /// The field of a detail, solved unless it is known; `None` if it is not known and nothing is
+    /// solved here.
+    pub fn field(&mut self, detail: &Detail) -> Option<Result<DetailField, ConductionError>> {
         if let Some(outcome) = self.known(detail) {
-            return outcome.clone();
+            return Some(outcome.clone());
         }
-        let outcome = detail.solve();
+        let outcome = self.solver?(detail);
         self.solves += 1;
         self.learn(*detail, outcome.clone());
-        outcome
+        Some(outcome)
     }
 
     /// Takes in a field that was solved elsewhere.

@@ -60,8 +60,7 @@ impl Effort {
             Self::Sections => !detail.is_body(),
             Self::Known => false,
         };
-        let outcome =
-            if solves { Some(memory.field(detail)) } else { memory.known(detail).cloned() };
+        let outcome = if solves { memory.field(detail) } else { memory.known(detail).cloned() };
         match outcome {
             Some(Ok(field)) => Outcome::Solved(field),
             Some(Err(error)) => Outcome::Failed(error),

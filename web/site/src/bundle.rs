@@ -26,6 +26,9 @@ const ELEMENT_STYLES: [&str; 2] = ["element.css", "drawing.css"];
 /// The planner: its script and wasm, loaded when the element nears the screen.
 const PLANNER: &str = "inchwise";
 
+/// The solver alone: loaded by the worker, behind the page.
+const SOLVER: &str = "solver";
+
 /// The engine alone, JSON in and JSON out: loaded when a page first asks it.
 pub(crate) const ENGINE: &str = "engine";
 
@@ -44,7 +47,7 @@ pub(crate) fn build_and_weigh() -> Result<Weight> {
 /// Builds dist.
 pub(crate) fn build() -> Result<()> {
     machine::wasm_target()?;
-    compile(&["--lib", "--example", "evaluate"])?;
+    compile(&["--lib", "--example", "solver", "--example", "evaluate"])?;
 
     // Everything is made beside dist first, so that a failure leaves the last good one standing.
     let root = project::root();
@@ -53,6 +56,7 @@ pub(crate) fn build() -> Result<()> {
     let parts = fresh.join(VERSIONS).join("fresh");
     let compiled = project::target().join(project::WASM).join("release");
     glue::generate(&compiled.join("inchwise_web.wasm"), &parts, PLANNER)?;
+    glue::generate(&compiled.join("examples/solver.wasm"), &parts, SOLVER)?;
     glue::generate(&compiled.join("examples/evaluate.wasm"), &parts, ENGINE)?;
     for style in ELEMENT_STYLES {
         copy(&root.join("style").join(style), &parts.join(style))?;
@@ -99,7 +103,16 @@ pub(crate) fn belongs_to_element(name: &str) -> bool {
 
 /// Whether a file of the element is only loaded when a page asks the engine itself.
 pub(crate) fn is_engine(name: &str) -> bool {
-    name.rsplit('/').next().is_some_and(|file| file.starts_with(ENGINE))
+    is_part(name, ENGINE)
+}
+
+/// Whether a file of the element is loaded by the worker, when the page already stands.
+pub(crate) fn is_solver(name: &str) -> bool {
+    is_part(name, SOLVER) || is_part(name, "worker")
+}
+
+fn is_part(name: &str, part: &str) -> bool {
+    name.rsplit('/').next().is_some_and(|file| file.starts_with(part))
 }
 
 /// Whether a file's address changes whenever its content does.

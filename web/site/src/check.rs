@@ -12,10 +12,11 @@ use crate::{
 };
 
 /// The packages that run natively.
-const NATIVE: [&str; 4] = ["inchwise-core", "inchwise-wire", "inchwise-tests", "inchwise-site"];
+const NATIVE: [&str; 5] =
+    ["inchwise-core", "inchwise-wire", "inchwise-aside", "inchwise-tests", "inchwise-site"];
 
 /// The packages whose tests also run in wasm.
-const BOTH: [&str; 3] = ["inchwise-core", "inchwise-wire", "inchwise-tests"];
+const BOTH: [&str; 4] = ["inchwise-core", "inchwise-wire", "inchwise-aside", "inchwise-tests"];
 
 /// One check or one harness of them; the error is for what could not even start.
 type Step = fn() -> Result<Tally>;

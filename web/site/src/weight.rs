@@ -29,7 +29,8 @@ impl Weight {
 }
 
 /// Weighs dist and prints the table. The element's first load is its script and the folder of its
-/// version but for the engine by itself; that and the page around it are weighed beside it.
+/// version but for the solver, which the worker loads once the page stands, and the engine by
+/// itself; those and the page around it are weighed beside it.
 pub(crate) fn report() -> Result<Weight> {
     let dist = project::dist();
     let mut names = Vec::new();
@@ -38,11 +39,15 @@ pub(crate) fn report() -> Result<Weight> {
         names.iter().partition(|name| bundle::belongs_to_element(name));
     let (engine, element): (Vec<_>, Vec<_>) =
         element.into_iter().partition(|name| bundle::is_engine(name));
+    let (solver, element): (Vec<_>, Vec<_>) =
+        element.into_iter().partition(|name| bundle::is_solver(name));
 
     println!("\n{:<44} {:>10} {:>10}", "file", "raw", "brotli");
     let first_load = rows(&dist, &element)?;
     println!("{:<44} {:>10} {:>10}", "first load of the element", "", kilobytes(first_load));
     println!("{:<44} {:>10} {:>10}\n", "the bar", "", kilobytes(BAR));
+    let solver = rows(&dist, &solver)?;
+    println!("{:<44} {:>10} {:>10}\n", "the solver, behind the page", "", kilobytes(solver));
     let engine = rows(&dist, &engine)?;
     println!("{:<44} {:>10} {:>10}\n", "the engine alone, when asked", "", kilobytes(engine));
     let page = rows(&dist, &page)?;

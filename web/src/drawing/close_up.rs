@@ -2,46 +2,45 @@
 
 use inchwise_core::design::Surface;
 use inchwise_core::units::Length;
-use leptos::prelude::*;
+use leptos::prelude::{Get, Memo, With};
 
-use super::geometry::{CloseUp, Part, Point, Rect, Rung, SetBy, all_open, closed, rects, spread};
+use super::geometry::{
+    CloseUp, Part, Point, Rect, Rung, SetBy, all_open, closed, open, rects, spread,
+};
 use super::grip::{Grip, Towards};
-use super::paper::{Paper, heading, label, together};
-use super::pattern::Patterns;
+use super::paper::{Paper, label, path, placed};
+use super::pattern::{Patterns, unit_of};
 use super::section::WALL_FOAM;
+use crate::dom::{El, el};
 use crate::measure::Notation;
 use crate::state::State;
+use crate::text::Language;
 
 const NAME: &str = "close-up";
 
+/// Where the grip lies across the drawn wall; the word beside the lining starts past it.
+const GRIP: f64 = 0.16;
+
 /// The close-up with a grip on the foam's face, and below it what sets the lining.
-pub fn close_up(state: State) -> AnyView {
-    let shape = Memo::new(move |_| CloseUp::of(&state.good()));
+pub fn close_up(state: State, language: Language) -> El {
+    let shape = Memo::new(move |_| state.outcome.with(|outcome| CloseUp::of(&outcome.good)));
     let size = Memo::new(move |_| shape.with(|shape| shape.paper));
-    let words = move || state.language.get().drawing();
-    let title = Signal::derive(move || words().close_up);
-    let rule = Signal::derive(move || {
+    let words = language.drawing();
+    let rule = move || {
         let notation = state.notation();
         shape.with(|shape| rule(shape, notation))
-    });
-    let told = Signal::derive(move || {
+    };
+    let told = move || {
         let notation = state.notation();
-        let listed = |rungs: &[Rung]| {
-            let named = rungs.iter().map(|rung| {
-                format!(
-                    "{} {}",
-                    notation.language.part(rung.part),
-                    notation.length(Length::mm(rung.thickness()))
-                )
-            });
-            named.collect::<Vec<_>>().join(", ")
-        };
-        shape.with(|shape| {
-            let chains = [listed(&shape.frame_chain), listed(&shape.foam_chain)];
-            words().close_up_told.with(&[&chains[0], &chains[1], &rule.get()])
-        })
-    });
-    let paper = Paper { name: NAME, size, title, told };
+        let chains = shape.with(|shape| {
+            [&shape.frame_chain, &shape.foam_chain].map(|rungs| listed(rungs, notation))
+        });
+        words.close_up_told.with(&[&chains[0], &chains[1], &rule()])
+    };
+    let labels = move || {
+        let notation = state.notation();
+        shape.with(|shape| labels(shape, notation))
+    };
     let grip = Grip {
         state,
         key: "close-up",
@@ -51,22 +50,23 @@ pub fn close_up(state: State) -> AnyView {
         name: |words| words.wall_grip,
         paper: size,
         at: Box::new(move |foam| {
-            shape.with(|shape| Point::new(shape.window.left + shape.window.width() * 0.76, foam))
+            let window = shape.with(|shape| shape.window);
+            Point::new(window.left + window.width() * GRIP, foam)
         }),
         with_note: false,
     };
-    let labels = move || {
-        let notation = state.notation();
-        shape.with(|shape| labels(shape, notation))
-    };
-    view! {
-        <figure class="drawing-figure close-up-figure" data-testid=NAME>
-            {heading(title)}
-            {paper.drawn(move || shape.with(picture), labels, grip.drawn())}
-            <figcaption>{move || rule.get()}</figcaption>
-        </figure>
-    }
-    .into_any()
+    let paper = Paper { name: NAME, size, title: words.close_up };
+    let drawn = paper.drawn(told, &picture(shape, size), labels, &[grip.drawn()]);
+    paper.figure("close-up-figure", &[drawn, el("figcaption").text_with(rule)])
+}
+
+/// Rungs by name and thickness.
+fn listed(rungs: &[Rung], notation: Notation) -> String {
+    let named = rungs.iter().map(|rung| {
+        let thickness = notation.length(Length::mm(rung.thickness()));
+        format!("{} {thickness}", notation.language.part(rung.part))
+    });
+    named.collect::<Vec<_>>().join(", ")
 }
 
 /// What sets the lining, in a sentence.
@@ -114,132 +114,157 @@ impl<'a> Chain<'a> {
         ]
     }
 
-    /// Where the names lie along the chain: two lines of text apart on the narrowest paper.
-    fn places(&self, shape: &CloseUp) -> Vec<f64> {
+    /// Where the names lie along the chain.
+    fn places(&self, shape: &CloseUp, apart: Apart) -> Vec<f64> {
         let wanted: Vec<f64> = self.rungs.iter().map(Rung::middle).collect();
-        let room = shape.paper.height() / 7.0;
+        let room = shape.paper.height() * apart.share();
         spread(&wanted, room, shape.paper.top + room / 2.0, shape.paper.bottom - room / 2.0)
     }
 
-    fn drawn(&self, shape: &CloseUp) -> AnyView {
+    /// The chain's line with a stroke at each end of a rung.
+    fn line(&self) -> String {
         let (Some(first), Some(last)) = (self.rungs.first(), self.rungs.last()) else {
-            return ().into_any();
+            return String::new();
         };
         let tick = 5.0;
-        let mut lines = vec![vec![Point::new(self.at, first.from), Point::new(self.at, last.to)]];
+        let mut lines = vec![[Point::new(self.at, first.from), Point::new(self.at, last.to)]];
         let ends = self.rungs.iter().map(|rung| rung.from).chain([last.to]);
         lines.extend(ends.map(|y| {
-            vec![
-                Point::new(self.at - tick, y + tick * 0.6),
-                Point::new(self.at + tick, y - tick * 0.6),
-            ]
+            let (across, up) = (tick, tick * 0.6);
+            [Point::new(self.at - across, y + up), Point::new(self.at + across, y - up)]
         }));
+        all_open(lines.iter().map(|line| &line[..]))
+    }
+
+    /// From each rung to its name.
+    fn leaders(&self, shape: &CloseUp, apart: Apart) -> String {
         let towards = (self.names - self.at).signum();
-        for (rung, name) in self.rungs.iter().zip(self.places(shape)) {
-            lines.push(vec![
-                Point::new(self.at + towards * 2.0, rung.middle()),
-                Point::new(self.at + towards * 10.0, rung.middle()),
-                Point::new(self.names - towards * 6.0, name),
-                Point::new(self.names, name),
-            ]);
-        }
-        view! { <path class="fine" d=all_open(lines.iter().map(|line| &line[..])) /> }.into_any()
+        let lines: Vec<[Point; 4]> = self
+            .rungs
+            .iter()
+            .zip(self.places(shape, apart))
+            .map(|(rung, name)| {
+                [
+                    Point::new(self.at + towards * 2.0, rung.middle()),
+                    Point::new(self.at + towards * 10.0, rung.middle()),
+                    Point::new(self.names - towards * 6.0, name),
+                    Point::new(self.names, name),
+                ]
+            })
+            .collect();
+        all_open(lines.iter().map(|line| &line[..]))
+    }
+
+    /// The names.
+    fn labels(&self, shape: &CloseUp, apart: Apart, notation: Notation) -> Vec<El> {
+        let places = self.places(shape, apart);
+        let named = self.rungs.iter().zip(places).map(|(rung, place)| {
+            let class = format!("{} {}", self.class, apart.class());
+            placed(&shape.paper, Point::new(self.names, place), &class)
+                .child(&el("b").text(&notation.length(Length::mm(rung.thickness()))))
+                .child(&el("span").text(notation.language.part(rung.part)))
+        });
+        named.collect()
     }
 }
 
-fn labels(shape: &CloseUp, notation: Notation) -> AnyView {
+/// How far apart names lie: two lines of text take more of a small drawing than of a large one.
+#[derive(Clone, Copy)]
+enum Apart {
+    /// On a narrow page.
+    Tight,
+    /// On a wide one.
+    Roomy,
+}
+
+impl Apart {
+    const BOTH: [Self; 2] = [Self::Tight, Self::Roomy];
+
+    /// Share of the drawing's height from one name to the next.
+    const fn share(self) -> f64 {
+        match self {
+            Self::Tight => 0.18,
+            Self::Roomy => 0.125,
+        }
+    }
+
+    /// Shown only where it fits.
+    const fn class(self) -> &'static str {
+        match self {
+            Self::Tight => "tight",
+            Self::Roomy => "roomy",
+        }
+    }
+}
+
+fn labels(shape: &CloseUp, notation: Notation) -> Vec<El> {
     let language = notation.language;
     let words = language.drawing();
-    let (paper, window) = (&shape.paper, &shape.window);
+    let window = &shape.window;
+    let put = |y: f64, class: &str, text: &str| {
+        label(&shape.paper, Point::new(window.left + 4.0, y), class, text)
+    };
     let mut labels = vec![
-        label(
-            paper,
-            Point::new(window.left + 4.0, window.top + 12.0),
-            "after small",
-            words.outdoors,
-        ),
-        label(
-            paper,
-            Point::new(window.left + 4.0, window.bottom - 12.0),
-            "after small",
-            words.room,
-        ),
-        label(
-            paper,
-            Point::new(window.left + 4.0, shape.lining.bottom + 15.0),
-            "after small marked",
-            language.set_by(shape.set_by),
-        ),
+        put(window.top + 12.0, "after small", words.outdoors),
+        put(window.bottom - 12.0, "after small", words.room),
     ];
+    let beside_lining =
+        Point::new(window.left + window.width() * (GRIP + 0.05), shape.lining.bottom + 15.0);
+    let set_by = language.set_by(shape.set_by);
+    labels.push(label(&shape.paper, beside_lining, "after small marked", set_by));
     for chain in Chain::both(shape) {
-        for (rung, place) in chain.rungs.iter().zip(chain.places(shape)) {
-            let (x, y) = paper.percent(Point::new(chain.names, place));
-            let named = language.part(rung.part);
-            let thickness = notation.length(Length::mm(rung.thickness()));
-            labels.push(
-                view! {
-                    <span
-                        class=format!("label {}", chain.class)
-                        style:left=format!("{x:.2}%")
-                        style:top=format!("{y:.2}%")
-                    >
-                        <b>{thickness}</b>
-                        <span>{named}</span>
-                    </span>
-                }
-                .into_any(),
-            );
+        for apart in Apart::BOTH {
+            labels.extend(chain.labels(shape, apart, notation));
         }
     }
-    together(labels)
+    labels
 }
 
-fn picture(shape: &CloseUp) -> AnyView {
-    let patterns = Patterns::of(NAME, shape.paper.width());
+fn picture(shape: Memo<CloseUp>, size: Memo<Rect>) -> Vec<El> {
+    let patterns = Patterns { name: NAME };
+    let all = |draw: fn(&CloseUp) -> String| move || shape.with(draw);
+    let chains = |draw: fn(&Chain, &CloseUp) -> String| {
+        move || shape.with(|shape| Chain::both(shape).iter().map(|one| draw(one, shape)).collect())
+    };
+    vec![
+        patterns.defined(move || unit_of(size.get().width())),
+        path("room", all(|shape| room(shape).path())),
+        path("foam", all(|shape| closed(&shape.foam))).attr("fill", &patterns.foam()),
+        path("sheet-cut", all(|shape| closed(&shape.sheet))),
+        path("board", all(|shape| rects(&[shape.lining]))).attr("fill", &patterns.wood()),
+        path("stud-steel", all(|shape| rects(&shape.stud))),
+        path("frame-face", all(|shape| level(shape, shape.face.frame_face))),
+        path("break", all(breaks)),
+        path("fine", chains(|chain, _| chain.line())),
+        path("fine tight", chains(|chain, shape| chain.leaders(shape, Apart::Tight))),
+        path("fine roomy", chains(|chain, shape| chain.leaders(shape, Apart::Roomy))),
+        path("face", all(|shape| open(&shape.foam_face))),
+    ]
+}
+
+fn room(shape: &CloseUp) -> Rect {
     let window = &shape.window;
-    let lining = shape.lining;
-    let room = Rect::new(window.left, lining.bottom, window.right, window.bottom);
-    let face =
-        [Point::new(window.left, shape.face.foam), Point::new(window.right, shape.face.foam)];
-    let frame_face = [
-        Point::new(window.left, shape.face.frame_face),
-        Point::new(window.right, shape.face.frame_face),
-    ];
-    let stud = rects(&shape.stud);
-    let chains = Chain::both(shape).iter().map(|chain| chain.drawn(shape)).collect();
-    view! {
-        {patterns.defined()}
-        <path class="room" d=room.path() />
-        <path class="foam" fill=patterns.foam() d=closed(&shape.foam) />
-        <path class="sheet" d=closed(&shape.sheet) />
-        <path class="board" fill=patterns.wood() d=lining.path() />
-        <path class="stud-steel" d=stud />
-        <path class="frame-face" d=all_open([&frame_face[..]]) />
-        {breaks(shape)}
-        {together(chains)}
-        <path class="face" d=all_open([&face[..]]) />
-    }
-    .into_any()
+    Rect::new(window.left, shape.lining.bottom, window.right, window.bottom)
+}
+
+/// A line across the window.
+fn level(shape: &CloseUp, depth: f64) -> String {
+    open(&[Point::new(shape.window.left, depth), Point::new(shape.window.right, depth)])
 }
 
 /// The wall goes on past both sides: a break line on each.
-fn breaks(shape: &CloseUp) -> AnyView {
+fn breaks(shape: &CloseUp) -> String {
     let window = &shape.window;
-    let (top, bottom) = (
-        -shape.frame_chain.first().map_or(0.0, |rung| -rung.from) - 12.0,
-        shape.lining.bottom + 8.0,
-    );
+    let outermost = shape.frame_chain.first().map_or(0.0, |rung| rung.from);
+    let (top, bottom) = (outermost - 12.0, shape.lining.bottom + 8.0);
     let middle = (top + bottom) / 2.0;
     let line = |x: f64| {
-        [
-            Point::new(x, top),
-            Point::new(x, middle - 9.0),
-            Point::new(x - 5.0, middle - 4.0),
-            Point::new(x + 5.0, middle + 4.0),
-            Point::new(x, middle + 9.0),
-            Point::new(x, bottom),
-        ]
+        [(0.0, top), (0.0, middle - 9.0), (-5.0, middle - 4.0), (5.0, middle + 4.0)]
+            .into_iter()
+            .chain([(0.0, middle + 9.0), (0.0, bottom)])
+            .map(|(aside, y)| Point::new(x + aside, y))
+            .collect::<Vec<_>>()
     };
     let lines = [line(window.left), line(window.right)];
-    view! { <path class="break" d=all_open(lines.iter().map(|line| &line[..])) /> }.into_any()
+    all_open(lines.iter().map(|line| &line[..]))
 }

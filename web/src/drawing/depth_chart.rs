@@ -3,12 +3,14 @@
 use inchwise_core::design::EndWallTreatment;
 use inchwise_core::tradeoff::WallDepthPoint;
 use inchwise_core::units::{Length, METRES_PER_INCH};
-use leptos::prelude::*;
+use leptos::prelude::{Get, Memo, With};
 
 use super::geometry::{ChartPlane, Curve, Point, all_open, curves, frame_face, open};
-use super::paper::{Paper, heading, label, together};
+use super::paper::{Paper, label, path, still_path};
+use crate::dom::{El, el, svg};
 use crate::measure::{Notation, UnitSystem, decimal};
 use crate::state::State;
+use crate::text::Language;
 
 const NAME: &str = "chart";
 
@@ -59,40 +61,30 @@ fn finished(state: State) -> bool {
 }
 
 /// The chart, its axes named, and under it the same as a table.
-pub fn depth_chart(state: State) -> AnyView {
+pub fn depth_chart(state: State, language: Language) -> El {
     let chart = Memo::new(move |_| Chart::of(state));
     let size = Memo::new(move |_| chart.with(|chart| chart.plane.paper));
-    let words = move || state.language.get().drawing();
-    let title = Signal::derive(move || words().chart);
-    let told = Signal::derive(move || {
+    let words = language.drawing();
+    let told = move || {
         let notation = state.notation();
-        chart.with(|chart| told(chart, notation)).unwrap_or_else(|| words().working_out.to_owned())
-    });
-    let paper = Paper { name: NAME, size, title, told };
+        chart.with(|chart| told(chart, notation)).unwrap_or_else(|| words.working_out.to_owned())
+    };
     let labels = move || {
         let notation = state.notation();
         chart.with(|chart| labels(chart, notation))
     };
-    let table = move || {
+    let table = el("div").children_with(move || {
         let notation = state.notation();
-        chart.with(|chart| table(chart, notation))
-    };
-    let drawn = paper.drawn(move || chart.with(picture), labels, ().into_any());
-    view! {
-        <figure
-            class="drawing-figure chart-figure"
-            class:working=move || !finished(state)
-            data-testid=NAME
-        >
-            {heading(title)}
-            {drawn}
-            <details>
-                <summary>{move || words().as_table}</summary>
-                {table}
-            </details>
-        </figure>
-    }
-    .into_any()
+        vec![chart.with(|chart| table(chart, notation))]
+    });
+    let details = el("details").child(&el("summary").text(words.as_table)).child(&table);
+    let paper = Paper { name: NAME, size, title: words.chart };
+    let drawn = paper.drawn(told, &picture(chart), labels, &[]);
+    paper
+        .figure("chart-figure", &[drawn, details])
+        .class_with("working", move || !finished(state))
+        // While fields are still being solved the mark is that of an earlier design.
+        .class_with("refining", move || state.outcome.with(|outcome| outcome.is_refining()))
 }
 
 fn told(chart: &Chart, notation: Notation) -> Option<String> {
@@ -126,7 +118,7 @@ fn is_round(depth: Length, units: UnitSystem) -> bool {
     (steps - steps.round()).abs() < 1e-6
 }
 
-fn labels(chart: &Chart, notation: Notation) -> AnyView {
+fn labels(chart: &Chart, notation: Notation) -> Vec<El> {
     let words = notation.language.drawing();
     let plane = &chart.plane;
     let (paper, plot) = (&plane.paper, &plane.plot);
@@ -138,11 +130,11 @@ fn labels(chart: &Chart, notation: Notation) -> AnyView {
     let mut labels = Vec::new();
     for tick in plane.lost.ticks() {
         let at = Point::new(plane.lost_at(tick), plot.bottom + 24.0);
-        labels.push(label(paper, at, "tick", figure(tick)));
+        labels.push(label(paper, at, "tick", &figure(tick)));
     }
     for tick in plane.load.ticks() {
         let at = Point::new(plot.left - 10.0, plane.load_at(tick));
-        labels.push(label(paper, at, "before tick", figure(tick)));
+        labels.push(label(paper, at, "before tick", &figure(tick)));
     }
     let cubic = match notation.language {
         crate::text::Language::English => "ft³",
@@ -152,47 +144,97 @@ fn labels(chart: &Chart, notation: Notation) -> AnyView {
         paper,
         Point::new(plot.right, plot.bottom + 66.0),
         "before small",
-        words.room_lost.with(&[units("L", cubic)]),
+        &words.room_lost.with(&[units("L", cubic)]),
     ));
     labels.push(label(
         paper,
         Point::new(plot.left, plot.top - 26.0),
         "after small",
-        words.heating_load.with(&[units("W", notation.btu())]),
+        &words.heating_load.with(&[units("W", notation.btu())]),
     ));
     if !chart.finished {
         labels.push(label(paper, plot.centre(), "waiting", words.working_out));
     }
     if let Some(own) = chart.own() {
+        let present = chart.present.map(|present| (present.depth, plane.place(&present)));
         for point in own.points.iter().filter(|point| is_round(point.depth, notation.units)) {
             let place = plane.place(point);
-            let at = Point::new(place.x - 12.0, place.y + 6.0);
-            labels.push(label(paper, at, "before depth", notation.length(point.depth)));
-        }
-        let kink = own.points.iter().find(|point| point.depth == chart.frame);
-        if let Some(kink) = kink {
-            let place = plane.place(kink);
-            let at = Point::new(place.x - 12.0, place.y + 6.0);
-            let text = words.kink.with(&[&notation.length(chart.frame)]);
-            labels.push(label(paper, at, "before kink", text));
+            // The present design's own mark goes before a figure it would cover.
+            let covered = present.is_some_and(|(depth, mark)| {
+                let apart = (place.x - mark.x).abs() + (place.y - mark.y).abs();
+                apart < 40.0 && depth != point.depth
+            });
+            if covered {
+                continue;
+            }
+            let below = if point.depth > chart.frame { 22.0 } else { 4.0 };
+            let at = Point::new(place.x - 12.0, place.y + below);
+            labels.push(label(paper, at, "before depth", &notation.length(point.depth)));
         }
     }
-    for curve in &chart.curves {
-        if let Some(first) = curve.points.first() {
-            let place = plane.place(first);
-            let at = Point::new(place.x, place.y - 10.0);
-            labels.push(label(paper, at, "treatment", named(curve, notation)));
-        }
+    if let Some([_, note]) = kink_leader(chart) {
+        let text = words.kink.with(&[&notation.length(chart.frame)]);
+        labels.push(label(paper, Point::new(note.x + 6.0, note.y - 30.0), "after kink", &text));
+    }
+    for (curve, leader) in treatment_leaders(chart) {
+        let class = if is_own(chart, curve) { "after own" } else { "after" };
+        labels.push(label(
+            paper,
+            Point::new(leader[2].x + 6.0, leader[2].y),
+            class,
+            &named(curve, notation),
+        ));
     }
     if let Some(present) = &chart.present {
         let present = plane.place(present);
-        let at = Point::new(present.x + 16.0, present.y - 16.0);
-        labels.push(label(paper, at, "after this-design", words.this_design));
+        // The curves come from above on the left and go on below on the right.
+        let (at, class) = if present.x < plot.left + 0.7 * plot.width() {
+            (Point::new(present.x + 16.0, present.y - 26.0), "after this-design")
+        } else {
+            let x = (present.x + 100.0).min(paper.right);
+            (Point::new(x, present.y + 46.0), "before this-design")
+        };
+        labels.push(label(paper, at, class, words.this_design));
     }
-    together(labels)
+    labels
 }
 
-fn picture(chart: &Chart) -> AnyView {
+fn is_own(chart: &Chart, curve: &Curve) -> bool {
+    curve.treatments.contains(&chart.treatment)
+}
+
+/// From the kink of the own curve down to its note, where the curve has one.
+fn kink_leader(chart: &Chart) -> Option<[Point; 2]> {
+    let points = &chart.own()?.points;
+    let kink = points.iter().find(|point| point.depth == chart.frame)?;
+    let place = chart.plane.place(kink);
+    Some([place, Point::new(place.x, chart.plane.plot.bottom - 40.0)])
+}
+
+/// From the thin end of each curve up and over to its name. The curve furthest left goes up
+/// furthest, so that no leader crosses another.
+fn treatment_leaders(chart: &Chart) -> Vec<(&Curve, [Point; 3])> {
+    let plane = &chart.plane;
+    let mut tops: Vec<(&Curve, Point)> = chart
+        .curves
+        .iter()
+        .filter_map(|curve| Some((curve, plane.place(curve.points.first()?))))
+        .collect();
+    tops.sort_by(|(_, one), (_, other)| one.x.total_cmp(&other.x));
+    let Some(&(_, last)) = tops.last() else { return Vec::new() };
+    const ROW: f64 = 46.0;
+    let names = last.x + 40.0;
+    let row = |index: usize| plane.plot.top + 26.0 + ROW * index as f64;
+    tops.into_iter()
+        .enumerate()
+        .map(|(index, (curve, top))| {
+            let y = row(index).min(top.y);
+            (curve, [top, Point::new(top.x, y), Point::new(names, y)])
+        })
+        .collect()
+}
+
+fn grid(chart: &Chart) -> String {
     let plane = &chart.plane;
     let plot = plane.plot;
     let across = plane.load.ticks().into_iter().map(|tick| {
@@ -203,79 +245,81 @@ fn picture(chart: &Chart) -> AnyView {
         let x = plane.lost_at(tick);
         [Point::new(x, plot.top), Point::new(x, plot.bottom)]
     });
-    let grid: Vec<[Point; 2]> = across.chain(up).collect();
-    let lines = chart.curves.iter().map(|curve| {
-        let own = curve.treatments.contains(&chart.treatment);
-        let line: Vec<Point> = curve.points.iter().map(|point| plane.place(point)).collect();
-        let dots = own.then(|| {
-            let dots = line.iter().map(|&point| {
-                view! { <circle class="curve-dot" cx=point.x cy=point.y r="5" /> }.into_any()
-            });
-            together(dots.collect())
-        });
-        let class = if own { "curve own" } else { "curve" };
-        view! {
-            <path class=class d=open(&line) />
-            {dots}
-        }
-        .into_any()
-    });
-    let present = chart.present.as_ref().map(|present| {
-        let at = plane.place(present);
-        view! { <circle class="present" cx=at.x cy=at.y r="11" /> }
-    });
-    view! {
-        <path class="grid" d=all_open(grid.iter().map(|line| &line[..])) />
-        <g class="curves">{together(lines.collect())}</g>
-        {present}
-    }
-    .into_any()
+    let lines: Vec<[Point; 2]> = across.chain(up).collect();
+    all_open(lines.iter().map(|line| &line[..]))
 }
 
-fn table(chart: &Chart, notation: Notation) -> AnyView {
+fn leaders(chart: &Chart) -> String {
+    let to_names = treatment_leaders(chart);
+    all_open(to_names.iter().map(|(_, line)| &line[..]))
+        + &all_open(kink_leader(chart).iter().map(|line| &line[..]))
+}
+
+/// Every curve; the one the design lies on with a dot at each point.
+fn lines(chart: &Chart) -> Vec<El> {
+    let mut lines = Vec::new();
+    for curve in &chart.curves {
+        let own = is_own(chart, curve);
+        let points: Vec<Point> =
+            curve.points.iter().map(|point| chart.plane.place(point)).collect();
+        lines.push(still_path(if own { "curve own" } else { "curve" }, &open(&points)));
+        if own {
+            lines.extend(points.iter().map(|&point| circle("curve-dot", point, 5.0)));
+        }
+    }
+    lines
+}
+
+fn circle(class: &str, at: Point, radius: f64) -> El {
+    svg("circle")
+        .class(class)
+        .attr("cx", &format!("{:.1}", at.x))
+        .attr("cy", &format!("{:.1}", at.y))
+        .attr("r", &format!("{radius:.0}"))
+}
+
+fn picture(chart: Memo<Chart>) -> Vec<El> {
+    let present = move || {
+        chart.with(|chart| {
+            let place = chart.present.as_ref().map(|present| chart.plane.place(present));
+            place.map(|at| circle("present", at, 11.0)).into_iter().collect()
+        })
+    };
+    vec![
+        path("grid", move || chart.with(grid)),
+        svg("g").class("curves").children_with(move || chart.with(lines)),
+        path("fine", move || chart.with(leaders)),
+        svg("g").children_with(present),
+    ]
+}
+
+fn table(chart: &Chart, notation: Notation) -> El {
     let words = notation.language.drawing();
     let Some(first) = chart.curves.first().filter(|_| chart.finished) else {
-        return view! { <p>{words.working_out}</p> }.into_any();
+        return el("p").text(words.working_out);
     };
-    let heads = chart.curves.iter().map(|curve| {
-        view! {
-            <th scope="col">{format!("{}: {}", named(curve, notation), words.lost)}</th>
-            <th scope="col">{format!("{}: {}", named(curve, notation), words.load)}</th>
-        }
-        .into_any()
+    let head = |text: &str| el("th").attr("scope", "col").text(text);
+    let heads = chart.curves.iter().flat_map(|curve| {
+        [words.lost, words.load].map(|what| head(&format!("{}: {what}", named(curve, notation))))
     });
+    let heads: Vec<El> = [head(words.wall_foam)].into_iter().chain(heads).collect();
     let depths = first.points.iter().map(|point| point.depth);
     let rows = depths.filter(|&depth| is_round(depth, notation.units) || depth == chart.frame);
-    let rows = rows.map(|depth| {
-        let cells = chart.curves.iter().map(|curve| {
-            let point = curve.points.iter().find(|point| point.depth == depth);
-            let lost = point.map(|point| notation.volume(point.lost_volume));
-            let load = point.map(|point| notation.load(point.design_load));
-            view! {
-                <td>{lost}</td>
-                <td>{load}</td>
-            }
-            .into_any()
-        });
-        view! {
-            <tr>
-                <th scope="row">{notation.length(depth)}</th>
-                {together(cells.collect())}
-            </tr>
-        }
-        .into_any()
-    });
-    view! {
-        <table>
-            <caption>{words.table_caption}</caption>
-            <thead>
-                <tr>
-                    <th scope="col">{words.wall_foam}</th>
-                    {together(heads.collect())}
-                </tr>
-            </thead>
-            <tbody>{together(rows.collect())}</tbody>
-        </table>
-    }
-    .into_any()
+    let rows: Vec<El> = rows
+        .map(|depth| {
+            let cells = chart.curves.iter().flat_map(|curve| {
+                let point = curve.points.iter().find(|point| point.depth == depth);
+                let lost = point.map(|point| notation.volume(point.lost_volume));
+                let load = point.map(|point| notation.load(point.design_load));
+                [lost, load].map(|cell| el("td").text(&cell.unwrap_or_default()))
+            });
+            let depth = el("th").attr("scope", "row").text(&notation.length(depth));
+            el("tr").child(&depth).with(&cells.collect::<Vec<_>>())
+        })
+        .collect();
+    el("table").with(&[
+        el("caption").text(words.table_caption),
+        el("thead").child(&el("tr").with(&heads)),
+        el("tbody").with(&rows),
+    ])
 }

@@ -1,12 +1,15 @@
 //! Dimension lines.
 
-use leptos::prelude::*;
+use leptos::prelude::{Memo, With};
 
 use super::geometry::{Point, all_closed, all_open};
+use super::paper::path;
 use super::pattern::Patterns;
+use crate::dom::El;
 
 /// A measure laid beside the box, steel to steel: hatched where room is taken, an arrowed line
 /// where it is clear.
+#[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Tape {
     /// Whether it runs up the paper.
     pub upright: bool,
@@ -16,6 +19,8 @@ pub struct Tape {
     pub ends: [f64; 4],
     /// From where the fine lines to the room's ends start.
     pub from: f64,
+    /// The drawing's unit.
+    pub unit: f64,
 }
 
 impl Tape {
@@ -28,51 +33,58 @@ impl Tape {
         self.point((self.ends[1] + self.ends[2]) / 2.0, self.at)
     }
 
-    /// The tape as drawn.
-    pub fn drawn(&self, patterns: &Patterns) -> AnyView {
-        let half = patterns.unit * 5.0;
-        let [first, start, end, last] = self.ends;
-        let taken = |from: f64, to: f64| {
-            [(from, -half), (to, -half), (to, half), (from, half)]
-                .map(|(along, across)| self.point(along, self.at + across))
-        };
-        let taken = [taken(first, start), taken(end, last)];
-        let head = |tip: f64, direction: f64| {
-            let back = tip + direction * patterns.unit * 14.0;
-            let spread = patterns.unit * 3.2;
-            [(tip, 0.0), (back, spread), (back, -spread)]
-                .map(|(along, across)| self.point(along, self.at + across))
-        };
-        let heads = [head(start, 1.0), head(end, -1.0)];
-        let beyond = if self.from < self.at { half } else { -half };
+    const fn half(&self) -> f64 {
+        self.unit * 5.0
+    }
+
+    /// The line, and fine lines to it from the room's ends.
+    fn fine(&self) -> String {
+        let [_, start, end, _] = self.ends;
+        let beyond = if self.from < self.at { self.half() } else { -self.half() };
         let out = |along: f64| [self.point(along, self.from), self.point(along, self.at + beyond)];
         let line = [self.point(start, self.at), self.point(end, self.at)];
-        let fine = [out(start), out(end), line];
-        view! {
-            <path class="fine" d=all_open(fine.iter().map(|line| &line[..])) />
-            <path
-                class="taken"
-                fill=patterns.lost()
-                d=all_closed(taken.iter().map(|outline| &outline[..]))
-            />
-            <path class="arrow-head" d=all_closed(heads.iter().map(|outline| &outline[..])) />
-        }
-        .into_any()
+        all_open([out(start), out(end), line].iter().map(|line| &line[..]))
+    }
+
+    /// Where room is taken.
+    fn taken(&self) -> String {
+        let [first, start, end, last] = self.ends;
+        let half = self.half();
+        let taken = [(first, start), (end, last)].map(|(from, to)| {
+            [(from, -half), (to, -half), (to, half), (from, half)]
+                .map(|(along, across)| self.point(along, self.at + across))
+        });
+        all_closed(taken.iter().map(|outline| &outline[..]))
+    }
+
+    fn heads(&self) -> String {
+        let [_, start, end, _] = self.ends;
+        let heads = [(start, 1.0), (end, -1.0)].map(|(tip, direction)| {
+            let back = tip + direction * self.unit * 14.0;
+            let spread = self.unit * 3.2;
+            [(tip, 0.0), (back, spread), (back, -spread)]
+                .map(|(along, across)| self.point(along, self.at + across))
+        });
+        all_closed(heads.iter().map(|outline| &outline[..]))
     }
 }
 
-/// A plain dimension between two points of one upright or level line, with short strokes across
-/// its ends.
-pub fn between(ends: &[Point; 2], patterns: &Patterns) -> AnyView {
-    let [a, b] = *ends;
-    let half = patterns.unit * 5.0;
-    let (across_x, across_y) = if a.x == b.x { (half, 0.0) } else { (0.0, half) };
-    let stroke = |end: Point| {
-        [
-            Point::new(end.x - across_x, end.y - across_y),
-            Point::new(end.x + across_x, end.y + across_y),
-        ]
-    };
-    let lines = [[a, b], stroke(a), stroke(b)];
-    view! { <path class="fine" d=all_open(lines.iter().map(|line| &line[..])) /> }.into_any()
+/// Tapes as drawn.
+pub fn tapes(tapes: Memo<[Tape; 2]>, patterns: &Patterns) -> [El; 3] {
+    let all =
+        |draw: fn(&Tape) -> String| move || tapes.with(|tapes| tapes.iter().map(draw).collect());
+    [
+        path("fine", all(Tape::fine)),
+        path("taken", all(Tape::taken)).attr("fill", &patterns.lost()),
+        path("arrow-head", all(Tape::heads)),
+    ]
+}
+
+/// Path data of a plain dimension between two points of one upright line, with short strokes
+/// across its ends.
+pub fn upright(ends: &[Point; 2], unit: f64) -> String {
+    let [top, bottom] = *ends;
+    let half = unit * 5.0;
+    let stroke = |end: Point| [Point::new(end.x - half, end.y), Point::new(end.x + half, end.y)];
+    all_open([[top, bottom], stroke(top), stroke(bottom)].iter().map(|line| &line[..]))
 }

@@ -2,11 +2,14 @@
 
 use inchwise_core::design::{Design, Field, Stack, Surface};
 use inchwise_core::units::Length;
-use leptos::ev;
-use leptos::prelude::*;
+use leptos::prelude::{
+    Get, GetUntracked, GetValue, Memo, SetValue, StoredValue, With, WithUntracked,
+};
 use wasm_bindgen::JsCast;
+use web_sys::{Element, Event, HtmlElement, KeyboardEvent, PointerEvent};
 
 use super::geometry::{FoamFace, Point, Rect};
+use crate::dom::{El, el};
 use crate::measure::{Notation, Scale};
 use crate::state::State;
 use crate::text::DrawingWords;
@@ -89,7 +92,7 @@ fn cost(stack: &Stack, notation: Notation, words: &DrawingWords) -> String {
     const NOTHING: f64 = 0.5;
     let past = FoamFace::of(stack).past_frame();
     if stack.brought_in > Length::ZERO {
-        words.hides_castings.to_owned()
+        words.hides_castings.with(&[&notation.length(stack.air_gap())])
     } else if past > NOTHING {
         words.past_frame.with(&[&notation.length(Length::mm(past))])
     } else if past < -NOTHING {
@@ -100,125 +103,154 @@ fn cost(stack: &Stack, notation: Notation, words: &DrawingWords) -> String {
 }
 
 /// The width of the paper an element lies on, in pixels.
-fn paper_width(element: &web_sys::Element) -> Option<f64> {
+fn paper_width(element: &Element) -> Option<f64> {
     let paper = element.closest(".paper").ok().flatten()?;
     Some(f64::from(paper.client_width())).filter(|&width| width > 0.0)
 }
 
+/// What a grip moves, as its events see it.
+#[derive(Clone, Copy)]
+struct Hold {
+    state: State,
+    fields: &'static [Field],
+    field: Field,
+    towards: Towards,
+    paper: Memo<Rect>,
+    drag: StoredValue<Option<Drag>>,
+}
+
+impl Hold {
+    fn scale(self) -> Scale {
+        Scale::of(self.field, self.state.units.get_untracked())
+    }
+
+    fn depth(self) -> f64 {
+        self.state.design.with_untracked(|design| design.get(self.field).unwrap_or_default())
+    }
+
+    fn put(self, position: i64) {
+        let scale = self.scale();
+        let chosen = scale.si(position.clamp(scale.lowest, scale.highest));
+        if chosen != self.depth() {
+            self.state.put_all(self.fields, Some(chosen));
+        }
+    }
+
+    fn take(self, grip: &El, event: &Event) {
+        let Some(pointer) = event.dyn_ref::<PointerEvent>() else { return };
+        let tag = event.current_target().and_then(|target| target.dyn_into::<HtmlElement>().ok());
+        let (Some(tag), 0) = (tag, pointer.button()) else { return };
+        let Some(width) = paper_width(&tag) else { return };
+        event.prevent_default();
+        // Without capture the drag still works for as long as the pointer stays on the grip.
+        let _ = tag.set_pointer_capture(pointer.pointer_id());
+        let _ = tag.focus();
+        grip.toggle("dragging", true);
+        self.drag.set_value(Some(Drag {
+            x: f64::from(pointer.client_x()),
+            y: f64::from(pointer.client_y()),
+            depth: self.depth(),
+            mm_per_pixel: (self.paper.get_untracked().width() / width).min(COARSEST),
+        }));
+    }
+
+    fn pull(self, event: &Event) {
+        let (Some(pointer), Some(drag)) = (event.dyn_ref::<PointerEvent>(), self.drag.get_value())
+        else {
+            return;
+        };
+        let (x, y) = (f64::from(pointer.client_x()), f64::from(pointer.client_y()));
+        let moved = self.towards.along(x - drag.x, y - drag.y) * drag.mm_per_pixel;
+        self.put(self.scale().position(drag.depth + Length::mm(moved).value()));
+    }
+
+    fn let_go(self, grip: &El) {
+        grip.toggle("dragging", false);
+        self.drag.set_value(None);
+    }
+
+    fn nudge(self, event: &Event) {
+        let Some(press) = event.dyn_ref::<KeyboardEvent>() else { return };
+        let (scale, now, key) = (self.scale(), self.depth(), press.key());
+        // An arrow moves the face the way it points; the other two raise and lower.
+        let direction = match (key.as_str(), self.towards) {
+            ("ArrowRight", Towards::Left) | ("ArrowUp", Towards::Down) => -1,
+            ("ArrowLeft", Towards::Left) | ("ArrowDown", Towards::Down) => 1,
+            ("ArrowRight" | "ArrowUp" | "PageUp", _) => 1,
+            ("ArrowLeft" | "ArrowDown" | "PageDown", _) => -1,
+            ("Home" | "End", _) => 0,
+            _ => return,
+        };
+        event.prevent_default();
+        match key.as_str() {
+            "Home" => self.put(scale.lowest),
+            "End" => self.put(scale.highest),
+            _ if press.shift_key() || key.starts_with("Page") => {
+                self.put(scale.position(scale.moved(now, direction * scale.nudge)));
+            }
+            _ => self.put(scale.position(now) + direction),
+        }
+    }
+}
+
 impl Grip {
     /// The grip as drawn.
-    pub fn drawn(self) -> AnyView {
+    pub fn drawn(self) -> El {
         let Self { state, key, fields, surface, towards, name, paper, at, with_note } = self;
-        let Some(&field) = fields.first() else { return ().into_any() };
-        let scale = move || Scale::of(field, state.units.get());
+        let grip = el("div").class(towards.class());
+        let Some(&field) = fields.first() else { return grip };
         let depth = move || state.design.with(|design| design.get(field).unwrap_or_default());
-        let depth_now =
-            move || state.design.with_untracked(|design| design.get(field).unwrap_or_default());
-        let words = move || state.language.get().drawing();
+        let stack = move || state.design.with(|design: &Design| design.stack(surface));
         let reading = move || state.notation().length(Length::new(depth()));
-        let cost = move || {
-            let stack = state.design.with(|design: &Design| design.stack(surface));
-            cost(&stack, state.notation(), words())
+        let words = move || state.language.get().drawing();
+        let cost = move || cost(&stack(), state.notation(), words());
+        // How far the room lies from the foam, over the width of the drawing.
+        let past = move || {
+            let stack = stack();
+            format!("{:.4}", (stack.total() - stack.foam).as_mm() / paper.get().width())
         };
-        let put = move |position: i64| {
-            let scale = Scale::of(field, state.units.get_untracked());
-            let chosen = scale.si(position.clamp(scale.lowest, scale.highest));
-            if chosen != depth_now() {
-                state.put_all(fields, Some(chosen));
+        let place = Memo::new(move |_| paper.get().percent(at(Length::new(depth()).as_mm())));
+        let in_unit = move |position: fn(&Scale, f64) -> i64| {
+            move || {
+                let scale = Scale::of(field, state.units.get());
+                (scale.step * position(&scale, depth()) as f64).to_string()
             }
         };
 
-        let drag = RwSignal::new(None::<Drag>);
-        let take = move |event: ev::PointerEvent| {
-            let element = event
-                .current_target()
-                .and_then(|target| target.dyn_into::<web_sys::HtmlElement>().ok());
-            let (Some(element), 0) = (element, event.button()) else { return };
-            let Some(width) = paper_width(&element) else { return };
-            event.prevent_default();
-            // Without capture the drag still works for as long as the pointer stays on the grip.
-            let _ = element.set_pointer_capture(event.pointer_id());
-            let _ = element.focus();
-            drag.set(Some(Drag {
-                x: f64::from(event.client_x()),
-                y: f64::from(event.client_y()),
-                depth: depth_now(),
-                mm_per_pixel: (paper.get_untracked().width() / width).min(COARSEST),
-            }));
-        };
-        let pull = move |event: ev::PointerEvent| {
-            let Some(drag) = drag.get_untracked() else { return };
-            let (x, y) = (f64::from(event.client_x()), f64::from(event.client_y()));
-            let moved = towards.along(x - drag.x, y - drag.y) * drag.mm_per_pixel;
-            let wanted = drag.depth + Length::mm(moved).value();
-            put(Scale::of(field, state.units.get_untracked()).position(wanted));
-        };
-        let let_go = move |_: ev::PointerEvent| drag.set(None);
-        let nudge = move |event: ev::KeyboardEvent| {
-            let scale = Scale::of(field, state.units.get_untracked());
-            let now = depth_now();
-            let direction = match event.key().as_str() {
-                "ArrowRight" if towards == Towards::Left => -1,
-                "ArrowLeft" if towards == Towards::Left => 1,
-                "ArrowUp" if towards == Towards::Down => -1,
-                "ArrowDown" if towards == Towards::Down => 1,
-                "ArrowRight" | "ArrowUp" | "PageUp" => 1,
-                "ArrowLeft" | "ArrowDown" | "PageDown" => -1,
-                "Home" | "End" => 0,
-                _ => return,
-            };
-            event.prevent_default();
-            let far = event.shift_key() || event.key().starts_with("Page");
-            match event.key().as_str() {
-                "Home" => put(scale.lowest),
-                "End" => put(scale.highest),
-                _ if far => put(scale.position(scale.moved(now, direction * scale.nudge))),
-                _ => put(scale.position(now) + direction),
-            }
-        };
-
-        let place = Memo::new(move |_| {
-            let point = at(Length::new(depth()).as_mm());
-            paper.get().percent(point)
-        });
-        let note = with_note
-            .then(|| view! { <span class="note" aria-hidden="true">{cost}</span> }.into_any());
-        let in_unit = move |position: i64| scale().step * position as f64;
-        view! {
-            <div
-                class=towards.class()
-                class:dragging=move || drag.with(Option::is_some)
-                style:left=move || format!("{:.3}%", place.get().0)
-                style:top=move || format!("{:.3}%", place.get().1)
-            >
-                <span class="lead" aria-hidden="true"></span>
-                <div
-                    class="tag"
-                    role="slider"
-                    tabindex="0"
-                    data-testid=format!("grip-{key}")
-                    aria-label=move || name(words())
-                    aria-orientation=towards.orientation()
-                    aria-valuemin=move || in_unit(scale().lowest)
-                    aria-valuemax=move || in_unit(scale().highest)
-                    aria-valuenow=move || in_unit(scale().position(depth()))
-                    aria-valuetext=move || format!("{}, {}", reading(), cost())
-                    on:pointerdown=take
-                    on:pointermove=pull
-                    on:pointerup=let_go
-                    on:pointercancel=let_go
-                    on:lostpointercapture=let_go
-                    on:keydown=nudge
-                >
-                    <span class="plate">
-                        <span class="way back" aria-hidden="true"></span>
-                        <span class="reading">{reading}</span>
-                        <span class="way on" aria-hidden="true"></span>
-                    </span>
-                </div>
-                {note}
-            </div>
+        let hold = Hold { state, fields, field, towards, paper, drag: StoredValue::new(None) };
+        let [taken, left, lost, cancelled] = [(); 4].map(|()| grip.clone());
+        let plate = el("span")
+            .class("plate")
+            .child(&el("span").class("way back"))
+            .child(&el("span").class("reading").text_with(reading))
+            .child(&el("span").class("way on"));
+        let tag = el("div")
+            .class("tag")
+            .attr("role", "slider")
+            .attr("tabindex", "0")
+            .test_id(&format!("grip-{key}"))
+            .attr("aria-orientation", towards.orientation())
+            .attr_with("aria-label", move || name(words()).to_owned())
+            .attr_with("aria-valuemin", in_unit(|scale, _| scale.lowest))
+            .attr_with("aria-valuemax", in_unit(|scale, _| scale.highest))
+            .attr_with("aria-valuenow", in_unit(|scale, depth| scale.position(depth)))
+            .attr_with("aria-valuetext", move || format!("{}, {}", reading(), cost()))
+            .on("pointerdown", move |event| hold.take(&taken, &event))
+            .on("pointermove", move |event| hold.pull(&event))
+            .on("pointerup", move |_| hold.let_go(&left))
+            .on("pointercancel", move |_| hold.let_go(&cancelled))
+            .on("lostpointercapture", move |_| hold.let_go(&lost))
+            .on("keydown", move |event| hold.nudge(&event))
+            .child(&plate);
+        let grip = grip
+            .style_with("--past", past)
+            .style_with("left", move || format!("{:.3}%", place.get().0))
+            .style_with("top", move || format!("{:.3}%", place.get().1))
+            .child(&el("span").class("lead").attr("aria-hidden", "true"))
+            .child(&tag);
+        if !with_note {
+            return grip;
         }
-        .into_any()
+        grip.child(&el("span").class("cost").attr("aria-hidden", "true").text_with(cost))
     }
 }

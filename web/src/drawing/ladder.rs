@@ -3,55 +3,42 @@
 use inchwise_core::design::Surface;
 use inchwise_core::room::{Step, Taker};
 use inchwise_core::units::Length;
-use leptos::prelude::*;
+use leptos::prelude::{Memo, With};
 
-use super::geometry::{Direction, LadderBar, Point, Rect, all_open};
-use super::paper::{heading, together};
+use super::geometry::{BarRung, Direction, LadderBar, Point, Rect, all_open};
+use super::paper::{figure, still_path};
 use super::pattern::Patterns;
-use crate::measure::Notation;
+use crate::dom::{El, el, svg};
+use crate::measure::{NO_BREAK_SPACE, Notation};
 use crate::state::State;
+use crate::text::Language;
 
 const NAME: &str = "ladder";
+const PATTERNS: Patterns = Patterns { name: NAME };
 
 /// What took each millimetre.
-pub fn ladder(state: State) -> AnyView {
-    let bars = Memo::new(move |_| LadderBar::all(&state.good()));
-    let title = Signal::derive(move || state.language.get().drawing().ladder);
-    let patterns = Patterns { name: NAME, unit: 1.6 };
-    let shown = move || {
+pub fn ladder(state: State, language: Language) -> El {
+    let bars = Memo::new(move |_| state.outcome.with(|outcome| LadderBar::all(&outcome.good)));
+    let patterns = svg("svg")
+        .class("picture patterns")
+        .attr("aria-hidden", "true")
+        .child(&PATTERNS.defined(|| 1.6));
+    let shown = el("div").children_with(move || {
         let notation = state.notation();
-        bars.with(|bars| {
-            together(bars.iter().map(|bar| direction(bar, notation, &patterns)).collect())
-        })
-    };
-    view! {
-        <figure class="drawing-figure ladder-figure" data-testid=NAME>
-            {heading(title)}
-            <svg class="picture patterns" aria-hidden="true" width="0" height="0">
-                {patterns.defined()}
-            </svg>
-            {shown}
-        </figure>
-    }
-    .into_any()
+        bars.with(|bars| bars.iter().map(|bar| direction(bar, notation)).collect())
+    });
+    figure(NAME, "ladder-figure", language.drawing().ladder, &[patterns, shown])
 }
 
-fn direction(bar: &LadderBar, notation: Notation, patterns: &Patterns) -> AnyView {
+fn direction(bar: &LadderBar, notation: Notation) -> El {
     let language = notation.language;
     let steel_to_steel: Length = bar.rungs.iter().map(|rung| rung.step.taken).sum();
     let total = language.drawing().steel_to_steel.with(&[&notation.length(steel_to_steel)]);
-    view! {
-        <section class="direction">
-            <h4>
-                {language.direction(bar.direction)}
-                " "
-                <span class="muted">{total}</span>
-            </h4>
-            {drawn(bar, notation, patterns)}
-            {sums(bar, notation, patterns)}
-        </section>
-    }
-    .into_any()
+    let title = el("h4")
+        .text(language.direction(bar.direction))
+        .text(" ")
+        .child(&el("span").class("muted").text(&total));
+    el("section").class("direction").with(&[title, drawn(bar, notation), sums(bar, notation)])
 }
 
 const HEIGHT: f64 = 84.0;
@@ -60,53 +47,61 @@ const HEIGHT: f64 = 84.0;
 /// figures of 11 px.
 const CHARACTER: f64 = 21.0;
 
-fn drawn(bar: &LadderBar, notation: Notation, patterns: &Patterns) -> AnyView {
-    let rungs = bar.rungs.iter().map(|rung| {
-        let rect = Rect::new(rung.from, 0.0, rung.to, HEIGHT);
-        if rung.step.taker == Taker::ClearRoom {
-            broken(&rect)
-        } else {
-            let fill = paint(rung.step.taker, patterns);
-            view! { <path class=class(rung.step.taker) fill=fill d=rect.path() /> }.into_any()
-        }
-    });
-    let figures = bar.rungs.iter().filter_map(|rung| {
-        let clear = rung.step.taker == Taker::ClearRoom;
-        let written = if clear {
-            notation.length(rung.step.taken)
-        } else {
-            notation.length_bare(rung.step.taken)
-        };
-        let fits = written.chars().count() as f64 * CHARACTER <= rung.to - rung.from;
-        fits.then(|| {
-            let x = (rung.from + rung.to) / 2.0 / LadderBar::WIDTH * 100.0;
-            let class = if clear { "label strong" } else { "label in-rung" };
-            view! {
-                <span class=class style:left=format!("{x:.2}%") style:top="50%">{written}</span>
+fn drawn(bar: &LadderBar, notation: Notation) -> El {
+    let rungs: Vec<El> = bar
+        .rungs
+        .iter()
+        .flat_map(|rung| {
+            let rect = Rect::new(rung.from, 0.0, rung.to, HEIGHT);
+            if rung.step.taker == Taker::ClearRoom {
+                broken(&rect)
+            } else {
+                vec![painted(rung.step.taker, &rect)]
             }
-            .into_any()
         })
-    });
-    view! {
-        <div class="bar" aria-hidden="true">
-            <svg
-                class="picture"
-                viewBox=format!("0 0 {} {HEIGHT}", LadderBar::WIDTH)
-                preserveAspectRatio="none"
-            >
-                {together(rungs.collect())}
-            </svg>
-            {together(figures.collect())}
-        </div>
+        .collect();
+    let figures: Vec<El> = bar.rungs.iter().filter_map(|rung| figure_in(rung, notation)).collect();
+    let picture = svg("svg")
+        .class("picture")
+        .attr("viewBox", &format!("0 0 {} {HEIGHT}", LadderBar::WIDTH))
+        .attr("preserveAspectRatio", "none")
+        .with(&rungs);
+    el("div").class("ladder-bar").attr("aria-hidden", "true").child(&picture).with(&figures)
+}
+
+/// The figure of a rung, where it fits.
+fn figure_in(rung: &BarRung, notation: Notation) -> Option<El> {
+    let clear = rung.step.taker == Taker::ClearRoom;
+    let whole = notation.length(rung.step.taken);
+    // On a narrow rung the number alone: its unit stands in the sum below.
+    let written = match whole.split_once(NO_BREAK_SPACE) {
+        Some((number, _)) if !clear => number,
+        _ => &whole,
+    };
+    let fits = written.chars().count() as f64 * CHARACTER <= rung.to - rung.from;
+    fits.then(|| {
+        let x = (rung.from + rung.to) / 2.0 / LadderBar::WIDTH * 100.0;
+        el("span")
+            .class(if clear { "label strong" } else { "label in-rung" })
+            .style("left", &format!("{x:.2}%"))
+            .style("top", "50%")
+            .text(written)
+    })
+}
+
+fn painted(taker: Taker, rect: &Rect) -> El {
+    let rung = still_path(class(taker), &rect.path());
+    match paint(taker) {
+        Some(paint) => rung.attr("fill", &paint),
+        None => rung,
     }
-    .into_any()
 }
 
 /// The clear room's rung with its break marks.
-fn broken(rect: &Rect) -> AnyView {
+fn broken(rect: &Rect) -> Vec<El> {
     let (top, bottom) = (rect.top, rect.bottom);
     let line = |from: f64, to: f64, y: f64| [Point::new(from, y), Point::new(to, y)];
-    let quarter = rect.width() * 0.16;
+    let aside = 30.0;
     let zigzag = |x: f64| {
         [
             Point::new(x + 6.0, top - 6.0),
@@ -117,7 +112,7 @@ fn broken(rect: &Rect) -> AnyView {
             Point::new(x - 6.0, bottom + 6.0),
         ]
     };
-    let (left, right) = (rect.left + quarter, rect.right - quarter);
+    let (left, right) = (rect.left + aside, rect.right - aside);
     let edges = [
         line(rect.left, left, top),
         line(rect.left, left, bottom),
@@ -126,12 +121,11 @@ fn broken(rect: &Rect) -> AnyView {
     ];
     let gap = 10.0;
     let breaks = [zigzag(left), zigzag(left + gap), zigzag(right - gap), zigzag(right)];
-    view! {
-        <path class="room" d=rect.path() />
-        <path class="rung-edge" d=all_open(edges.iter().map(|line| &line[..])) />
-        <path class="break" d=all_open(breaks.iter().map(|line| &line[..])) />
-    }
-    .into_any()
+    vec![
+        still_path("room", &rect.path()),
+        still_path("rung-edge", &all_open(edges.iter().map(|line| &line[..]))),
+        still_path("break", &all_open(breaks.iter().map(|line| &line[..]))),
+    ]
 }
 
 const fn class(taker: Taker) -> &'static str {
@@ -146,100 +140,78 @@ const fn class(taker: Taker) -> &'static str {
     }
 }
 
-fn paint(taker: Taker, patterns: &Patterns) -> Option<String> {
+fn paint(taker: Taker) -> Option<String> {
     match taker {
-        Taker::FoamPastFrame | Taker::FloorFoam => Some(patterns.foam()),
-        Taker::Lining | Taker::FloorDeck => Some(patterns.wood()),
-        Taker::BroughtIn => Some(patterns.lost()),
+        Taker::FoamPastFrame | Taker::FloorFoam => Some(PATTERNS.foam()),
+        Taker::Lining | Taker::FloorDeck => Some(PATTERNS.wood()),
+        Taker::BroughtIn => Some(PATTERNS.lost()),
         Taker::StandOff | Taker::Frame | Taker::Levelling | Taker::ClearRoom => None,
     }
 }
 
 /// Each side's sum: 22 gap + 41 frame + 12 lining = 75 mm.
-fn sums(bar: &LadderBar, notation: Notation, patterns: &Patterns) -> AnyView {
+fn sums(bar: &LadderBar, notation: Notation) -> El {
     let language = notation.language;
+    let words = language.drawing();
     let surfaces: &[Surface] = match bar.direction {
         Direction::Length => &[Surface::FrontEnd, Surface::DoorEnd],
         Direction::Width => &[Surface::SideWall],
         Direction::Height => &[Surface::Ceiling, Surface::Floor],
     };
+    let line =
+        |side: &str, sum: El| el("li").child(&el("span").class("side").text(side)).child(&sum);
     let lines = surfaces.iter().map(|&surface| {
-        let named = if surface == Surface::SideWall {
-            language.drawing().each_side_wall
+        let side = if surface == Surface::SideWall {
+            words.each_side_wall
         } else {
             language.ladder_surface(surface)
         };
-        let mut steps: Vec<Step> = bar
-            .rungs
-            .iter()
-            .map(|rung| rung.step)
-            .filter(|step| step.surface == Some(surface))
-            .collect();
-        if surface == Surface::SideWall {
-            steps.truncate(steps.len() / 2);
-        }
-        view! {
-            <li>
-                <span class="side">{named}</span>
-                {sum(&steps, notation, patterns)}
-            </li>
-        }
-        .into_any()
+        line(side, sum(&steps_on(bar, surface), notation))
     });
-    let clear = bar.rungs.iter().find(|rung| rung.step.taker == Taker::ClearRoom).map(|rung| {
-        view! {
-            <li class="clear">
-                <span class="side">{language.drawing().clear}</span>
-                <b>{notation.length(rung.step.taken)}</b>
-            </li>
-        }
-    });
-    view! {
-        <ul class="sums">
-            {together(lines.collect())}
-            {clear}
-        </ul>
-    }
-    .into_any()
+    let clear = bar.rungs.iter().filter(|rung| rung.step.taker == Taker::ClearRoom);
+    let clear =
+        clear.map(|rung| line(words.clear, el("b").text(&notation.length(rung.step.taken))));
+    el("ul").class("sums").with(&lines.chain(clear).collect::<Vec<_>>())
 }
 
-fn sum(steps: &[Step], notation: Notation, patterns: &Patterns) -> AnyView {
+/// What one side takes, from the steel to the room.
+fn steps_on(bar: &LadderBar, surface: Surface) -> Vec<Step> {
+    let mut steps: Vec<Step> = bar
+        .rungs
+        .iter()
+        .map(|rung| rung.step)
+        .filter(|step| step.surface == Some(surface))
+        .collect();
+    match surface {
+        // Both side walls are on the bar.
+        Surface::SideWall => steps.truncate(steps.len() / 2),
+        Surface::DoorEnd | Surface::Floor => steps.reverse(),
+        Surface::FrontEnd | Surface::Ceiling => {}
+    }
+    steps
+}
+
+fn sum(steps: &[Step], notation: Notation) -> El {
     let language = notation.language;
     let total: Length = steps.iter().map(|step| step.taken).sum();
+    let terms = el("span").class("terms");
     if steps.is_empty() {
-        return view! { <span>{language.drawing().nothing}</span> }.into_any();
+        return terms.text(language.drawing().nothing);
     }
-    let terms = steps.iter().enumerate().map(|(index, step)| {
-        let plus = (index > 0).then_some("+ ");
-        let swatch = view! {
-            <svg class="picture swatch" viewBox="0 0 24 24" aria-hidden="true">
-                <rect
-                    class=class(step.taker)
-                    fill=paint(step.taker, patterns)
-                    x="1"
-                    y="1"
-                    width="22"
-                    height="22"
-                />
-            </svg>
-        };
-        view! {
-            <span class="term">
-                {plus}
-                {swatch}
-                {notation.length_bare(step.taken)}
-                " "
-                {language.taker(step.taker)}
-            </span>
-            " "
-        }
-        .into_any()
+    let terms = steps.iter().enumerate().fold(terms, |terms, (index, step)| {
+        let swatch = svg("svg")
+            .class("picture swatch")
+            .attr("viewBox", "0 0 24 24")
+            .attr("aria-hidden", "true")
+            .child(&painted(step.taker, &Rect::new(1.0, 1.0, 23.0, 23.0)));
+        let figure = notation.length_bare(step.taken);
+        let term = el("span")
+            .class("term")
+            .text(if index > 0 { "+ " } else { "" })
+            .child(&swatch)
+            .text(&format!("{figure} {}", language.taker(step.taker)));
+        terms.child(&term).text(" ")
     });
-    view! {
-        <span class="terms">
-            {together(terms.collect())}
-            <span class="term">"= " <b>{notation.length(total)}</b></span>
-        </span>
-    }
-    .into_any()
+    let total = el("b").text(&notation.length(total));
+    terms.child(&el("span").class("term").text("= ").child(&total))
 }

@@ -1,5 +1,6 @@
 //! The drawings: from an evaluation to pictures in millimetres.
 
+mod casting;
 mod close_up;
 mod depth_chart;
 mod dimension;

@@ -3,11 +3,12 @@
 //! Labels and grips are ordinary text and elements placed over the picture by per cent, so that
 //! they keep their size at every width while the picture keeps its scale.
 
-use leptos::prelude::*;
+use leptos::prelude::{Get, Memo};
 
 use super::geometry::{Point, Rect};
+use crate::dom::{El, el, svg};
 
-/// A drawing: its name, its paper, and what is said of it.
+/// A drawing: its name, its paper and its title.
 #[derive(Clone, Copy)]
 pub struct Paper {
     /// Names the drawing in classes, identities and tests.
@@ -15,69 +16,77 @@ pub struct Paper {
     /// The paper in the drawing's own units.
     pub size: Memo<Rect>,
     /// Its title.
-    pub title: Signal<&'static str>,
-    /// The drawing in words.
-    pub told: Signal<String>,
+    pub title: &'static str,
 }
 
 impl Paper {
-    /// The paper with its picture, the labels over it and the grips.
+    /// The paper with its picture, what is said of it, the labels over it and the grips.
     pub fn drawn(
         self,
-        picture: impl Fn() -> AnyView + Send + 'static,
-        labels: impl Fn() -> AnyView + Send + 'static,
-        grips: AnyView,
-    ) -> AnyView {
-        let Self { name, size, title, told } = self;
-        let identity = |part: &str| format!("{name}-{part}");
-        let (title_identity, told_identity) = (identity("title"), identity("told"));
-        let described = format!("{title_identity} {told_identity}");
-        view! {
-            <div
-                class="paper"
-                style:aspect-ratio=move || {
-                    let paper = size.get();
-                    format!("{:.0} / {:.0}", paper.width(), paper.height())
-                }
-            >
-                <svg
-                    class="picture"
-                    viewBox=move || size.get().view_box()
-                    role="img"
-                    aria-labelledby=described
-                >
-                    <title id=title_identity>{move || title.get()}</title>
-                    <desc id=told_identity>{move || told.get()}</desc>
-                    {picture}
-                </svg>
-                <div class="labels" aria-hidden="true">
-                    {labels}
-                </div>
-                {grips}
-            </div>
-        }
-        .into_any()
+        told: impl Fn() -> String + 'static,
+        picture: &[El],
+        labels: impl Fn() -> Vec<El> + 'static,
+        grips: &[El],
+    ) -> El {
+        let Self { name, size, title } = self;
+        let [titled, described] = ["title", "told"].map(|part| format!("{name}-{part}"));
+        let picture = svg("svg")
+            .class("picture")
+            .attr("role", "img")
+            .attr("aria-labelledby", &titled)
+            .attr("aria-describedby", &described)
+            .attr_with("viewBox", move || size.get().view_box())
+            .child(&svg("title").attr("id", &titled).text(title))
+            .child(&svg("desc").attr("id", &described).text_with(told))
+            .with(picture);
+        let labels = el("div").class("labels").attr("aria-hidden", "true").children_with(labels);
+        let shape = move || {
+            let paper = size.get();
+            format!("{:.0} / {:.0}", paper.width(), paper.height())
+        };
+        el("div")
+            .class("paper")
+            .style_with("aspect-ratio", shape)
+            .child(&picture)
+            .child(&labels)
+            .with(grips)
+    }
+
+    /// The drawing under its title.
+    pub fn figure(self, class: &str, parts: &[El]) -> El {
+        figure(self.name, class, self.title, parts)
     }
 }
 
-/// The title over a drawing.
-pub fn heading(title: Signal<&'static str>) -> AnyView {
-    view! { <h3 class="drawing-title">{move || title.get()}</h3> }.into_any()
+/// A drawing under its title.
+pub fn figure(name: &str, class: &str, title: &str, parts: &[El]) -> El {
+    el("figure")
+        .class(&format!("drawing-figure {class}"))
+        .test_id(name)
+        .child(&el("h3").class("drawing-title").text(title))
+        .with(parts)
 }
 
 /// A label over the picture; the class says how it sits about its point.
-pub fn label(paper: &Rect, at: Point, class: &'static str, text: impl Into<String>) -> AnyView {
-    let (x, y) = paper.percent(at);
-    let text: String = text.into();
-    view! {
-        <span class=format!("label {class}") style:left=format!("{x:.2}%") style:top=format!("{y:.2}%")>
-            {text}
-        </span>
-    }
-    .into_any()
+pub fn label(paper: &Rect, at: Point, class: &str, text: &str) -> El {
+    placed(paper, at, class).text(text)
 }
 
-/// Views one after the other.
-pub fn together(views: Vec<AnyView>) -> AnyView {
-    views.into_iter().collect_view().into_any()
+/// An empty label.
+pub fn placed(paper: &Rect, at: Point, class: &str) -> El {
+    let (x, y) = paper.percent(at);
+    el("span")
+        .class(&format!("label {class}"))
+        .style("left", &format!("{x:.2}%"))
+        .style("top", &format!("{y:.2}%"))
+}
+
+/// A path that keeps up.
+pub fn path(class: &str, data: impl Fn() -> String + 'static) -> El {
+    svg("path").class(class).attr_with("d", data)
+}
+
+/// A path that stays.
+pub fn still_path(class: &str, data: &str) -> El {
+    svg("path").class(class).attr("d", data)
 }

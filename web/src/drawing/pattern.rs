@@ -1,24 +1,28 @@
 //! Materials as patterns, so that a drawing reads in one colour.
 
-use leptos::prelude::*;
+use crate::dom::{El, svg};
 
-/// The patterns of one drawing, sized in its own units.
+/// The patterns of one drawing.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Patterns {
     /// The drawing's name: two drawings on a page keep their patterns apart.
     pub name: &'static str,
-    /// A hundredth of a small drawing's width or so, in its units.
-    pub unit: f64,
 }
 
-impl Patterns {
-    /// Patterns for a drawing this wide.
-    pub fn of(name: &'static str, width: f64) -> Self {
-        Self { name, unit: width / 600.0 }
-    }
+/// The width of a drawing over this is the unit in which its patterns, arrow heads and marks are
+/// sized.
+const UNITS_ACROSS: f64 = 600.0;
 
-    /// The paint of a material.
-    pub fn paint(&self, material: &str) -> String {
+/// The unit of a drawing this wide.
+pub fn unit_of(width: f64) -> f64 {
+    width / UNITS_ACROSS
+}
+
+/// A stipple without rows: dots on a tile whose repeats do not line up.
+const DOTS: &str = "M1.4 1.7h0M5.2 .8h0M8.6 3.3h0M3.6 4.9h0M7 7.1h0M1.2 8.2h0";
+
+impl Patterns {
+    fn paint(&self, material: &str) -> String {
         format!("url(#{}-{material})", self.name)
     }
 
@@ -37,51 +41,27 @@ impl Patterns {
         self.paint("lost")
     }
 
-    /// The definitions, once in the drawing.
-    pub fn defined(self) -> AnyView {
-        let unit = self.unit;
-        // A stipple without rows: five dots on a tile whose repeats do not line up.
-        const DOTS: [(f64, f64); 6] =
-            [(1.4, 1.7), (5.2, 0.8), (8.6, 3.3), (3.6, 4.9), (7.0, 7.1), (1.2, 8.2)];
-        let dots = DOTS
-            .map(|(x, y)| view! { <circle class="dot" cx=x cy=y r="0.72" /> }.into_any())
-            .into_iter()
-            .collect_view();
-        let named = |material: &str| format!("{}-{material}", self.name);
-        let scaled = |turn: i32| format!("rotate({turn}) scale({unit:.4})");
-        view! {
-            <defs>
-                <pattern
-                    id=named("foam")
-                    width="10"
-                    height="9.4"
-                    patternUnits="userSpaceOnUse"
-                    patternTransform=scaled(11)
-                >
-                    <rect class="foam-ground" width="10" height="9.4" />
-                    {dots}
-                </pattern>
-                <pattern
-                    id=named("wood")
-                    width="4.4"
-                    height="4.4"
-                    patternUnits="userSpaceOnUse"
-                    patternTransform=scaled(45)
-                >
-                    <rect class="wood-ground" width="4.4" height="4.4" />
-                    <path class="wood-grain" d="M0 0V4.4" />
-                </pattern>
-                <pattern
-                    id=named("lost")
-                    width="5"
-                    height="5"
-                    patternUnits="userSpaceOnUse"
-                    patternTransform=scaled(-45)
-                >
-                    <path class="lost-hatch" d="M0 0V5" />
-                </pattern>
-            </defs>
-        }
-        .into_any()
+    /// The definitions, once in the drawing, sized by its unit.
+    pub fn defined(&self, unit: impl Fn() -> f64 + Copy + 'static) -> El {
+        let tile = |material: &str, width: f64, height: f64, turn: i32| {
+            svg("pattern")
+                .attr("id", &format!("{}-{material}", self.name))
+                .attr("width", &width.to_string())
+                .attr("height", &height.to_string())
+                .attr("patternUnits", "userSpaceOnUse")
+                .attr_with("patternTransform", move || {
+                    format!("rotate({turn}) scale({:.4})", unit())
+                })
+        };
+        let drawn = |class: &str, data: &str| svg("path").class(class).attr("d", data);
+        svg("defs").with(&[
+            tile("foam", 10.0, 9.4, 11)
+                .child(&drawn("foam-ground", "M0 0H10V9.4H0Z"))
+                .child(&drawn("dots", DOTS)),
+            tile("wood", 4.4, 4.4, 45)
+                .child(&drawn("wood-ground", "M0 0H4.4V4.4H0Z"))
+                .child(&drawn("wood-grain", "M0 0V4.4")),
+            tile("lost", 5.0, 5.0, -45).child(&drawn("lost-hatch", "M0 0V5")),
+        ])
     }
 }

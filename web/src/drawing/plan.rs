@@ -2,89 +2,92 @@
 
 use inchwise_core::design::{Field, Surface};
 use inchwise_core::units::Length;
-use leptos::prelude::*;
+use leptos::prelude::{Get, Memo, With};
 
-use super::dimension::Tape;
+use super::casting::{Corners, castings};
+use super::dimension::{Tape, tapes};
 use super::geometry::{
-    DrawnOpening, FIGURE_CROWN, FIGURE_SHOULDERS, Fate, OpeningKind, Plan, Point, all_closed,
+    FIGURE_CROWN, FIGURE_SHOULDERS, Fate, OpeningKind, Plan, Point, Rect, Swing, all_closed,
     all_open, rects,
 };
 use super::grip::{Grip, Towards};
-use super::paper::{Paper, heading, label, together};
-use super::pattern::Patterns;
-use super::section::casting;
+use super::paper::{Paper, label, path, still_path};
+use super::pattern::{Patterns, unit_of};
+use crate::dom::{El, svg};
 use crate::measure::Notation;
 use crate::state::State;
+use crate::text::Language;
 
 const NAME: &str = "plan";
 
+/// Past this length, mm, a box on a narrow page is too small for the form of each stud.
+const LONG: f64 = 8000.0;
+
 /// The plan with a grip on either end wall.
-pub fn plan(state: State) -> AnyView {
-    let shape = Memo::new(move |_| Plan::of(&state.good()));
+pub fn plan(state: State, language: Language) -> El {
+    let shape = Memo::new(move |_| state.outcome.with(|outcome| Plan::of(&outcome.good)));
     let size = Memo::new(move |_| shape.with(|shape| shape.paper));
-    let words = move || state.language.get().drawing();
-    let title = Signal::derive(move || words().plan);
-    let told = Signal::derive(move || {
-        let (notation, good) = (state.notation(), state.good());
-        let design = good.checked.design();
-        let room = &good.room;
-        words().plan_told.with(&[
-            &notation.length(room.bare.length),
-            &notation.length(room.bare.width),
-            &notation.length(room.clear.length),
-            &notation.length(room.clear.width),
-            &notation.length(design.front_end_foam),
-            &notation.length(design.side_wall_foam),
-            &notation.length(design.door_end_foam),
-            state.language.get().castings_told(Fate::of(&good)),
-        ])
-    });
-    let paper = Paper { name: NAME, size, title, told };
-    let middle = move |x: fn(&Plan, f64) -> f64| {
-        move |foam| shape.with(|shape| Point::new(x(shape, foam), shape.bare.centre().y))
+    let words = language.drawing();
+    let told = move || {
+        let notation = state.notation();
+        state.outcome.with(|outcome| {
+            let good = &outcome.good;
+            let (design, room) = (good.checked.design(), &good.room);
+            words.plan_told.with(&[
+                &notation.length(room.bare.length),
+                &notation.length(room.bare.width),
+                &notation.length(room.clear.length),
+                &notation.length(room.clear.width),
+                &notation.length(design.front_end_foam),
+                &notation.length(design.side_wall_foam),
+                &notation.length(design.door_end_foam),
+                language.castings_told(Fate::of(good)),
+            ])
+        })
     };
-    let grips = together(vec![
-        Grip {
-            state,
-            key: "front-end",
-            fields: &[Field::FrontEndFoam],
-            surface: Surface::FrontEnd,
-            towards: Towards::Right,
-            name: |words| words.front_grip,
-            paper: size,
-            at: Box::new(middle(Plan::front_face_at)),
-            with_note: false,
-        }
-        .drawn(),
-        Grip {
-            state,
-            key: "door-end",
-            fields: &[Field::DoorEndFoam],
-            surface: Surface::DoorEnd,
-            towards: Towards::Left,
-            name: |words| words.door_grip,
-            paper: size,
-            at: Box::new(middle(Plan::door_face_at)),
-            with_note: false,
-        }
-        .drawn(),
-    ]);
     let labels = move || {
         let notation = state.notation();
         shape.with(|shape| labels(shape, notation))
     };
-    // A long box on a narrow page is too small for the form of each stud.
-    let class = move || {
-        let long = shape.with(|shape| shape.bare.width() > 8000.0);
-        if long { "drawing-figure plan-figure long" } else { "drawing-figure plan-figure" }
+    let paper = Paper { name: NAME, size, title: words.plan };
+    let drawn = paper.drawn(told, &picture(shape, size), labels, &grips(state, shape, size));
+    paper
+        .figure("plan-figure", &[drawn])
+        .class_with("long", move || shape.with(|shape| shape.bare.width() > LONG))
+}
+
+fn grips(state: State, shape: Memo<Plan>, size: Memo<Rect>) -> [El; 2] {
+    // Not level with one another, so that they clear one another in a short box.
+    let on_end = move |x: fn(&Plan, f64) -> f64, share: f64| {
+        move |foam| shape.with(|shape| Point::new(x(shape, foam), shape.bare.height() * share))
     };
-    view! {
-        <figure class=class data-testid=NAME>
-            {heading(title)}
-            {paper.drawn(move || shape.with(picture), labels, grips)}
-        </figure>
-    }
-    .into_any()
+    let front = Grip {
+        state,
+        key: "front-end",
+        fields: &[Field::FrontEndFoam],
+        surface: Surface::FrontEnd,
+        towards: Towards::Right,
+        name: |words| words.front_grip,
+        paper: size,
+        at: Box::new(on_end(Plan::front_face_at, 0.4)),
+        with_note: false,
+    };
+    let door = Grip {
+        state,
+        key: "door-end",
+        fields: &[Field::DoorEndFoam],
+        surface: Surface::DoorEnd,
+        towards: Towards::Left,
+        name: |words| words.door_grip,
+        paper: size,
+        at: Box::new(on_end(Plan::door_face_at, 0.6)),
+        with_note: false,
+    };
+    [front.drawn(), door.drawn()]
+}
+
+fn unit(shape: &Plan) -> f64 {
+    unit_of(shape.paper.width())
 }
 
 fn length_tape(shape: &Plan) -> Tape {
@@ -93,6 +96,7 @@ fn length_tape(shape: &Plan) -> Tape {
         at: (shape.outside.bottom + shape.paper.bottom) / 2.0,
         ends: [shape.bare.left, shape.clear.left, shape.clear.right, shape.bare.right],
         from: shape.outside.bottom + 20.0,
+        unit: unit(shape),
     }
 }
 
@@ -102,107 +106,83 @@ fn width_tape(shape: &Plan) -> Tape {
         at: (shape.outside.left + shape.paper.left) / 2.0,
         ends: [shape.bare.top, shape.clear.top, shape.clear.bottom, shape.bare.bottom],
         from: shape.outside.left - 20.0,
+        unit: unit(shape),
     }
 }
 
-fn labels(shape: &Plan, notation: Notation) -> AnyView {
+fn labels(shape: &Plan, notation: Notation) -> Vec<El> {
     let words = notation.language.drawing();
-    let paper = &shape.paper;
+    let (paper, clear) = (&shape.paper, &shape.clear);
     let mm = |value: f64| notation.length(Length::mm(value));
-    let below = (shape.outside.bottom + shape.paper.bottom) / 2.0;
-    together(vec![
-        label(paper, length_tape(shape).middle(), "on-line strong", mm(shape.clear.width())),
-        label(
-            paper,
-            width_tape(shape).middle(),
-            "on-line upright strong",
-            mm(shape.clear.height()),
-        ),
-        label(
-            paper,
-            Point::new(shape.clear.left + shape.clear.width() * 0.03, below),
-            "after small roomy on-line",
-            words.front_end,
-        ),
-        label(
-            paper,
-            Point::new(shape.clear.right - shape.clear.width() * 0.03, below),
-            "before small roomy on-line",
-            words.cargo_doors,
-        ),
-    ])
+    let (length, width) = (length_tape(shape), width_tape(shape));
+    let inwards = clear.width() * 0.03;
+    let front = Point::new(clear.left + inwards, length.at);
+    let doors = Point::new(clear.right - inwards, length.at);
+    vec![
+        label(paper, length.middle(), "on-line strong", &mm(clear.width())),
+        label(paper, width.middle(), "on-line upright strong", &mm(clear.height())),
+        label(paper, front, "after small roomy on-line", words.front_end),
+        label(paper, doors, "before small roomy on-line", words.cargo_doors),
+    ]
 }
 
-fn picture(shape: &Plan) -> AnyView {
-    let patterns = Patterns::of(NAME, shape.paper.width());
-    let foam = all_closed([&shape.foam_outside[..], &shape.foam_inside[..]]);
-    let [back, face] = shape.lining;
-    let lining = [back.corners(), face.corners()];
-    let studs = all_open(shape.studs.iter().map(|stud| &stud[..]));
-    let webs = all_open(shape.studs.iter().map(|stud| &stud[1..3]));
-    view! {
-        {patterns.defined()}
-        <path class="room" d=shape.clear.path() />
-        <path class="foam" fill=patterns.foam() fill-rule="evenodd" d=foam />
-        <path class="stud fine-only" d=studs />
-        <path class="stud coarse-only" d=webs />
-        <path
-            class="board"
-            fill=patterns.wood()
-            fill-rule="evenodd"
-            d=all_closed(lining.iter().map(|outline| &outline[..]))
-        />
-        <path class="sheet-line" d=all_open(shape.sheets.iter().map(|line| &line[..])) />
-        <path class="steel-outline" d=rects(&shape.cargo_doors) />
-        {together(shape.castings.iter().map(|corner| casting(corner, &patterns)).collect())}
-        {together(shape.openings.iter().map(opening).collect())}
-        {figure(shape)}
-        {length_tape(shape).drawn(&patterns)}
-        {width_tape(shape).drawn(&patterns)}
-        {faces(shape)}
-    }
-    .into_any()
+fn picture(shape: Memo<Plan>, size: Memo<Rect>) -> Vec<El> {
+    let patterns = Patterns { name: NAME };
+    let all = |draw: fn(&Plan) -> String| move || shape.with(draw);
+    let tapes_of = Memo::new(move |_| shape.with(|shape| [length_tape(shape), width_tape(shape)]));
+    let corners = Memo::new(move |_| {
+        shape.with(|shape| Corners { corners: shape.castings.clone(), unit: unit(shape) })
+    });
+    let person = svg("g")
+        .class("person")
+        .attr_with(
+            "transform",
+            all(|shape| format!("translate({:.1} {:.1})", shape.figure.x, shape.figure.y)),
+        )
+        .child(&still_path("", FIGURE_SHOULDERS))
+        .child(&still_path("", FIGURE_CROWN));
+    let mut picture = vec![
+        patterns.defined(move || unit_of(size.get().width())),
+        path("room", all(|shape| shape.clear.path())),
+        path("foam", all(|shape| all_closed([&shape.foam_outside[..], &shape.foam_inside[..]])))
+            .attr("fill", &patterns.foam())
+            .attr("fill-rule", "evenodd"),
+        path("stud fine-only", all(|shape| all_open(shape.studs.iter().map(|stud| &stud[..])))),
+        path("stud coarse-only", all(|shape| all_open(shape.studs.iter().map(|stud| &stud[1..3])))),
+        path("board", all(|shape| rects(&shape.lining)))
+            .attr("fill", &patterns.wood())
+            .attr("fill-rule", "evenodd"),
+        path("sheet-line", all(|shape| all_open(shape.sheets.iter().map(|line| &line[..])))),
+        path("steel-outline", all(|shape| rects(&shape.cargo_doors))),
+        path("face", all(|shape| all_open(shape.end_faces.iter().map(|line| &line[..])))),
+    ];
+    picture.extend(castings(corners, &patterns));
+    picture.extend([
+        path("hole", all(|shape| rects(shape.openings.iter().map(|opening| &opening.hole)))),
+        path("swing", all(swings)),
+        path("leaf", all(|shape| lines(shape, OpeningKind::Door))),
+        path("glass", all(|shape| lines(shape, OpeningKind::Window))),
+        person,
+    ]);
+    picture.extend(tapes(tapes_of, &patterns));
+    picture
 }
 
-/// The foam faces that can be moved: both ends.
-fn faces(shape: &Plan) -> AnyView {
-    let (front, door) =
-        (shape.front_face_at(shape.front_face.foam), shape.door_face_at(shape.door_face.foam));
-    let (top, bottom) =
-        (shape.bare.top + shape.side_face.foam, shape.bare.bottom - shape.side_face.foam);
-    let lines = [front, door].map(|x| [Point::new(x, top), Point::new(x, bottom)]);
-    view! { <path class="face" d=all_open(lines.iter().map(|line| &line[..])) /> }.into_any()
+/// The leaves of doors, or the glass of windows.
+fn lines(shape: &Plan, kind: OpeningKind) -> String {
+    let of_kind = shape.openings.iter().filter(|opening| opening.kind == kind);
+    all_open(of_kind.flat_map(|opening| &opening.lines).map(|line| &line[..]))
 }
 
-fn opening(opening: &DrawnOpening) -> AnyView {
-    let swing = opening.swing.map(|swing| {
-        let turn = u8::from(swing.clockwise);
+/// The paths that doors' edges take.
+fn swings(shape: &Plan) -> String {
+    let arc = |swing: &Swing| {
         let (shut, open, radius) = (swing.shut, swing.open, swing.radius);
-        let arc = format!(
+        let turn = u8::from(swing.clockwise);
+        format!(
             "M{:.1} {:.1}A{radius:.1} {radius:.1} 0 0 {turn} {:.1} {:.1}",
             shut.x, shut.y, open.x, open.y
-        );
-        view! { <path class="swing" d=arc /> }
-    });
-    let class = match opening.kind {
-        OpeningKind::Door => "leaf",
-        OpeningKind::Window => "glass",
+        )
     };
-    view! {
-        <path class="hole" d=opening.hole.path() />
-        {swing}
-        <path class=class d=all_open(opening.lines.iter().map(|line| &line[..])) />
-    }
-    .into_any()
-}
-
-fn figure(shape: &Plan) -> AnyView {
-    let place = format!("translate({:.1} {:.1})", shape.figure.x, shape.figure.y);
-    view! {
-        <g class="figure" transform=place>
-            <path d=FIGURE_SHOULDERS />
-            <path d=FIGURE_CROWN />
-        </g>
-    }
-    .into_any()
+    shape.openings.iter().filter_map(|opening| opening.swing.as_ref()).map(arc).collect()
 }

@@ -63,17 +63,18 @@ fn load(state: State, language: Language) -> El {
     ])
 }
 
-/// The last load with every part in it.
+/// The load, parts that are still being solved taken over from before.
 fn heating_load(state: State) -> String {
     let notation = state.notation();
     let words = notation.language.answer();
     state.outcome.with(|outcome| {
-        let written = outcome.load.map(|load| words.about.with(&[&notation.load(load)]));
+        let load = outcome.heat_loss.as_ref().map(|heat_loss| heat_loss.design_load);
+        let written = load.map(|load| words.about.with(&[&notation.load(load)]));
         written.unwrap_or_else(|| words.working.to_owned())
     })
 }
 
-/// At which temperatures it holds, or that it is still an earlier one.
+/// At which temperatures it holds, or that it is still being refined.
 fn beside_load(state: State) -> String {
     let notation = state.notation();
     state.outcome.with(|outcome| {
@@ -138,8 +139,8 @@ pub fn facts(state: State, language: Language) -> El {
     };
     el("div").class("facts").with(&[
         el("dl").with(&[fact(words.headroom, headroom), fact(words.floor, floor_area)]),
-        el("p").class("note").text(words.without),
-        el("p").class("note").text_with(figure(state, kind_of_sizes)),
+        el("p").class("remark").text(words.without),
+        el("p").class("remark").text_with(figure(state, kind_of_sizes)),
     ])
 }
 

@@ -33,7 +33,7 @@ pub fn controls(state: State, language: Language) -> El {
     let walls = Entry { fields: WALLS, label: words.wall_foam, key: "wall_foam" };
     let ceiling = Entry::single(&[Field::CeilingFoam], language);
     let ceiling = ceiling.map(|ceiling| field(state, language, ceiling));
-    let said = |write: Figure| el("p").class("note").text_with(figure(state, write));
+    let said = |write: Figure| el("p").class("remark").text_with(figure(state, write));
     el("section").class("controls").attr("aria-label", words.title).with(&[
         el("div")
             .class("heading")
@@ -44,7 +44,7 @@ pub fn controls(state: State, language: Language) -> El {
         ]),
         el("div").test_id("control-wall-foam").with(&[
             field(state, language, walls),
-            el("p").class("note").text_with(move || walls_differ(state)),
+            el("p").class("remark").text_with(move || walls_differ(state)),
             said(wall_past_frame),
             note(state, language, Caution::ThinFoamForVapour),
             note(state, language, Caution::SprayFoam),

@@ -135,7 +135,7 @@ const FOLDS: [Fold; 8] = [
 impl Part {
     fn shown(self, state: State, language: Language) -> Vec<El> {
         match self {
-            Self::Words(words) => vec![el("p").class("note").text(words)],
+            Self::Words(words) => vec![el("p").class("remark").text(words)],
             Self::Choice(choice) => vec![select(state, &choice(language))],
             Self::Minds(cautions) => {
                 cautions.iter().map(|&caution| note(state, language, caution)).collect()

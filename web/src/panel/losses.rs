@@ -1,22 +1,20 @@
 //! Where the heat goes: one table, largest first, every figure with its reckoning.
 
-use inchwise_core::evaluate::Evaluation;
-use inchwise_core::heat_loss::{Element, Loss};
-use leptos::prelude::{Get, GetUntracked, RwSignal, Set, With};
+use inchwise_core::heat_loss::{Element, HeatLoss, Loss, NotCounted};
+use leptos::prelude::{Get, GetUntracked, Owner, RwSignal, Set, With};
 use wasm_bindgen::JsCast;
 
-use super::figure::figure;
 use super::reckoning::reckoning;
 use crate::dom::{El, el, keep_up};
 use crate::measure::{Notation, decimal};
-use crate::state::State;
+use crate::state::{Outcome, State};
 use crate::text::Language;
 
 /// Losses in the order they are read.
-fn largest_first(evaluation: &Evaluation) -> Vec<Loss> {
-    // A dozen at most: each goes in front of the first that is smaller.
+fn largest_first(losses: &[Loss]) -> Vec<Loss> {
+    // Two dozen at most: each goes in front of the first that is smaller.
     let mut sorted: Vec<Loss> = Vec::new();
-    for &loss in &evaluation.heat_loss.losses {
+    for &loss in losses {
         let smaller = |other: &Loss| other.power < loss.power;
         let place = sorted.iter().position(smaller).unwrap_or(sorted.len());
         sorted.insert(place, loss);
@@ -24,19 +22,50 @@ fn largest_first(evaluation: &Evaluation) -> Vec<Loss> {
     sorted
 }
 
+/// What is shown: with parts taken over where there is something to take over.
+fn shown(outcome: &Outcome) -> &HeatLoss {
+    outcome.heat_loss.as_deref().unwrap_or(&outcome.good.heat_loss)
+}
+
+/// Whether a part has a figure in the table, its own or one taken over.
+fn has_figure(heat_loss: &HeatLoss, part: NotCounted) -> bool {
+    let NotCounted::Detail(place, _) = part else { return false };
+    heat_loss.losses.iter().any(|loss| loss.element == Element::Detail(place))
+}
+
 /// The table and what it leaves out.
 pub fn losses(state: State, language: Language) -> El {
     let words = language.losses();
-    // Rows change places as shares change: what is open goes with the element, not with the row.
+    let body = el("tbody");
+    let table = body.clone();
+    let owner = Owner::current().unwrap_or_default();
+    // What is open goes with the element, not with the row's place.
     let open = RwSignal::new(None::<Element>);
-    let rows = el("tbody").children_with(move || {
+    let mut rows: Vec<Row> = Vec::new();
+    keep_up(Box::new(move || {
         let notation = state.notation();
-        let losses = state.outcome.with(|outcome| largest_first(&outcome.good));
-        losses.into_iter().map(|loss| row(state, loss, notation, open)).collect()
-    });
+        let losses = state.outcome.with(|outcome| largest_first(&shown(outcome).losses));
+        let largest = losses.first().map_or(1.0, |loss| loss.share);
+        let before: Vec<Element> = rows.iter().map(|row| row.element).collect();
+        let mut known = std::mem::take(&mut rows);
+        for loss in &losses {
+            let row = match known.iter().position(|row| row.element == loss.element) {
+                Some(place) => known.swap_remove(place),
+                // Rows outlive this run: a row that is kept must keep up.
+                None => owner.with(|| Row::new(state, language, loss.element, open)),
+            };
+            row.show(loss, largest, notation);
+            rows.push(row);
+        }
+        if !rows.iter().map(|row| row.element).eq(before) {
+            let whole: Vec<El> = rows.iter().map(|row| row.whole.clone()).collect();
+            table.refill(&whole);
+        }
+    }));
     let left_out = el("ul").class("not-counted").children_with(move || {
         state.outcome.with(|outcome| {
-            let parts = outcome.good.heat_loss.not_counted.iter();
+            let heat_loss = shown(outcome);
+            let parts = heat_loss.not_counted.iter().filter(|part| !has_figure(heat_loss, **part));
             parts.map(|&part| el("li").text(&language.not_counted(part))).collect()
         })
     });
@@ -48,57 +77,90 @@ pub fn losses(state: State, language: Language) -> El {
     ]);
     let foot = el("tr").with(&[
         el("th").attr("scope", "row").text(words.total),
-        el("td").class("number").text_with(figure(state, total)),
+        el("td").class("number").text_with(move || total(state)),
         el("td").attr("colspan", "2"),
     ]);
     el("section").class("losses").test_id("losses").attr("aria-label", words.title).with(&[
         el("h3").text(words.title),
-        el("table").with(&[el("thead").child(&head), rows, el("tfoot").child(&foot)]),
+        el("table").with(&[el("thead").child(&head), body, el("tfoot").child(&foot)]),
         el("h4").text(words.not_counted),
-        el("p").class("note").text(words.not_counted_note),
+        el("p").class("remark").text(words.not_counted_note),
         left_out,
     ])
 }
 
-fn total(evaluation: &Evaluation, notation: Notation) -> String {
-    notation.part_of_load(evaluation.heat_loss.design_load)
+fn total(state: State) -> String {
+    let notation = state.notation();
+    state.outcome.with(|outcome| notation.part_of_load(shown(outcome).design_load))
 }
 
-fn row(state: State, loss: Loss, notation: Notation, open: RwSignal<Option<Element>>) -> El {
-    let language = notation.language;
-    let element = loss.element;
-    let how = el("div").children_with(move || {
-        if open.get() != Some(element) {
-            return Vec::new();
-        }
-        state.outcome.with(|outcome| {
-            let how = reckoning(&outcome.good, &loss, notation);
-            let behind: Vec<El> = how.behind.iter().map(|line| el("li").text(line)).collect();
-            vec![el("p").class("formula").text(&how.formula), el("ul").with(&behind)]
-        })
-    });
-    let summary = el("summary")
-        .text(language.element(element))
-        .text(" ")
-        .child(&el("span").class("how").text(language.losses().how));
-    let details = el("details").with(&[summary, how]).on("toggle", move |event| {
-        let target = event.current_target().and_then(|target| target.dyn_into().ok());
-        let is_open = target.is_some_and(|target: web_sys::Element| target.has_attribute("open"));
-        if is_open {
-            open.set(Some(element));
-        } else if open.get_untracked() == Some(element) {
-            open.set(None);
-        }
-    });
-    let shown = details.clone();
-    keep_up(Box::new(move || shown.flag("open", open.get() == Some(element))));
-    let bar = el("span");
-    let width = format!("{}%", decimal(loss.share * 100.0, 1, Language::English));
-    let _ = bar.html().style().set_property("inline-size", &width);
-    el("tr").with(&[
-        el("th").attr("scope", "row").child(&details),
-        el("td").class("number").text(&notation.part_of_load(loss.power)),
-        el("td").class("number").text(&notation.percent(loss.share)),
-        el("td").class("bar").attr("aria-hidden", "true").child(&bar),
-    ])
+/// One row of the table.
+struct Row {
+    element: Element,
+    whole: El,
+    power: El,
+    share: El,
+    bar: El,
+}
+
+impl Row {
+    fn new(
+        state: State,
+        language: Language,
+        element: Element,
+        open: RwSignal<Option<Element>>,
+    ) -> Self {
+        let row = Self {
+            element,
+            whole: el("tr"),
+            power: el("td").class("number"),
+            share: el("td").class("number"),
+            bar: el("span"),
+        };
+        let how = el("div").children_with(move || {
+            if open.get() != Some(element) {
+                return Vec::new();
+            }
+            let notation = state.notation();
+            state.outcome.with(|outcome| {
+                let loss = shown(outcome).losses.iter().find(|loss| loss.element == element);
+                let Some(loss) = loss else { return Vec::new() };
+                let how = reckoning(&outcome.good, loss, notation);
+                let behind: Vec<El> = how.behind.iter().map(|line| el("li").text(line)).collect();
+                vec![el("p").class("formula").text(&how.formula), el("ul").with(&behind)]
+            })
+        });
+        let summary = el("summary")
+            .text(language.element(element))
+            .text(" ")
+            .child(&el("span").class("how").text(language.losses().how));
+        let details = el("details").with(&[summary, how]).on("toggle", move |event| {
+            let target = event.current_target().and_then(|target| target.dyn_into().ok());
+            let is_open =
+                target.is_some_and(|target: web_sys::Element| target.has_attribute("open"));
+            if is_open {
+                open.set(Some(element));
+            } else if open.get_untracked() == Some(element) {
+                open.set(None);
+            }
+        });
+        let opened = details.clone();
+        keep_up(Box::new(move || opened.flag("open", open.get() == Some(element))));
+        let whole = row.whole.clone();
+        whole.with(&[
+            el("th").attr("scope", "row").child(&details),
+            row.power.clone(),
+            row.share.clone(),
+            el("td").class("share-bar").attr("aria-hidden", "true").child(&row.bar),
+        ]);
+        row
+    }
+
+    /// Writes the figures; the largest share fills the bar's cell.
+    fn show(&self, loss: &Loss, largest: f64, notation: Notation) {
+        self.power.say(&notation.part_of_load(loss.power));
+        self.share.say(&notation.percent(loss.share));
+        let width = decimal(loss.share / largest * 100.0, 1, Language::English);
+        let _ = self.bar.html().style().set_property("inline-size", &format!("{width}%"));
+    }
 }

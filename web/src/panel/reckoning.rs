@@ -44,7 +44,8 @@ pub fn reckoning(evaluation: &Evaluation, loss: &Loss, notation: Notation) -> Re
             let placed = evaluation.details.iter().find(|placed| placed.place == place);
             let Some((placed, field)) = placed.and_then(|placed| Some((placed, placed.field()?)))
             else {
-                return coefficient_only(loss, &difference, Vec::new(), notation);
+                let waiting = words.waiting.with(&[notation.language.place(place)]);
+                return coefficient_only(loss, &difference, vec![waiting], notation);
             };
             let (count, each, solved) = match placed.amount {
                 Amount::Metres(length) => {
@@ -147,7 +148,7 @@ mod tests {
 
     /// The number at the start of a text such as `ψ 0.006 W/mK`.
     fn number(text: &str) -> f64 {
-        let digits = text.trim_start_matches("ψ ").replace(',', "").replace('−', "-");
+        let digits = text.trim_start_matches(['ψ', 'χ', ' ']).replace(',', "").replace('−', "-");
         let end = digits.find('\u{a0}').unwrap_or(digits.len());
         digits[..end].parse().expect("a number in front")
     }

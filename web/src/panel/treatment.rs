@@ -63,14 +63,14 @@ pub fn treatment(state: State, language: Language) -> El {
     let options: Vec<El> =
         EndWallTreatment::ALL.iter().map(|&treatment| option(state, language, treatment)).collect();
     el("fieldset")
-        .class("field")
+        .class("treatment")
         .test_id("control-treatment")
         .with(&[
             el("legend").text(words.treatment),
             el("p").class("hint").text(words.treatment_hint),
         ])
         .with(&options)
-        .child(&el("p").class("note").text_with(figure(state, hidden_from)))
+        .child(&el("p").class("remark").text_with(figure(state, hidden_from)))
 }
 
 fn option(state: State, language: Language, treatment: EndWallTreatment) -> El {

@@ -1,10 +1,8 @@
 //! Words on and about the drawings.
 
-use inchwise_core::design::{EndWallTreatment, Surface};
-use inchwise_core::room::Taker;
+mod names;
 
 use super::{Language, Phrase};
-use crate::drawing::geometry::{Direction, Fate, Part, SetBy};
 
 /// The phrases.
 pub struct DrawingWords {
@@ -45,8 +43,8 @@ pub struct DrawingWords {
     pub at_frame: &'static str,
     /// Beside a grip, foam past the frame's face by {0}.
     pub past_frame: Phrase,
-    /// Beside a grip on a surface brought in to hide the castings.
-    pub hides_castings: &'static str,
+    /// Beside a grip on a surface brought in to hide the castings: {0} of foam still fit behind it.
+    pub hides_castings: Phrase,
 
     /// Under the corner boxes, {0} of headroom.
     pub under_corners: Phrase,
@@ -130,7 +128,7 @@ const ENGLISH: DrawingWords = DrawingWords {
     still_free: Phrase("up to the frame: {0} more is free"),
     at_frame: "at the frame’s face: still free",
     past_frame: Phrase("past the frame: takes {0} of room"),
-    hides_castings: "brought in to hide the castings",
+    hides_castings: Phrase("brought in to hide castings: {0} more is free"),
 
     under_corners: Phrase("{0} under the corner boxes"),
     under_castings: Phrase("{0} under the castings"),
@@ -199,7 +197,7 @@ const FRENCH: DrawingWords = DrawingWords {
     still_free: Phrase("jusqu’à l’ossature : encore {0} sans perte"),
     at_frame: "à la face de l’ossature : sans perte",
     past_frame: Phrase("au-delà de l’ossature : prend {0}"),
-    hides_castings: "avancé pour cacher les coins",
+    hides_castings: Phrase("déplacé pour cacher les coins : encore {0} sans perte"),
 
     under_corners: Phrase("{0} sous les coffrets de coin"),
     under_castings: Phrase("{0} sous les pièces de coin"),
@@ -247,159 +245,6 @@ impl Language {
             Self::French => &FRENCH,
         }
     }
-
-    /// What became of a casting, as a short label.
-    pub const fn casting_label(self, fate: Fate) -> &'static str {
-        use Language::{English, French};
-        match (fate, self) {
-            (Fate::Boxed, English) => "casting in its own box",
-            (Fate::Boxed, French) => "pièce de coin en coffret",
-            (Fate::BehindEndWall, English) => "casting behind the end wall",
-            (Fate::BehindEndWall, French) => "pièce de coin derrière la paroi",
-            (Fate::AboveCeiling, English) => "casting above the ceiling",
-            (Fate::AboveCeiling, French) => "pièce de coin au-dessus du plafond",
-            (Fate::WithinBuildUp, English) => "casting inside the build-up",
-            (Fate::WithinBuildUp, French) => "pièce de coin dans l’épaisseur",
-            (Fate::Bare, English) => "bare steel: frosts, drips",
-            (Fate::Bare, French) => "acier nu : givre, goutte",
-        }
-    }
-
-    /// What became of the castings, as a sentence.
-    pub const fn castings_told(self, fate: Fate) -> &'static str {
-        use Language::{English, French};
-        match (fate, self) {
-            (Fate::Boxed, English) => {
-                "The corner castings stand in the corners in foam-filled boxes of their own."
-            }
-            (Fate::Boxed, French) => {
-                "Les pièces de coin sont dans leurs propres coffrets remplis de mousse."
-            }
-            (Fate::BehindEndWall, English) => {
-                "The end walls come forward and hide the corner castings."
-            }
-            (Fate::BehindEndWall, French) => {
-                "Les parois d’extrémité sont avancées et cachent les pièces de coin."
-            }
-            (Fate::AboveCeiling, English) => {
-                "The ceiling comes down and hides the corner castings."
-            }
-            (Fate::AboveCeiling, French) => "Le plafond est abaissé et cache les pièces de coin.",
-            (Fate::WithinBuildUp, English) => {
-                "Frame and foam already stand past the corner castings."
-            }
-            (Fate::WithinBuildUp, French) => {
-                "L’ossature et la mousse dépassent déjà les pièces de coin."
-            }
-            (Fate::Bare, English) => {
-                "The corner castings stand in the room as bare steel, which frosts and drips."
-            }
-            (Fate::Bare, French) => {
-                "Les pièces de coin restent en acier nu dans la pièce : elles givrent et gouttent."
-            }
-        }
-    }
-
-    /// A treatment at the end of its curve.
-    pub const fn treatment_label(self, treatment: EndWallTreatment) -> &'static str {
-        use EndWallTreatment as Treatment;
-        use Language::{English, French};
-        match (treatment, self) {
-            (Treatment::CoverCastings, English) => "cover",
-            (Treatment::CoverCastings, French) => "coffret",
-            (Treatment::BuildOutEndWalls, English) => "build out",
-            (Treatment::BuildOutEndWalls, French) => "avancer",
-            (Treatment::DropCeiling, English) => "drop ceiling",
-            (Treatment::DropCeiling, French) => "abaisser",
-            (Treatment::LeaveBare, English) => "bare",
-            (Treatment::LeaveBare, French) => "nu",
-        }
-    }
-
-    /// A part of the close-up.
-    pub const fn part(self, part: Part) -> &'static str {
-        use Language::{English, French};
-        match (part, self) {
-            (Part::Corrugation, English) => "corrugated steel",
-            (Part::Corrugation, French) => "tôle ondulée",
-            (Part::StandOff, English) => "gap behind",
-            (Part::StandOff, French) => "jeu derrière",
-            (Part::Stud, English) => "stud",
-            (Part::Stud, French) => "montant",
-            (Part::Foam, English) => "foam",
-            (Part::Foam, French) => "mousse",
-            (Part::AirGap, English) => "air gap",
-            (Part::AirGap, French) => "lame d’air",
-            (Part::Lining, English) => "lining",
-            (Part::Lining, French) => "parement",
-        }
-    }
-
-    /// Beside the lining: what sets it.
-    pub const fn set_by(self, set_by: SetBy) -> &'static str {
-        use Language::{English, French};
-        match (set_by, self) {
-            (SetBy::Frame, English) => "set by the frame",
-            (SetBy::Frame, French) => "fixé par l’ossature",
-            (SetBy::Foam, English) => "set by the foam",
-            (SetBy::Foam, French) => "fixé par la mousse",
-        }
-    }
-
-    /// What takes room.
-    pub const fn taker(self, taker: Taker) -> &'static str {
-        use Language::{English, French};
-        match (taker, self) {
-            (Taker::StandOff, English) => "gap",
-            (Taker::StandOff, French) => "jeu",
-            (Taker::Frame, English) => "frame",
-            (Taker::Frame, French) => "ossature",
-            (Taker::FoamPastFrame, English) => "foam past it",
-            (Taker::FoamPastFrame, French) => "mousse au-delà",
-            (Taker::BroughtIn, English) => "to hide castings",
-            (Taker::BroughtIn, French) => "pour cacher les coins",
-            (Taker::Lining, English) => "lining",
-            (Taker::Lining, French) => "parement",
-            (Taker::Levelling, English) => "levelling",
-            (Taker::Levelling, French) => "nivellement",
-            (Taker::FloorFoam, English) => "foam board",
-            (Taker::FloorFoam, French) => "panneau de mousse",
-            (Taker::FloorDeck, English) => "deck",
-            (Taker::FloorDeck, French) => "pontage",
-            (Taker::ClearRoom, English) => "clear room",
-            (Taker::ClearRoom, French) => "espace libre",
-        }
-    }
-
-    /// A surface on the ladder.
-    pub const fn ladder_surface(self, surface: Surface) -> &'static str {
-        use Language::{English, French};
-        match (surface, self) {
-            (Surface::SideWall, English) => "side wall",
-            (Surface::SideWall, French) => "paroi latérale",
-            (Surface::FrontEnd, English) => "front end",
-            (Surface::FrontEnd, French) => "fond",
-            (Surface::DoorEnd, English) => "door end",
-            (Surface::DoorEnd, French) => "bout des portes",
-            (Surface::Ceiling, English) => "ceiling",
-            (Surface::Ceiling, French) => "plafond",
-            (Surface::Floor, English) => "floor",
-            (Surface::Floor, French) => "plancher",
-        }
-    }
-
-    /// A direction of the ladder.
-    pub const fn direction(self, direction: Direction) -> &'static str {
-        use Language::{English, French};
-        match (direction, self) {
-            (Direction::Length, English) => "Length",
-            (Direction::Length, French) => "Longueur",
-            (Direction::Width, English) => "Width",
-            (Direction::Width, French) => "Largeur",
-            (Direction::Height, English) => "Height",
-            (Direction::Height, French) => "Hauteur",
-        }
-    }
 }
 
 #[cfg(test)]
@@ -416,6 +261,7 @@ mod tests {
                 words.chart_told,
                 words.still_free,
                 words.past_frame,
+                words.hides_castings,
                 words.under_corners,
                 words.under_castings,
                 words.tall,

@@ -83,16 +83,25 @@ pub struct ChartPlane {
 impl ChartPlane {
     /// The plane that holds all points.
     pub fn holding<'a>(
-        points: impl IntoIterator<Item = &'a WallDepthPoint> + Clone,
+        points: impl IntoIterator<Item = &'a WallDepthPoint>,
         units: UnitSystem,
     ) -> Self {
-        let paper = Rect::new(0.0, 0.0, 1000.0, 700.0);
-        let of = |point: &WallDepthPoint| Self::values(point, units);
+        let paper = Rect::new(0.0, 0.0, 1000.0, 800.0);
+        let values: Vec<(f64, f64)> =
+            points.into_iter().map(|point| Self::values(point, units)).collect();
+        let lost = values.iter().map(|&(lost, _)| lost);
+        let load = values.iter().map(|&(_, load)| load);
+        // Words stand to the left of the steep part, over the curves and under them.
+        let (lost_low, lost_high) = ends(lost.clone());
+        let (load_low, load_high) = ends(load.clone());
+        let words_left = lost_low - 0.16 * (lost_high - lost_low);
+        let words_over = load_high + 0.3 * (load_high - load_low);
+        let words_under = load_low - 0.4 * (load_high - load_low);
         Self {
             paper,
-            plot: Rect::new(140.0, 40.0, 960.0, 610.0),
-            lost: Axis::holding(points.clone().into_iter().map(|point| of(point).0), 6),
-            load: Axis::holding(points.into_iter().map(|point| of(point).1), 6),
+            plot: Rect::new(150.0, 40.0, 950.0, 710.0),
+            lost: Axis::holding(lost.chain([words_left]), 6),
+            load: Axis::holding(load.chain([words_over, words_under]), 8),
             units,
         }
     }
@@ -121,6 +130,13 @@ impl ChartPlane {
     pub fn load_at(&self, load: f64) -> f64 {
         self.plot.bottom - self.plot.height() * self.load.share(load)
     }
+}
+
+/// The least and the greatest value.
+fn ends(values: impl Iterator<Item = f64>) -> (f64, f64) {
+    values.fold((f64::INFINITY, f64::NEG_INFINITY), |(low, high), value| {
+        (low.min(value), high.max(value))
+    })
 }
 
 #[cfg(test)]

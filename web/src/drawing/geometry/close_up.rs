@@ -4,10 +4,12 @@
 //! y = 0 on the sheet's inner crests: the axes of the field that is solved across this stud, which
 //! a picture of temperatures can share.
 
-use inchwise_core::design::{Stack, Surface};
+use inchwise_core::design::{Field, Stack, Surface};
 use inchwise_core::detail::FrameSlice;
 use inchwise_core::evaluate::Evaluation;
+use inchwise_core::units::Length;
 
+use super::frame::Lie;
 use super::section::FoamFace;
 use super::shape::{Point, Rect};
 use super::sheet::Wave;
@@ -72,6 +74,8 @@ pub struct CloseUp {
     pub sheet: Vec<Point>,
     /// The foam, sheet to face.
     pub foam: Vec<Point>,
+    /// The foam's inner face.
+    pub foam_face: Vec<Point>,
     /// The stud's steel.
     pub stud: [Rect; 3],
     /// The lining.
@@ -89,8 +93,8 @@ pub struct CloseUp {
 }
 
 impl CloseUp {
-    /// Wall drawn before the web and past it: more than one wave.
-    const ALONG: [f64; 2] = [-144.0, 176.0];
+    /// Wall drawn before the web and past it: a crest and both its slopes.
+    const ALONG: [f64; 2] = [-102.0, 134.0];
     /// Outdoors drawn behind the sheet.
     const OUTDOORS: f64 = 66.0;
     /// Room drawn past the deepest lining.
@@ -115,17 +119,15 @@ impl CloseUp {
             wave.bends(left, right).iter().map(|&(x, behind)| Point::new(x, -behind)).collect();
         let outer = inner.iter().rev().map(|point| Point::new(point.x, point.y - wave.thickness));
         let face = wave.foam_face(stack.foam.as_mm(), design.foam_measure, left, right);
-        let foam = inner
-            .iter()
-            .copied()
-            .chain(face.iter().rev().map(|&(x, depth)| Point::new(x, depth)))
-            .collect();
+        let foam_face = Lie::Top.line(&face);
+        let foam = inner.iter().chain(foam_face.iter().rev()).copied().collect();
         let lining_back = stack.lining_back().as_mm();
         Self {
             paper: window.grown(Self::NAMES, 4.0, Self::NAMES, 4.0),
             window,
             sheet: inner.iter().copied().chain(outer).collect(),
             foam,
+            foam_face,
             stud: stud(&slice),
             lining: Rect::new(left, lining_back, right, lining_back + stack.lining.as_mm()),
             frame_chain: frame_chain(&stack, wave.depth),
@@ -140,14 +142,12 @@ impl CloseUp {
         }
     }
 
-    /// How deep the paper reaches. It follows the frame but not the foam, so that it keeps its
-    /// shape while the foam is moved.
+    /// How deep the paper reaches: past the deepest foam allowed, or the frame. It does not follow
+    /// the foam chosen, so that the paper keeps its shape while the foam is moved.
     fn depth_drawn(stack: &Stack) -> f64 {
-        const STEP: f64 = 50.0;
-        const LEAST: f64 = 200.0;
-        let frame = (stack.stand_off + stack.member + stack.lining).as_mm();
-        let deepest_foam = 200.0 + stack.lining.as_mm();
-        (frame.max(LEAST).max(deepest_foam) / STEP).ceil() * STEP + Self::ROOM
+        let frame = stack.stand_off + stack.member;
+        let deepest_foam = Length::new(Field::SideWallFoam.range().maximum);
+        (frame.max(deepest_foam) + stack.lining).as_mm() + Self::ROOM
     }
 }
 
@@ -207,7 +207,6 @@ mod tests {
     use inchwise_core::design::Design;
     use inchwise_core::detail::DetailMemory;
     use inchwise_core::evaluate::evaluate;
-    use inchwise_core::units::Length;
 
     #[test]
     fn the_foam_s_chain_ends_where_the_room_begins() {

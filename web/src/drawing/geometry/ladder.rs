@@ -38,7 +38,7 @@ impl LadderBar {
     /// Units from one end of every bar to the other.
     pub const WIDTH: f64 = 1000.0;
     /// The least that the broken rung takes.
-    const ROOM: f64 = 250.0;
+    const ROOM: f64 = 310.0;
     /// Millimetres taken for which the bars have a scale each, so that the scale holds still while
     /// foam is moved.
     const SCALES: [f64; 6] = [160.0, 240.0, 320.0, 480.0, 720.0, 1080.0];

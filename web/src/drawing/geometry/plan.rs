@@ -61,6 +61,8 @@ pub struct Plan {
     pub foam_outside: Vec<Point>,
     /// The foam's inner face.
     pub foam_inside: Vec<Point>,
+    /// The foam's inner face on the front end and on the door end.
+    pub end_faces: [Vec<Point>; 2],
     /// Back and face of the lining.
     pub lining: [Rect; 2],
     /// Every stud's section as an open line.
@@ -119,14 +121,19 @@ impl Plan {
         let side_wave = Wave::between(&freight_box.side_corrugation, bare.left, bare.right);
         let front_wave = Wave::between(&freight_box.front_corrugation, bare.top, bare.bottom);
         let sheets = sheets(&bare, &side_wave, &front_wave);
+        let foam_inside = foam_faces(design, &bare, &side_wave, &front_wave);
+        let [right_side, left_side, front_face] = &foam_inside;
+        let door_face = right_side.last().into_iter().chain(left_side.first()).copied().collect();
+        let front_face = front_face.clone();
         let margin = outside.width() * 0.068;
         Self {
-            paper: outside.grown(margin, margin * 0.25, margin * 0.3, margin * 1.05),
+            paper: outside.grown(margin, margin * 0.4, margin * 0.3, margin * 1.05),
             outside,
             bare,
             clear,
             foam_outside: foam_outside(&bare, &sheets),
-            foam_inside: foam_inside(design, &bare, &side_wave, &front_wave),
+            foam_inside: foam_inside.concat(),
+            end_faces: [front_face, door_face],
             sheets,
             cargo_doors: cargo_doors(&bare, door),
             lining: [inset(&back), clear],
@@ -136,7 +143,7 @@ impl Plan {
             front_face: FoamFace::of(&design.stack(Surface::FrontEnd)),
             door_face: FoamFace::of(&design.stack(Surface::DoorEnd)),
             side_face: FoamFace::of(&design.stack(Surface::SideWall)),
-            figure: Point::new(bare.width() * 0.36, bare.centre().y),
+            figure: Point::new(bare.width() * 0.5, bare.height() * 0.62),
         }
     }
 
@@ -198,8 +205,9 @@ fn foam_outside(bare: &Rect, sheets: &[Vec<Point>]) -> Vec<Point> {
     [right_side.clone(), back(left_side), back(front)].concat()
 }
 
-/// The foam faces of the four walls, each cut off where it meets its neighbours.
-fn foam_inside(design: &Design, bare: &Rect, side: &Wave, front: &Wave) -> Vec<Point> {
+/// The foam faces of the right side wall, the left side wall and the front end, clockwise, each cut
+/// off where it meets its neighbours.
+fn foam_faces(design: &Design, bare: &Rect, side: &Wave, front: &Wave) -> [Vec<Point>; 3] {
     let foam = |surface| design.stack(surface).foam.as_mm();
     let (wall, front_foam) = (foam(Surface::SideWall), foam(Surface::FrontEnd));
     let door_foam = foam(Surface::DoorEnd);
@@ -214,7 +222,6 @@ fn foam_inside(design: &Design, bare: &Rect, side: &Wave, front: &Wave) -> Vec<P
         back(Lie::Bottom(bare.bottom).line(&along_side)),
         back(Lie::Left.line(&along_front)),
     ]
-    .concat()
 }
 
 /// Two leaves that meet in the middle, as thick as half of what the doors stand out.
@@ -354,12 +361,10 @@ mod tests {
     #[test]
     fn there_are_as_many_studs_as_the_envelope_counts() {
         for evaluation in samples::evaluations() {
-            let counted: u32 = evaluation
-                .envelope
-                .frame_lines
+            let design = evaluation.checked.design();
+            let counted: u32 = [Surface::SideWall, Surface::FrontEnd, Surface::DoorEnd]
+                .map(|wall| frame_members(design, &evaluation.room.clear, wall))
                 .iter()
-                .filter(|lines| lines.surface != Surface::Ceiling)
-                .map(|lines| lines.count)
                 .sum();
             assert_eq!(Plan::of(&evaluation).studs.len(), counted as usize);
         }

@@ -235,7 +235,7 @@ impl Section {
             side_face: FoamFace::of(&wall),
             ceiling_face: FoamFace::of(&ceiling),
             headroom,
-            figure: Point::new(bare.left + bare.width() * 0.36, clear.bottom),
+            figure: Point::new(bare.left + bare.width() * 0.33, clear.bottom),
         }
     }
 

@@ -139,9 +139,9 @@ pub fn all_open<'a>(lines: impl IntoIterator<Item = &'a [Point]>) -> String {
     path
 }
 
-/// Path data of several rectangles.
+/// Path data of several rectangles; those that cover nothing are left out.
 pub fn rects<'a>(rects: impl IntoIterator<Item = &'a Rect>) -> String {
-    rects.into_iter().map(Rect::path).collect()
+    rects.into_iter().filter(|rect| !rect.is_empty()).map(Rect::path).collect()
 }
 
 #[cfg(test)]

@@ -6,10 +6,9 @@ use inchwise_core::envelope::{Amount, Envelope, Place};
 use inchwise_core::room::Room;
 use inchwise_core::tradeoff::wall_depth_point;
 use inchwise_core::units::Length;
-use wasm_bindgen::prelude::wasm_bindgen;
 
-use super::message::Message;
-use super::pack::unpack_design;
+use crate::message::Message;
+use crate::pack::unpack_design;
 
 /// One design to be worked through.
 struct Job {
@@ -24,21 +23,13 @@ struct Job {
 }
 
 /// Solves what the page asks, one piece a step.
-#[wasm_bindgen]
 #[derive(Default)]
-pub struct AsideSolver {
+pub struct Solver {
     memory: DetailMemory,
     job: Option<Job>,
 }
 
-#[wasm_bindgen]
-impl AsideSolver {
-    /// A solver that knows nothing yet.
-    #[wasm_bindgen(constructor)]
-    pub fn new() -> Self {
-        Self::default()
-    }
-
+impl Solver {
     /// Takes a design in place of whatever was being worked on, with the wall depths of the curve in
     /// metres, none for no curve. A design that does not pass its check is not worked on.
     pub fn take(&mut self, request: u32, design: &[f64], depths: &[f64]) {
@@ -51,10 +42,10 @@ impl AsideSolver {
     }
 
     /// Works on for one piece and says what came of it; nothing once all is done.
-    pub fn step(&mut self) -> Option<Box<[f64]>> {
+    pub fn step(&mut self) -> Option<Vec<f64>> {
         let job = self.job.as_mut()?;
         let message = next_message(job, &mut self.memory)?;
-        Some(message.pack(job.request).into_boxed_slice())
+        Some(message.pack(job.request))
     }
 }
 

@@ -1,8 +1,6 @@
-//! The page's side: asks the worker for what the present design lacks, and learns what it says.
-//! Where no worker can be had, the same work is done here in short slices.
+//! Asks the worker for the fields that the present design lacks, and learns what it says.
 
-use std::time::Duration;
-
+use inchwise_aside::{Message, pack_design};
 use inchwise_core::conduction::ConductionError;
 use inchwise_core::design::{CheckedDesign, EndWallTreatment};
 use inchwise_core::detail::{DetailField, Effort, placed_detail};
@@ -15,18 +13,9 @@ use wasm_bindgen::JsCast;
 use wasm_bindgen::prelude::{Closure, JsValue};
 use web_sys::{MessageEvent, Worker};
 
-use super::message::Message;
-use super::pack::pack_design;
-use super::solver::AsideSolver;
-use crate::dom::{Waiting, keep_up};
+use crate::dom::keep_up;
 use crate::drawing::geometry::depths;
 use crate::state::State;
-
-/// A slice of work on the page stops after this long, ms: two fit into a frame.
-const SLICE: f64 = 8.0;
-
-/// Between two slices, so that input goes first.
-const PAUSE: Duration = Duration::from_millis(4);
 
 /// Answers to older requests than this many are let go.
 const REMEMBERED: usize = 8;
@@ -44,10 +33,10 @@ struct Request {
     with_curve: bool,
 }
 
-/// Who does the work.
-enum Hand {
-    Worker { worker: Worker, _on_message: Closure<dyn FnMut(MessageEvent)> },
-    Page(Box<AsideSolver>),
+/// The worker and what hears it.
+struct Hand {
+    worker: Worker,
+    _on_message: Closure<dyn FnMut(MessageEvent)>,
 }
 
 /// The work aside of one planner.
@@ -56,39 +45,25 @@ pub struct Aside {
     state: State,
     hand: StoredValue<Option<Hand>, LocalStorage>,
     requests: StoredValue<Vec<Request>>,
-    pause: Waiting,
 }
 
 impl Aside {
-    /// Sets a worker to work, or the page itself where there is none.
-    pub fn start(state: State, worker: Option<Worker>) {
+    /// Sets a worker to work for as long as the planner stands.
+    pub fn start(state: State, worker: Worker) {
         let aside = Self {
             state,
             hand: StoredValue::new_local(None),
             requests: StoredValue::new(Vec::new()),
-            pause: Waiting::new(),
         };
-        match worker {
-            Some(worker) => aside.employ(worker),
-            None => aside.hand.set_value(Some(Hand::Page(Box::default()))),
-        }
-        keep_up(Box::new(move || aside.ask()));
-        on_cleanup(move || aside.stop());
-    }
-
-    fn employ(self, worker: Worker) {
         let on_message = Closure::<dyn FnMut(MessageEvent)>::new(move |event: MessageEvent| {
             let answers = event.data().dyn_into::<Array>().unwrap_or_default();
             let answers = answers.iter().filter_map(|answer| answer.dyn_into().ok());
-            self.hear(answers.map(|answer: Float64Array| answer.to_vec()));
+            aside.hear(answers.map(|answer: Float64Array| answer.to_vec()));
         });
         worker.set_onmessage(Some(on_message.as_ref().unchecked_ref()));
-        let give_up = Closure::once_into_js(move || {
-            self.hand.try_set_value(Some(Hand::Page(Box::default())));
-            self.ask();
-        });
-        worker.set_onerror(Some(give_up.unchecked_ref()));
-        self.hand.set_value(Some(Hand::Worker { worker, _on_message: on_message }));
+        aside.hand.set_value(Some(Hand { worker, _on_message: on_message }));
+        keep_up(Box::new(move || aside.ask()));
+        on_cleanup(move || aside.stop());
     }
 
     /// Asks for the present design, unless nothing of it is lacking.
@@ -119,43 +94,11 @@ impl Aside {
                 number
             })
             .unwrap_or_default();
-        let here = self.hand.try_update_value(|hand| match hand {
-            Some(Hand::Worker { worker, .. }) => {
-                post(worker, number, &design, &sweep);
-                false
+        self.hand.try_with_value(|hand| {
+            if let Some(hand) = hand {
+                post(&hand.worker, number, &design, &sweep);
             }
-            Some(Hand::Page(solver)) => {
-                solver.take(number, &design, &sweep);
-                true
-            }
-            None => false,
         });
-        if here == Some(true) {
-            self.schedule();
-        }
-    }
-
-    fn schedule(self) {
-        self.pause.after(PAUSE, Box::new(move || self.slice()));
-    }
-
-    fn slice(self) {
-        let end = js_sys::Date::now() + SLICE;
-        let mut answers: Vec<Vec<f64>> = Vec::new();
-        let going_on = self.hand.try_update_value(|hand| {
-            let Some(Hand::Page(solver)) = hand else { return false };
-            while let Some(answer) = solver.step() {
-                answers.push(answer.into_vec());
-                if js_sys::Date::now() >= end {
-                    return true;
-                }
-            }
-            false
-        });
-        self.hear(answers.into_iter());
-        if going_on == Some(true) {
-            self.schedule();
-        }
     }
 
     /// Learns what was said; the page is told once for all of it.
@@ -217,9 +160,8 @@ impl Aside {
     }
 
     fn stop(self) {
-        if let Some(Some(Hand::Worker { worker, .. })) = self.hand.try_update_value(Option::take) {
-            worker.set_onmessage(None);
-            worker.set_onerror(None);
+        if let Some(Some(hand)) = self.hand.try_update_value(Option::take) {
+            hand.worker.set_onmessage(None);
         }
     }
 }

@@ -6,7 +6,7 @@ use inchwise_core::detail::DetailField;
 use inchwise_core::tradeoff::WallDepthPoint;
 use inchwise_core::units::{Length, Power, Volume};
 
-use super::pack::{pack_field, unpack_field};
+use crate::pack::{pack_field, unpack_field};
 
 /// One message of the worker.
 #[derive(Clone, Debug, PartialEq)]

@@ -1,0 +1,30 @@
+//! The solver alone in wasm: what the worker runs. It stays out of the page's own wasm, which is
+//! there sooner without it.
+
+use inchwise_aside::Solver;
+use wasm_bindgen::prelude::wasm_bindgen;
+
+/// Solves what the page asks, one piece a step.
+#[wasm_bindgen]
+#[derive(Default)]
+pub struct AsideSolver(Solver);
+
+#[wasm_bindgen]
+impl AsideSolver {
+    /// A solver that knows nothing yet.
+    #[wasm_bindgen(constructor)]
+    pub fn new() -> Self {
+        Self::default()
+    }
+
+    /// Takes a design in place of whatever was being worked on, with the wall depths of the curve
+    /// in metres, none for no curve.
+    pub fn take(&mut self, request: u32, design: &[f64], depths: &[f64]) {
+        self.0.take(request, design, depths);
+    }
+
+    /// Works on for one piece and says what came of it; nothing once all is done.
+    pub fn step(&mut self) -> Option<Box<[f64]>> {
+        self.0.step().map(Vec::into_boxed_slice)
+    }
+}
