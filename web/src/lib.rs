@@ -10,6 +10,7 @@ mod aside;
 mod dom;
 pub mod drawing;
 mod embed;
+mod kept;
 pub mod link;
 pub mod measure;
 mod outward;

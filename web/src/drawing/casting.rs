@@ -1,11 +1,11 @@
 //! Castings and what is done about them, drawn.
 
-use leptos::prelude::{Memo, With};
-
 use super::geometry::{Corner, Cover, Showing, all_closed, rects};
 use super::paper::path;
 use super::pattern::Patterns;
 use crate::dom::{El, svg};
+use crate::kept::Kept;
+use crate::measure::plain;
 
 /// A drop, its tip up, one unit about its middle.
 const DROP: &str =
@@ -44,7 +44,7 @@ impl Corners {
         bare.map(|corner| {
             let centre = corner.steel.centre();
             let size = (self.unit * 13.0).min(corner.steel.height() * 0.28);
-            let place = format!("translate({:.1} {:.1}) scale({size:.2})", centre.x, centre.y);
+            let place = format!("{} scale({})", centre.translated(), plain(size, 2, ""));
             svg("path").attr("d", DROP).attr("transform", &place)
         })
         .collect()
@@ -52,7 +52,7 @@ impl Corners {
 }
 
 /// Castings as drawn.
-pub fn castings(corners: Memo<Corners>, patterns: &Patterns) -> [El; 6] {
+pub fn castings(corners: Kept<Corners>, patterns: &Patterns) -> [El; 6] {
     let all = |draw: fn(&Corners) -> String| move || corners.with(draw);
     [
         path("foam", all(Corners::foam)).attr("fill", &patterns.foam()),

@@ -2,7 +2,6 @@
 
 use inchwise_core::design::Surface;
 use inchwise_core::units::Length;
-use leptos::prelude::{Get, Memo, With};
 
 use super::geometry::{
     CloseUp, Part, Point, Rect, Rung, SetBy, all_open, closed, open, rects, spread,
@@ -12,6 +11,7 @@ use super::paper::{Paper, label, path, placed};
 use super::pattern::{Patterns, unit_of};
 use super::section::WALL_FOAM;
 use crate::dom::{El, el};
+use crate::kept::Kept;
 use crate::measure::Notation;
 use crate::state::State;
 use crate::text::Language;
@@ -23,8 +23,8 @@ const GRIP: f64 = 0.16;
 
 /// The close-up with a grip on the foam's face, and below it what sets the lining.
 pub fn close_up(state: State, language: Language) -> El {
-    let shape = Memo::new(move |_| state.outcome.with(|outcome| CloseUp::of(&outcome.good)));
-    let size = Memo::new(move |_| shape.with(|shape| shape.paper));
+    let shape = Kept::new(move || state.look(|outcome| CloseUp::of(&outcome.good)));
+    let size = Kept::new(move || shape.with(|shape| shape.paper));
     let words = language.drawing();
     let rule = move || {
         let notation = state.notation();
@@ -220,7 +220,7 @@ fn labels(shape: &CloseUp, notation: Notation) -> Vec<El> {
     labels
 }
 
-fn picture(shape: Memo<CloseUp>, size: Memo<Rect>) -> Vec<El> {
+fn picture(shape: Kept<CloseUp>, size: Kept<Rect>) -> Vec<El> {
     let patterns = Patterns { name: NAME };
     let all = |draw: fn(&CloseUp) -> String| move || shape.with(draw);
     let chains = |draw: fn(&Chain, &CloseUp) -> String| {

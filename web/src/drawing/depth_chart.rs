@@ -3,12 +3,13 @@
 use inchwise_core::design::EndWallTreatment;
 use inchwise_core::tradeoff::WallDepthPoint;
 use inchwise_core::units::{Length, METRES_PER_INCH};
-use leptos::prelude::{Get, Memo, With};
+use leptos::prelude::{Get, With};
 
 use super::geometry::{ChartPlane, Curve, Point, all_open, curves, frame_face, open};
 use super::paper::{Paper, label, path, still_path};
 use crate::dom::{El, el, svg};
-use crate::measure::{Notation, UnitSystem, decimal};
+use crate::kept::Kept;
+use crate::measure::{Notation, UnitSystem, decimal, plain};
 use crate::state::State;
 use crate::text::Language;
 
@@ -27,7 +28,7 @@ struct Chart {
 
 impl Chart {
     fn of(state: State) -> Self {
-        let (treatment, frame, present) = state.outcome.with(|outcome| {
+        let (treatment, frame, present) = state.look(|outcome| {
             let design = outcome.good.checked.design();
             (design.end_wall_treatment, frame_face(design), outcome.point)
         });
@@ -62,8 +63,8 @@ fn finished(state: State) -> bool {
 
 /// The chart, its axes named, and under it the same as a table.
 pub fn depth_chart(state: State, language: Language) -> El {
-    let chart = Memo::new(move |_| Chart::of(state));
-    let size = Memo::new(move |_| chart.with(|chart| chart.plane.paper));
+    let chart = Kept::new(move || Chart::of(state));
+    let size = Kept::new(move || chart.with(|chart| chart.plane.paper));
     let words = language.drawing();
     let told = move || {
         let notation = state.notation();
@@ -84,7 +85,7 @@ pub fn depth_chart(state: State, language: Language) -> El {
         .figure("chart-figure", &[drawn, details])
         .class_with("working", move || !finished(state))
         // While fields are still being solved the mark is that of an earlier design.
-        .class_with("refining", move || state.outcome.with(|outcome| outcome.is_refining()))
+        .class_with("refining", move || state.look(|outcome| outcome.is_refining()))
 }
 
 fn told(chart: &Chart, notation: Notation) -> Option<String> {
@@ -215,12 +216,14 @@ fn kink_leader(chart: &Chart) -> Option<[Point; 2]> {
 /// furthest, so that no leader crosses another.
 fn treatment_leaders(chart: &Chart) -> Vec<(&Curve, [Point; 3])> {
     let plane = &chart.plane;
-    let mut tops: Vec<(&Curve, Point)> = chart
-        .curves
-        .iter()
-        .filter_map(|curve| Some((curve, plane.place(curve.points.first()?))))
-        .collect();
-    tops.sort_by(|(_, one), (_, other)| one.x.total_cmp(&other.x));
+    let mut tops: Vec<(&Curve, Point)> = Vec::new();
+    for curve in &chart.curves {
+        if let Some(point) = curve.points.first() {
+            let top = plane.place(point);
+            let further = tops.iter().position(|(_, other)| other.x > top.x);
+            tops.insert(further.unwrap_or(tops.len()), (curve, top));
+        }
+    }
     let Some(&(_, last)) = tops.last() else { return Vec::new() };
     const ROW: f64 = 46.0;
     let names = last.x + 40.0;
@@ -273,12 +276,12 @@ fn lines(chart: &Chart) -> Vec<El> {
 fn circle(class: &str, at: Point, radius: f64) -> El {
     svg("circle")
         .class(class)
-        .attr("cx", &format!("{:.1}", at.x))
-        .attr("cy", &format!("{:.1}", at.y))
-        .attr("r", &format!("{radius:.0}"))
+        .attr("cx", &plain(at.x, 1, ""))
+        .attr("cy", &plain(at.y, 1, ""))
+        .attr("r", &plain(radius, 0, ""))
 }
 
-fn picture(chart: Memo<Chart>) -> Vec<El> {
+fn picture(chart: Kept<Chart>) -> Vec<El> {
     let present = move || {
         chart.with(|chart| {
             let place = chart.present.as_ref().map(|present| chart.plane.place(present));

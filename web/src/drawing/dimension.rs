@@ -1,11 +1,10 @@
 //! Dimension lines.
 
-use leptos::prelude::{Memo, With};
-
 use super::geometry::{Point, all_closed, all_open};
 use super::paper::path;
 use super::pattern::Patterns;
 use crate::dom::El;
+use crate::kept::Kept;
 
 /// A measure laid beside the box, steel to steel: hatched where room is taken, an arrowed line
 /// where it is clear.
@@ -70,7 +69,7 @@ impl Tape {
 }
 
 /// Tapes as drawn.
-pub fn tapes(tapes: Memo<[Tape; 2]>, patterns: &Patterns) -> [El; 3] {
+pub fn tapes(tapes: Kept<[Tape; 2]>, patterns: &Patterns) -> [El; 3] {
     let all =
         |draw: fn(&Tape) -> String| move || tapes.with(|tapes| tapes.iter().map(draw).collect());
     [

@@ -2,15 +2,14 @@
 
 use inchwise_core::design::{Design, Field, Stack, Surface};
 use inchwise_core::units::Length;
-use leptos::prelude::{
-    Get, GetUntracked, GetValue, Memo, SetValue, StoredValue, With, WithUntracked,
-};
+use leptos::prelude::{Get, GetUntracked, GetValue, SetValue, StoredValue, WithUntracked, untrack};
 use wasm_bindgen::JsCast;
 use web_sys::{Element, Event, HtmlElement, KeyboardEvent, PointerEvent};
 
 use super::geometry::{FoamFace, Point, Rect};
 use crate::dom::{El, el};
-use crate::measure::{Notation, Scale};
+use crate::kept::Kept;
+use crate::measure::{Notation, Scale, plain};
 use crate::state::State;
 use crate::text::DrawingWords;
 
@@ -66,7 +65,7 @@ pub struct Grip {
     /// Its name.
     pub name: fn(&DrawingWords) -> &'static str,
     /// The paper it lies on.
-    pub paper: Memo<Rect>,
+    pub paper: Kept<Rect>,
     /// Where the face lies for a foam depth, mm.
     pub at: Box<dyn Fn(f64) -> Point + Send + Sync>,
     /// Whether it says beside it what the foam costs.
@@ -115,7 +114,7 @@ struct Hold {
     fields: &'static [Field],
     field: Field,
     towards: Towards,
-    paper: Memo<Rect>,
+    paper: Kept<Rect>,
     drag: StoredValue<Option<Drag>>,
 }
 
@@ -150,7 +149,7 @@ impl Hold {
             x: f64::from(pointer.client_x()),
             y: f64::from(pointer.client_y()),
             depth: self.depth(),
-            mm_per_pixel: (self.paper.get_untracked().width() / width).min(COARSEST),
+            mm_per_pixel: (untrack(|| self.paper.get()).width() / width).min(COARSEST),
         }));
     }
 
@@ -199,21 +198,21 @@ impl Grip {
         let Self { state, key, fields, surface, towards, name, paper, at, with_note } = self;
         let grip = el("div").class(towards.class());
         let Some(&field) = fields.first() else { return grip };
-        let depth = move || state.design.with(|design| design.get(field).unwrap_or_default());
-        let stack = move || state.design.with(|design: &Design| design.stack(surface));
+        let depth = move || state.chosen(|design| design.get(field).unwrap_or_default());
+        let stack = move || state.chosen(|design: &Design| design.stack(surface));
         let reading = move || state.notation().length(Length::new(depth()));
         let words = move || state.language.get().drawing();
         let cost = move || cost(&stack(), state.notation(), words());
         // How far the room lies from the foam, over the width of the drawing.
         let past = move || {
             let stack = stack();
-            format!("{:.4}", (stack.total() - stack.foam).as_mm() / paper.get().width())
+            plain((stack.total() - stack.foam).as_mm() / paper.get().width(), 4, "")
         };
-        let place = Memo::new(move |_| paper.get().percent(at(Length::new(depth()).as_mm())));
+        let place = Kept::new(move || paper.get().percent(at(Length::new(depth()).as_mm())));
         let in_unit = move |position: fn(&Scale, f64) -> i64| {
             move || {
                 let scale = Scale::of(field, state.units.get());
-                (scale.step * position(&scale, depth()) as f64).to_string()
+                plain(scale.step * position(&scale, depth()) as f64, 3, "")
             }
         };
 
@@ -244,8 +243,8 @@ impl Grip {
             .child(&plate);
         let grip = grip
             .style_with("--past", past)
-            .style_with("left", move || format!("{:.3}%", place.get().0))
-            .style_with("top", move || format!("{:.3}%", place.get().1))
+            .style_with("left", move || plain(place.get().0, 3, "%"))
+            .style_with("top", move || plain(place.get().1, 3, "%"))
             .child(&el("span").class("lead").attr("aria-hidden", "true"))
             .child(&tag);
         if !with_note {

@@ -3,13 +3,13 @@
 use inchwise_core::design::Surface;
 use inchwise_core::room::{Step, Taker};
 use inchwise_core::units::Length;
-use leptos::prelude::{Memo, With};
 
 use super::geometry::{BarRung, Direction, LadderBar, Point, Rect, all_open};
 use super::paper::{figure, still_path};
 use super::pattern::Patterns;
 use crate::dom::{El, el, svg};
-use crate::measure::{NO_BREAK_SPACE, Notation};
+use crate::kept::Kept;
+use crate::measure::{NO_BREAK_SPACE, Notation, plain};
 use crate::state::State;
 use crate::text::Language;
 
@@ -18,7 +18,7 @@ const PATTERNS: Patterns = Patterns { name: NAME };
 
 /// What took each millimetre.
 pub fn ladder(state: State, language: Language) -> El {
-    let bars = Memo::new(move |_| state.outcome.with(|outcome| LadderBar::all(&outcome.good)));
+    let bars = Kept::new(move || state.look(|outcome| LadderBar::all(&outcome.good)));
     let patterns = svg("svg")
         .class("picture patterns")
         .attr("aria-hidden", "true")
@@ -63,7 +63,10 @@ fn drawn(bar: &LadderBar, notation: Notation) -> El {
     let figures: Vec<El> = bar.rungs.iter().filter_map(|rung| figure_in(rung, notation)).collect();
     let picture = svg("svg")
         .class("picture")
-        .attr("viewBox", &format!("0 0 {} {HEIGHT}", LadderBar::WIDTH))
+        .attr(
+            "viewBox",
+            &format!("0 0 {} {}", plain(LadderBar::WIDTH, 0, ""), plain(HEIGHT, 0, "")),
+        )
         .attr("preserveAspectRatio", "none")
         .with(&rungs);
     el("div").class("ladder-bar").attr("aria-hidden", "true").child(&picture).with(&figures)
@@ -83,7 +86,7 @@ fn figure_in(rung: &BarRung, notation: Notation) -> Option<El> {
         let x = (rung.from + rung.to) / 2.0 / LadderBar::WIDTH * 100.0;
         el("span")
             .class(if clear { "label strong" } else { "label in-rung" })
-            .style("left", &format!("{x:.2}%"))
+            .style("left", &plain(x, 2, "%"))
             .style("top", "50%")
             .text(written)
     })

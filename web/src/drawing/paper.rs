@@ -3,10 +3,10 @@
 //! Labels and grips are ordinary text and elements placed over the picture by per cent, so that
 //! they keep their size at every width while the picture keeps its scale.
 
-use leptos::prelude::{Get, Memo};
-
 use super::geometry::{Point, Rect};
 use crate::dom::{El, el, svg};
+use crate::kept::Kept;
+use crate::measure::plain;
 
 /// A drawing: its name, its paper and its title.
 #[derive(Clone, Copy)]
@@ -14,7 +14,7 @@ pub struct Paper {
     /// Names the drawing in classes, identities and tests.
     pub name: &'static str,
     /// The paper in the drawing's own units.
-    pub size: Memo<Rect>,
+    pub size: Kept<Rect>,
     /// Its title.
     pub title: &'static str,
 }
@@ -42,7 +42,7 @@ impl Paper {
         let labels = el("div").class("labels").attr("aria-hidden", "true").children_with(labels);
         let shape = move || {
             let paper = size.get();
-            format!("{:.0} / {:.0}", paper.width(), paper.height())
+            plain(paper.width(), 0, " / ") + &plain(paper.height(), 0, "")
         };
         el("div")
             .class("paper")
@@ -77,8 +77,8 @@ pub fn placed(paper: &Rect, at: Point, class: &str) -> El {
     let (x, y) = paper.percent(at);
     el("span")
         .class(&format!("label {class}"))
-        .style("left", &format!("{x:.2}%"))
-        .style("top", &format!("{y:.2}%"))
+        .style("left", &plain(x, 2, "%"))
+        .style("top", &plain(y, 2, "%"))
 }
 
 /// A path that keeps up.

@@ -1,6 +1,7 @@
 //! Materials as patterns, so that a drawing reads in one colour.
 
 use crate::dom::{El, svg};
+use crate::measure::plain;
 
 /// The patterns of one drawing.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -46,11 +47,11 @@ impl Patterns {
         let tile = |material: &str, width: f64, height: f64, turn: i32| {
             svg("pattern")
                 .attr("id", &format!("{}-{material}", self.name))
-                .attr("width", &width.to_string())
-                .attr("height", &height.to_string())
+                .attr("width", &plain(width, 1, ""))
+                .attr("height", &plain(height, 1, ""))
                 .attr("patternUnits", "userSpaceOnUse")
                 .attr_with("patternTransform", move || {
-                    format!("rotate({turn}) scale({:.4})", unit())
+                    format!("rotate({turn}) scale({})", plain(unit(), 4, ""))
                 })
         };
         let drawn = |class: &str, data: &str| svg("path").class(class).attr("d", data);

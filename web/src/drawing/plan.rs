@@ -2,7 +2,6 @@
 
 use inchwise_core::design::{Field, Surface};
 use inchwise_core::units::Length;
-use leptos::prelude::{Get, Memo, With};
 
 use super::casting::{Corners, castings};
 use super::dimension::{Tape, tapes};
@@ -14,7 +13,8 @@ use super::grip::{Grip, Towards};
 use super::paper::{Paper, label, path, still_path};
 use super::pattern::{Patterns, unit_of};
 use crate::dom::{El, svg};
-use crate::measure::Notation;
+use crate::kept::Kept;
+use crate::measure::{Notation, plain};
 use crate::state::State;
 use crate::text::Language;
 
@@ -25,12 +25,12 @@ const LONG: f64 = 8000.0;
 
 /// The plan with a grip on either end wall.
 pub fn plan(state: State, language: Language) -> El {
-    let shape = Memo::new(move |_| state.outcome.with(|outcome| Plan::of(&outcome.good)));
-    let size = Memo::new(move |_| shape.with(|shape| shape.paper));
+    let shape = Kept::new(move || state.look(|outcome| Plan::of(&outcome.good)));
+    let size = Kept::new(move || shape.with(|shape| shape.paper));
     let words = language.drawing();
     let told = move || {
         let notation = state.notation();
-        state.outcome.with(|outcome| {
+        state.look(|outcome| {
             let good = &outcome.good;
             let (design, room) = (good.checked.design(), &good.room);
             words.plan_told.with(&[
@@ -56,7 +56,7 @@ pub fn plan(state: State, language: Language) -> El {
         .class_with("long", move || shape.with(|shape| shape.bare.width() > LONG))
 }
 
-fn grips(state: State, shape: Memo<Plan>, size: Memo<Rect>) -> [El; 2] {
+fn grips(state: State, shape: Kept<Plan>, size: Kept<Rect>) -> [El; 2] {
     // Not level with one another, so that they clear one another in a short box.
     let on_end = move |x: fn(&Plan, f64) -> f64, share: f64| {
         move |foam| shape.with(|shape| Point::new(x(shape, foam), shape.bare.height() * share))
@@ -126,19 +126,16 @@ fn labels(shape: &Plan, notation: Notation) -> Vec<El> {
     ]
 }
 
-fn picture(shape: Memo<Plan>, size: Memo<Rect>) -> Vec<El> {
+fn picture(shape: Kept<Plan>, size: Kept<Rect>) -> Vec<El> {
     let patterns = Patterns { name: NAME };
     let all = |draw: fn(&Plan) -> String| move || shape.with(draw);
-    let tapes_of = Memo::new(move |_| shape.with(|shape| [length_tape(shape), width_tape(shape)]));
-    let corners = Memo::new(move |_| {
+    let tapes_of = Kept::new(move || shape.with(|shape| [length_tape(shape), width_tape(shape)]));
+    let corners = Kept::new(move || {
         shape.with(|shape| Corners { corners: shape.castings.clone(), unit: unit(shape) })
     });
     let person = svg("g")
         .class("person")
-        .attr_with(
-            "transform",
-            all(|shape| format!("translate({:.1} {:.1})", shape.figure.x, shape.figure.y)),
-        )
+        .attr_with("transform", all(|shape| shape.figure.translated()))
         .child(&still_path("", FIGURE_SHOULDERS))
         .child(&still_path("", FIGURE_CROWN));
     let mut picture = vec![
@@ -179,10 +176,8 @@ fn swings(shape: &Plan) -> String {
     let arc = |swing: &Swing| {
         let (shut, open, radius) = (swing.shut, swing.open, swing.radius);
         let turn = u8::from(swing.clockwise);
-        format!(
-            "M{:.1} {:.1}A{radius:.1} {radius:.1} 0 0 {turn} {:.1} {:.1}",
-            shut.x, shut.y, open.x, open.y
-        )
+        let radius = plain(radius, 1, " ");
+        format!("M{}A{radius}{radius}0 0 {turn} {}", shut.written(), open.written())
     };
     shape.openings.iter().filter_map(|opening| opening.swing.as_ref()).map(arc).collect()
 }

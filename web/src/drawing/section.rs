@@ -2,7 +2,6 @@
 
 use inchwise_core::design::{Field, Surface};
 use inchwise_core::units::Length;
-use leptos::prelude::{Get, Memo, With};
 
 use super::casting::{Corners, castings};
 use super::dimension::{Tape, tapes, upright};
@@ -14,6 +13,7 @@ use super::grip::{Grip, Towards};
 use super::paper::{Paper, label, path, still_path};
 use super::pattern::{Patterns, unit_of};
 use crate::dom::{El, svg};
+use crate::kept::Kept;
 use crate::measure::Notation;
 use crate::state::State;
 use crate::text::Language;
@@ -25,13 +25,13 @@ const NAME: &str = "section";
 
 /// The cross-section with its two grips.
 pub fn section(state: State, language: Language) -> El {
-    let shape = Memo::new(move |_| state.outcome.with(|outcome| Section::of(&outcome.good)));
-    let size = Memo::new(move |_| shape.with(|shape| shape.paper));
-    let fate = Memo::new(move |_| state.outcome.with(|outcome| Fate::of(&outcome.good)));
+    let shape = Kept::new(move || state.look(|outcome| Section::of(&outcome.good)));
+    let size = Kept::new(move || shape.with(|shape| shape.paper));
+    let fate = Kept::new(move || state.look(|outcome| Fate::of(&outcome.good)));
     let words = language.drawing();
     let told = move || {
         let notation = state.notation();
-        state.outcome.with(|outcome| {
+        state.look(|outcome| {
             let design = outcome.good.checked.design();
             let room = &outcome.good.room;
             words.section_told.with(&[
@@ -54,7 +54,7 @@ pub fn section(state: State, language: Language) -> El {
     paper.figure("section-figure", &[drawn])
 }
 
-fn grips(state: State, shape: Memo<Section>, size: Memo<Rect>) -> [El; 2] {
+fn grips(state: State, shape: Kept<Section>, size: Kept<Rect>) -> [El; 2] {
     let wall = Grip {
         state,
         key: "wall",
@@ -162,20 +162,17 @@ fn casting_leader(shape: &Section) -> [Point; 2] {
     [Point::new(shown.right - 8.0, shown.bottom - 8.0), name]
 }
 
-fn picture(shape: Memo<Section>, size: Memo<Rect>) -> Vec<El> {
+fn picture(shape: Kept<Section>, size: Kept<Rect>) -> Vec<El> {
     let patterns = Patterns { name: NAME };
     let all = |draw: fn(&Section) -> String| move || shape.with(draw);
     let wrapped = move || shape.with(|shape| !shape.floor.wrap.is_empty());
-    let tapes_of = Memo::new(move |_| shape.with(|shape| [width_tape(shape), height_tape(shape)]));
-    let corners = Memo::new(move |_| {
+    let tapes_of = Kept::new(move || shape.with(|shape| [width_tape(shape), height_tape(shape)]));
+    let corners = Kept::new(move || {
         shape.with(|shape| Corners { corners: shape.castings.to_vec(), unit: unit(shape) })
     });
     let person = svg("g")
         .class("person")
-        .attr_with(
-            "transform",
-            all(|shape| format!("translate({:.1} {:.1})", shape.figure.x, shape.figure.y)),
-        )
+        .attr_with("transform", all(|shape| shape.figure.translated()))
         .child(&still_path("", FIGURE_BODY))
         .child(&still_path("", FIGURE_HEAD))
         .child(&still_path("person-line", FIGURE_LINES));

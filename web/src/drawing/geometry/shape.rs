@@ -1,6 +1,6 @@
 //! Points, rectangles and outlines on the paper, in millimetres, x to the right and y downwards.
 
-use std::fmt::Write;
+use crate::measure::{plain, push_plain};
 
 /// A place on the paper, mm.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -15,6 +15,16 @@ impl Point {
     /// The point at x, y.
     pub const fn new(x: f64, y: f64) -> Self {
         Self { x, y }
+    }
+
+    /// As two numbers of a drawing.
+    pub fn written(self) -> String {
+        plain(self.x, 1, " ") + &plain(self.y, 1, "")
+    }
+
+    /// As the `transform` that moves the origin here.
+    pub fn translated(self) -> String {
+        format!("translate({})", self.written())
     }
 }
 
@@ -89,7 +99,8 @@ impl Rect {
 
     /// As the `viewBox` of a drawing.
     pub fn view_box(&self) -> String {
-        format!("{:.1} {:.1} {:.1} {:.1}", self.left, self.top, self.width(), self.height())
+        let from = Point::new(self.left, self.top).written();
+        from + " " + &Point::new(self.width(), self.height()).written()
     }
 
     /// As path data.
@@ -100,9 +111,10 @@ impl Rect {
 
 fn append(path: &mut String, points: &[Point]) {
     for (index, point) in points.iter().enumerate() {
-        let command = if index == 0 { 'M' } else { 'L' };
-        // Writing into a string cannot fail.
-        let _ = write!(path, "{command}{:.2} {:.2}", point.x, point.y);
+        path.push(if index == 0 { 'M' } else { 'L' });
+        push_plain(path, point.x, 2);
+        path.push(' ');
+        push_plain(path, point.y, 2);
     }
 }
 
