@@ -47,7 +47,8 @@ pub(crate) fn build_and_weigh() -> Result<Weight> {
 /// Builds dist.
 pub(crate) fn build() -> Result<()> {
     machine::wasm_target()?;
-    compile(&["--lib", "--example", "solver", "--example", "evaluate"])?;
+    compile(&["--profile", "page", "--lib"])?;
+    compile(&["--release", "--example", "solver", "--example", "evaluate"])?;
 
     // Everything is made beside dist first, so that a failure leaves the last good one standing.
     let root = project::root();
@@ -55,7 +56,8 @@ pub(crate) fn build() -> Result<()> {
     empty(&fresh)?;
     let parts = fresh.join(VERSIONS).join("fresh");
     let compiled = project::target().join(project::WASM).join("release");
-    glue::generate(&compiled.join("inchwise_web.wasm"), &parts, PLANNER)?;
+    let page = project::target().join(project::WASM).join("page/inchwise_web.wasm");
+    glue::generate(&page, &parts, PLANNER)?;
     glue::generate(&compiled.join("examples/solver.wasm"), &parts, SOLVER)?;
     glue::generate(&compiled.join("examples/evaluate.wasm"), &parts, ENGINE)?;
     for style in ELEMENT_STYLES {
@@ -84,14 +86,14 @@ pub(crate) fn build() -> Result<()> {
     move_to(&fresh, &dist)
 }
 
-/// Compiles a part of the planner's package to wasm, as a release.
+/// Compiles a part of the planner's package to wasm, in a profile made for shipping.
 pub(crate) fn compile(part: &[&str]) -> Result<()> {
     // Panic messages carry source paths; these keep the builder's own folders out of them.
     let home = std::env::var("CARGO_HOME")
         .or_else(|_| std::env::var("HOME").map(|home| format!("{home}/.cargo")))
         .unwrap_or_default();
     let flags = format!("target.{}.rustflags=['--remap-path-prefix={home}=cargo']", project::WASM);
-    let mut command = program::cargo(&["build", "--release", "--package", "inchwise-web"]);
+    let mut command = program::cargo(&["build", "--package", "inchwise-web"]);
     command.args(part).args(["--target", project::WASM, "--config", &flags]);
     program::run(&mut command).context("The planner did not compile to wasm.")
 }
