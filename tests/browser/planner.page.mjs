@@ -4,8 +4,12 @@ export class Planner {
   constructor(page, index = 0) {
     this.page = page;
     this.host = page.locator("inchwise-planner").nth(index);
-    this.depth = this.host.getByTestId("depth");
-    this.depthReading = this.host.getByTestId("depth-reading");
+    const walls = this.host.getByTestId("control-wall-foam");
+    this.depth = walls.getByRole("slider");
+    this.depthReading = walls.getByRole("textbox");
+    this.clear = this.host.getByTestId("answer-clear");
+    this.lost = this.host.getByTestId("answer-lost");
+    this.load = this.host.getByTestId("answer-load");
     this.apology = this.host.getByRole("status");
   }
 
@@ -13,6 +17,12 @@ export class Planner {
   async ready() {
     await this.host.scrollIntoViewIfNeeded();
     await this.depth.waitFor();
+    return this;
+  }
+
+  /** Waits until every field is solved, so that no figure is about to move. */
+  async settled() {
+    await this.load.locator(".refining").waitFor({ state: "detached" });
     return this;
   }
 
@@ -42,7 +52,7 @@ export class Planner {
 
   /** What the planner reads for the side walls' foam. */
   reading() {
-    return this.depthReading.innerText();
+    return this.depthReading.inputValue();
   }
 
   /** The host page changes an attribute of the element. */

@@ -15,6 +15,7 @@ for (const [screen, viewport] of Object.entries(screens)) {
     const visit = await Visit.begin(browser, site, { viewport, colorScheme });
     await visit.open();
     const planner = await new Planner(visit.page).ready();
+    await planner.settled();
     const shoot = async (name, fullPage) => {
       const path = `${folder}${screen}-${colorScheme}-${name}.png`;
       await visit.page.screenshot({ path, fullPage });

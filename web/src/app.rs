@@ -1,6 +1,6 @@
 //! How the page is put together.
 
-use leptos::prelude::{Get, GetValue, With};
+use leptos::prelude::{Get, GetValue};
 
 use crate::dom::{El, el};
 use crate::drawing;
@@ -52,7 +52,7 @@ fn foot(state: State, language: Language) -> El {
         .on("click", move |_| state.start_over());
     let foot = el("div").class("foot").child(&start_over);
     let foot = if state.in_address.get_value() {
-        let address = move || format!("#{}", state.design.with(link_of));
+        let address = move || format!("#{}", state.chosen(link_of));
         let link = el("a").test_id("design-link").text(words.link).attr_with("href", address);
         foot.child(&link)
     } else {

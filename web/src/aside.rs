@@ -68,7 +68,7 @@ impl Aside {
 
     /// Asks for the present design, unless nothing of it is lacking.
     fn ask(self) {
-        let lawful = self.state.design.with(|design| design.check().ok());
+        let lawful = self.state.chosen(|design| design.check().ok());
         let key = self.state.curve_key.get();
         let Some(checked) = lawful else { return };
         let with_curve = self

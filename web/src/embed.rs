@@ -78,7 +78,7 @@ fn design_of(attribute: Option<&str>) -> Option<Design> {
     match design_of_link(text) {
         Ok(design) => Some(design),
         Err(fault) => {
-            let said = format!("inchwise-planner: the design cannot be read: {fault:?}");
+            let said = format!("inchwise-planner: the design cannot be read: {}", fault.said());
             web_sys::console::warn_1(&JsValue::from_str(&said));
             None
         }

@@ -32,6 +32,21 @@ pub enum NoDesign {
     BadValue(String),
 }
 
+impl NoDesign {
+    /// What is wrong, in a few plain words for whoever wrote the page.
+    pub fn said(&self) -> String {
+        let (fault, what) = match self {
+            Self::NoVersion => ("it does not begin with v=1", ""),
+            Self::OtherVersion(version) => ("unknown version ", version.as_str()),
+            Self::NoValue(entry) => ("no value in ", entry.as_str()),
+            Self::UnknownKey(key) => ("unknown key ", key.as_str()),
+            Self::RepeatedKey(key) => ("twice ", key.as_str()),
+            Self::BadValue(key) => ("not a value of ", key.as_str()),
+        };
+        [fault, what].concat()
+    }
+}
+
 /// The named options of a design by key, as text.
 fn options(design: &Design) -> [(&'static str, &'static str); 6] {
     [

@@ -26,7 +26,7 @@ const ADDRESS_REST: Duration = Duration::from_millis(400);
 pub fn tell_host(state: State, host: HtmlElement) {
     let mut first = true;
     keep_up(Box::new(move || {
-        let lawful = state.outcome.with(|outcome| outcome.errors.is_empty());
+        let lawful = state.look(|outcome| outcome.errors.is_empty());
         if !std::mem::take(&mut first) && lawful {
             send(&host, detail(&state.good(), state.changed_by.get_value()));
         }
@@ -100,8 +100,8 @@ pub fn keep_in_address(state: State) {
     let waiting = Waiting::new();
     let mut first = true;
     keep_up(Box::new(move || {
-        let lawful = state.outcome.with(|outcome| outcome.errors.is_empty());
-        let link = state.design.with(link_of);
+        let lawful = state.look(|outcome| outcome.errors.is_empty());
+        let link = state.chosen(link_of);
         if !std::mem::take(&mut first) && lawful {
             waiting.after(ADDRESS_REST, Box::new(move || write_address(&link)));
         }

@@ -164,9 +164,31 @@ impl State {
         }
     }
 
+    /// What follows from the present choices; whoever asks is told when it changes.
+    #[inline(never)]
+    pub fn now(self) -> Outcome {
+        self.outcome.get()
+    }
+
+    /// Something about what follows from the present choices.
+    pub fn look<R>(self, at: impl FnOnce(&Outcome) -> R) -> R {
+        at(&self.now())
+    }
+
+    /// The choices; whoever asks is told when they change.
+    #[inline(never)]
+    fn choices(self) -> Design {
+        self.design.get()
+    }
+
+    /// Something about the choices.
+    pub fn chosen<R>(self, at: impl FnOnce(&Design) -> R) -> R {
+        at(&self.choices())
+    }
+
     /// The last good evaluation; whoever asks is told when it changes.
     pub fn good(self) -> Arc<Evaluation> {
-        self.outcome.with(|outcome| Arc::clone(&outcome.good))
+        self.look(|outcome| Arc::clone(&outcome.good))
     }
 
     /// How figures are written now; whoever asks is told when it changes.
@@ -176,7 +198,7 @@ impl State {
 
     /// Whether what is drawn is not what is chosen: the last good picture stands in.
     pub fn stands_in(self) -> bool {
-        self.outcome.with(|outcome| !outcome.errors.is_empty())
+        self.look(|outcome| !outcome.errors.is_empty())
             || self.unread.with(|unread| !unread.is_empty())
     }
 

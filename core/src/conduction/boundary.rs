@@ -26,14 +26,24 @@ impl BoundaryFace {
 #[derive(Clone, Debug)]
 pub(super) struct Boundary {
     faces: Vec<BoundaryFace>,
+    /// Where the faces of each cell begin, and the end of the last.
+    starts: Vec<u32>,
 }
 
 impl Boundary {
     pub fn new(problem: &Problem, grid: &Grid) -> Self {
-        let mut boundary = Self { faces: Vec::new() };
+        let mut boundary = Self { faces: Vec::new(), starts: vec![0; grid.cells() + 1] };
         boundary.find_faces_to_air(problem, grid);
         boundary.find_exposed_faces(problem, grid);
         boundary.faces.sort_unstable_by_key(BoundaryFace::key);
+        for face in &boundary.faces {
+            boundary.starts[face.cell as usize + 1] += 1;
+        }
+        let mut sum = 0;
+        for start in &mut boundary.starts {
+            sum += *start;
+            *start = sum;
+        }
         boundary
     }
 
@@ -43,9 +53,8 @@ impl Boundary {
 
     /// The face of a cell on one of its sides, if it looks into an environment.
     pub fn face(&self, cell: usize, side: Side) -> Option<&BoundaryFace> {
-        let key = (cell as u32, side.index());
-        let found = self.faces.binary_search_by_key(&key, BoundaryFace::key);
-        found.ok().map(|n| &self.faces[n])
+        let of_cell = self.starts[cell] as usize..self.starts[cell + 1] as usize;
+        self.faces[of_cell].iter().find(|face| face.side == side)
     }
 
     fn find_faces_to_air(&mut self, problem: &Problem, grid: &Grid) {

@@ -1,12 +1,13 @@
 //! A solution at chosen temperatures: what can be read from it.
 
 use super::error::ConductionError;
-use super::geometry::{Axis, Block, Point, Side};
+use super::geometry::{Block, Point, Side};
 use super::grid::Grid;
 use super::node::{Node, NodeReader};
 use super::problem::Environment;
+use super::section::{Section, sample_section};
 use super::solution::Solution;
-use crate::units::{Length, Power, Temperature};
+use crate::units::{Power, Temperature};
 
 /// A surface temperature and where it holds.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -35,15 +36,6 @@ impl Balance {
             0.0
         }
     }
-}
-
-/// A plane cut through the domain, to be drawn.
-#[derive(Clone, Copy, Debug, PartialEq)]
-pub struct Section {
-    /// The axis the plane is square to; z in two dimensions.
-    pub axis: Axis,
-    /// Where it stands along that axis.
-    pub at: Length,
 }
 
 /// The temperatures of a solved problem at chosen temperatures of its environments.
@@ -199,23 +191,10 @@ impl<'a> Field<'a> {
         width: usize,
         height: usize,
     ) -> Vec<Option<Temperature>> {
-        let grid = self.grid();
-        let [p, q] = section.axis.others().map(Axis::index);
-        let along = |d: usize, n: usize, count: usize| {
-            let lines = &grid.raw_lines()[d];
-            let (from, to) = (lines[0], lines[lines.len() - 1]);
-            from + (to - from) * (n as f64 + 0.5) / count as f64
-        };
-        let mut at = [section.at.value(); 3];
-        let mut samples = Vec::with_capacity(width * height);
-        for row in 0..height {
-            at[q] = along(q, row, height);
-            for column in 0..width {
-                at[p] = along(p, column, width);
-                samples.push(self.temperature_at(Point::from_array(at)));
-            }
-        }
-        samples
+        sample_section(self.reader(), section, width, height)
+            .into_iter()
+            .map(|value| value.map(Temperature::celsius))
+            .collect()
     }
 
     const fn reader(&self) -> NodeReader<'_> {

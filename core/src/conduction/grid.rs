@@ -131,10 +131,6 @@ impl Grid {
         self.region[cell] != NO_AIR
     }
 
-    pub(super) fn raw_lines(&self) -> &[Vec<f64>; 3] {
-        &self.lines
-    }
-
     pub(super) fn line(&self, d: usize, n: usize) -> f64 {
         self.lines[d][n]
     }

@@ -23,12 +23,13 @@ mod node;
 mod paint;
 mod problem;
 mod refine;
+mod section;
 mod solution;
 mod solve;
 
 pub use assembled::{HeatBalances, assemble};
 pub use error::{ConductionError, Place};
-pub use field::{Balance, Field, Section, SurfaceSpot};
+pub use field::{Balance, Field, SurfaceSpot};
 pub use geometry::{Axis, Block, Point, Shape, Side};
 pub use grid::Grid;
 pub use problem::{
@@ -36,5 +37,6 @@ pub use problem::{
     RefinementPlace, SurfaceResistances,
 };
 pub use refine::{Extreme, Refined, Refining, RefiningStep, refine_until};
+pub use section::Section;
 pub use solution::{FactorSpot, Solution};
 pub use solve::{Accuracy, solve};

@@ -147,26 +147,29 @@ macro_rules! fields {
             /// Every numeric choice.
             pub const ALL: &'static [Self] = &[$(Self::$field,)+ $(Self::$m_field,)+];
 
+            /// What is allowed for each, in the same order.
+            const RANGES: &[Range] = &[
+                $(Range {
+                    key: stringify!($name),
+                    quantity: <$type as Number>::QUANTITY,
+                    minimum: $minimum,
+                    maximum: $maximum,
+                    step: $step,
+                    default: Some($default),
+                },)+
+                $(Range {
+                    key: stringify!($m_name),
+                    quantity: Quantity::Length,
+                    minimum: $m_minimum,
+                    maximum: $m_maximum,
+                    step: mm(1.0),
+                    default: None,
+                },)+
+            ];
+
             /// What is allowed for it.
             pub const fn range(self) -> Range {
-                match self {
-                    $(Self::$field => Range {
-                        key: stringify!($name),
-                        quantity: <$type as Number>::QUANTITY,
-                        minimum: $minimum,
-                        maximum: $maximum,
-                        step: $step,
-                        default: Some($default),
-                    },)+
-                    $(Self::$m_field => Range {
-                        key: stringify!($m_name),
-                        quantity: Quantity::Length,
-                        minimum: $m_minimum,
-                        maximum: $m_maximum,
-                        step: mm(1.0),
-                        default: None,
-                    },)+
-                }
+                Self::RANGES[self as usize]
             }
         }
 

@@ -174,7 +174,11 @@ impl ColdSpots {
             let surface_temperature = surface_temperature(temperature_factor, indoor, outdoor);
             match HumidityLimit::at_surface(surface_temperature, indoor) {
                 Ok(limit) => {
-                    spots.push(ColdSpot { place, temperature_factor, surface_temperature, limit });
+                    // Two dozen at most: each goes in front of the first that is warmer.
+                    let warmer = |other: &ColdSpot| other.temperature_factor > temperature_factor;
+                    let row = spots.iter().position(warmer).unwrap_or(spots.len());
+                    let spot = ColdSpot { place, temperature_factor, surface_temperature, limit };
+                    spots.insert(row, spot);
                 }
                 Err(error) => {
                     let reason = UnknownReason::OutOfRange(error);
@@ -182,8 +186,6 @@ impl ColdSpots {
                 }
             }
         }
-        let factor = |spot: &ColdSpot| spot.temperature_factor.value();
-        spots.sort_by(|a, b| factor(a).total_cmp(&factor(b)));
         Self { indoor, outdoor, spots, unknown }
     }
 

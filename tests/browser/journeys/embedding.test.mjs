@@ -63,10 +63,10 @@ test("moving a planner about while it loads leaves exactly one", async () => {
 
 test("the host's attributes reach the planner, at the start and later", async () => {
   const visit = await begin();
-  await visit.openHost('<inchwise-planner depth="60"></inchwise-planner>');
+  await visit.openHost('<inchwise-planner design="v=1&amp;side_wall_foam_mm=60&amp;front_end_foam_mm=60&amp;door_end_foam_mm=60"></inchwise-planner>');
   const planner = await new Planner(visit.page).ready();
   assert.match(await planner.reading(), /^60\b/);
-  await planner.setAttribute("depth", "110");
+  await planner.setAttribute("design", "v=1&side_wall_foam_mm=110&front_end_foam_mm=110&door_end_foam_mm=110");
   await visit.page.waitForFunction(
     () => document.querySelector("inchwise-planner").shadowRoot.textContent.includes("110"),
   );

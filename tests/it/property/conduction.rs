@@ -259,4 +259,31 @@ proptest! {
             prop_assert!(near(sum, found, 1e-9, 60.0));
         }
     }
+    #[test]
+    fn a_drawn_section_shows_what_its_points_say(
+        scene in scene(), axis in prop::sample::select(Axis::ALL.to_vec()), share in 0.0..1.0,
+    ) {
+        let problem = scene.problem(PLAIN);
+        let solution = solved(&problem);
+        let field = solution.with_temperatures(&[20.0, -10.0, 5.0].map(Temperature::celsius)).unwrap();
+        let axis = if scene.dimensions == Dimensions::Two { Axis::Z } else { axis };
+        let [p, q] = axis.others().map(|axis| axis as usize);
+        let size = Axis::ALL.map(|axis| problem.domain.extent(axis).value());
+        let at = share * size[axis as usize];
+        // Tiles whose middles keep clear of the lattice the blocks stand on.
+        let (width, height) = (16, 16);
+        let section = Section { axis, at: Length::new(at) };
+        let samples = field.sample(section, width, height);
+        prop_assert_eq!(samples.len(), width * height);
+        for (n, sample) in samples.iter().enumerate() {
+            let mut point = [at; 3];
+            point[p] = size[p] * ((n % width) as f64 + 0.5) / width as f64;
+            point[q] = size[q] * ((n / width) as f64 + 0.5) / height as f64;
+            let expected = field.temperature_at(Point::metres(point[0], point[1], point[2]));
+            prop_assert_eq!(sample.is_some(), expected.is_some());
+            if let (Some(sample), Some(expected)) = (sample, expected) {
+                prop_assert!(near(sample.as_celsius(), expected.as_celsius(), 1e-9, 30.0));
+            }
+        }
+    }
 }

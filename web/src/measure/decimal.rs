@@ -30,28 +30,77 @@ impl Language {
     }
 }
 
-/// A number with so many decimals (at most 9), halves away from zero, whole digits in groups of
-/// three. A number that is not finite or beyond 10¹⁵ is written as a dash.
-pub fn decimal(value: f64, places: u32, language: Language) -> String {
-    if !value.is_finite() || value.abs() >= 1e15 {
-        return NO_NUMBER.to_owned();
+/// The digits of a number: whether it is below zero, its whole part, and its decimals as a whole
+/// number with the unit of their first digit; nothing for one that is not finite or too large.
+struct Digits {
+    below_zero: bool,
+    whole: u64,
+    decimals: u64,
+    first: u64,
+}
+
+impl Digits {
+    /// Beyond this a scaled number does not fit.
+    const LARGEST: f64 = 1e19;
+
+    /// Rounded to so many decimals (at most 9), halves away from zero.
+    fn of(value: f64, places: u32) -> Option<Self> {
+        let unit = 10_u64.pow(places.min(9));
+        let scaled = (value.abs() * unit as f64).round();
+        if !scaled.is_finite() || scaled >= Self::LARGEST {
+            return None;
+        }
+        let scaled = scaled as u64;
+        Some(Self {
+            below_zero: value < 0.0 && scaled > 0,
+            whole: scaled / unit,
+            decimals: scaled % unit,
+            first: unit / 10,
+        })
     }
-    let places = places.min(9);
-    let unit = 10_i128.pow(places);
-    let scaled = (value.abs() * unit as f64).round() as i128;
-    let mut written = String::new();
-    if value < 0.0 && scaled > 0 {
-        written.push(MINUS);
-    }
-    push_grouped(&mut written, scaled / unit, language.group_mark());
-    if places > 0 {
-        written.push(language.decimal_mark());
-        let mut digit_unit = unit / 10;
-        while digit_unit > 0 {
-            push_digit(&mut written, scaled / digit_unit % 10);
-            digit_unit /= 10;
+
+    fn push_decimals(&self, written: &mut String, mark: char) {
+        if self.first > 0 {
+            written.push(mark);
+        }
+        let mut unit = self.first;
+        while unit > 0 {
+            push_digit(written, self.decimals / unit);
+            unit /= 10;
         }
     }
+}
+
+/// A number with so many decimals (at most 9), halves away from zero, whole digits in groups of
+/// three. A number that is not finite or has more than 19 digits is written as a dash.
+pub fn decimal(value: f64, places: u32, language: Language) -> String {
+    let Some(digits) = Digits::of(value, places) else { return NO_NUMBER.to_owned() };
+    let mut written = String::new();
+    if digits.below_zero {
+        written.push(MINUS);
+    }
+    push_whole(&mut written, digits.whole, Some(language.group_mark()));
+    digits.push_decimals(&mut written, language.decimal_mark());
+    written
+}
+
+/// Adds a number as style sheets and drawings take it: a point, no groups. One that is not finite
+/// is written as nothing at all, 0.
+pub fn push_plain(written: &mut String, value: f64, places: u32) {
+    let zero = Digits { below_zero: false, whole: 0, decimals: 0, first: 0 };
+    let digits = Digits::of(value, places).unwrap_or(zero);
+    if digits.below_zero {
+        written.push('-');
+    }
+    push_whole(written, digits.whole, None);
+    digits.push_decimals(written, '.');
+}
+
+/// A number as style sheets and drawings take it, with a unit behind it.
+pub fn plain(value: f64, places: u32, unit: &str) -> String {
+    let mut written = String::new();
+    push_plain(&mut written, value, places);
+    written.push_str(unit);
     written
 }
 
@@ -99,23 +148,23 @@ pub fn plain_number(text: &str) -> Option<f64> {
     Some(if negative { -value } else { value })
 }
 
-fn push_digit(written: &mut String, digit: i128) {
+fn push_digit(written: &mut String, digit: u64) {
     written.push(char::from(b'0' + (digit % 10) as u8));
 }
 
-fn push_grouped(written: &mut String, whole: i128, group_mark: char) {
+fn push_whole(written: &mut String, whole: u64, group_mark: Option<char>) {
     let mut digits = 1;
-    let mut unit = 1_i128;
+    let mut unit = 1_u64;
     while whole / unit >= 10 {
         unit *= 10;
         digits += 1;
     }
     while digits > 0 {
-        push_digit(written, whole / unit % 10);
+        push_digit(written, whole / unit);
         unit = (unit / 10).max(1);
         digits -= 1;
         if digits > 0 && digits % 3 == 0 {
-            written.push(group_mark);
+            written.extend(group_mark);
         }
     }
 }
@@ -146,6 +195,14 @@ mod tests {
         assert_eq!(shortest(20.5, 1, Language::French), "20,5");
         assert_eq!(shortest(0.0, 2, Language::English), "0");
         assert_eq!(to_nearest(1_583.4, 10.0, Language::English), "1,580");
+    }
+
+    #[test]
+    fn style_sheets_get_plain_digits() {
+        assert_eq!(plain(-1234.567, 2, "%"), "-1234.57%");
+        assert_eq!(plain(0.04, 1, ""), "0.0");
+        assert_eq!(plain(f64::NAN, 1, ""), "0");
+        assert_eq!(plain(40.0, 0, "px"), "40px");
     }
 
     #[test]

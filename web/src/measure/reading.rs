@@ -141,7 +141,7 @@ fn plain_characters(typed: &str) -> String {
             '⅜' => plain.push_str(" 3/8"),
             '⅝' => plain.push_str(" 5/8"),
             '⅞' => plain.push_str(" 7/8"),
-            _ => plain.extend(character.to_lowercase()),
+            _ => plain.push(character.to_ascii_lowercase()),
         }
     }
     plain.replace("''", "\"")

@@ -2,7 +2,7 @@
 
 use std::time::Duration;
 
-use leptos::prelude::{Track, With, untrack};
+use leptos::prelude::{Track, untrack};
 
 use crate::dom::{El, Waiting, el, keep_up};
 use crate::state::{Outcome, State};
@@ -32,11 +32,11 @@ pub fn announcer(state: State, language: Language) -> El {
 fn sentence(state: State, language: Language) -> String {
     untrack(|| {
         // What is wrong has its own place to be announced.
-        if state.stands_in() || state.outcome.with(Outcome::is_refining) {
+        if state.stands_in() || state.look(Outcome::is_refining) {
             return String::new();
         }
         let notation = state.notation();
-        state.outcome.with(|outcome| {
+        state.look(|outcome| {
             let room = &outcome.good.room;
             language.answer().spoken.with(&[
                 &notation.dimensions(&room.clear),

@@ -53,7 +53,7 @@ fn lost_share(evaluation: &Evaluation, notation: Notation) -> String {
 
 /// The heating load, and whether it is still being refined.
 fn load(state: State, language: Language) -> El {
-    let refining = move || state.outcome.with(Outcome::is_refining);
+    let refining = move || state.look(Outcome::is_refining);
     el("div").class("figure load").test_id("answer-load").with(&[
         el("dt").text(language.answer().load),
         el("dd").class_with("refining", refining).with(&[
@@ -67,7 +67,7 @@ fn load(state: State, language: Language) -> El {
 fn heating_load(state: State) -> String {
     let notation = state.notation();
     let words = notation.language.answer();
-    state.outcome.with(|outcome| {
+    state.look(|outcome| {
         let load = outcome.heat_loss.as_ref().map(|heat_loss| heat_loss.design_load);
         let written = load.map(|load| words.about.with(&[&notation.load(load)]));
         written.unwrap_or_else(|| words.working.to_owned())
@@ -77,7 +77,7 @@ fn heating_load(state: State) -> String {
 /// At which temperatures it holds, or that it is still being refined.
 fn beside_load(state: State) -> String {
     let notation = state.notation();
-    state.outcome.with(|outcome| {
+    state.look(|outcome| {
         if outcome.is_refining() {
             notation.language.answer().refining.to_owned()
         } else {
@@ -124,7 +124,7 @@ fn reasons(state: State, language: Language) -> Vec<String> {
     let mut reasons: Vec<String> = state.unread.with(|unread| {
         unread.iter().map(|text| at(text.field, &unread_words(text, notation))).collect()
     });
-    state.outcome.with(|outcome| {
+    state.look(|outcome| {
         let wrong = outcome.errors.iter();
         reasons.extend(wrong.map(|error| at(error.field, &fault_words(error, notation))));
     });

@@ -2,7 +2,6 @@
 
 use inchwise_core::caution::{Caution, RoomMinimum};
 use inchwise_core::evaluate::Evaluation;
-use leptos::prelude::With;
 use wasm_bindgen::JsCast;
 use web_sys::{Element, Event, HtmlElement};
 
@@ -67,7 +66,7 @@ pub fn cautions(state: State, language: Language) -> El {
     let group = move |heading, about_sizes: bool| {
         let list = el("ul").children_with(move || {
             let notation = state.notation();
-            state.outcome.with(|outcome| listed(&outcome.good, about_sizes, notation))
+            state.look(|outcome| listed(&outcome.good, about_sizes, notation))
         });
         el("div").with(&[el("h4").text(heading), list])
     };
@@ -107,7 +106,7 @@ pub fn note(state: State, language: Language, caution: Caution) -> El {
         });
     let shown = note.clone();
     keep_up(Box::new(move || {
-        let applies = state.outcome.with(|outcome| outcome.good.cautions.contains(&caution));
+        let applies = state.look(|outcome| outcome.good.cautions.contains(&caution));
         shown.flag("hidden", !applies);
     }));
     note

@@ -1,7 +1,6 @@
 //! A choice among named options.
 
 use inchwise_core::design::Design;
-use leptos::prelude::With;
 
 use crate::dom::{El, el, keep_up, select_of};
 use crate::state::State;
@@ -57,7 +56,7 @@ pub fn select(state: State, choice: &Choice) -> El {
         });
     let shown = list.clone();
     keep_up(Box::new(move || {
-        shown.property("value", &state.design.with(chosen).into());
+        shown.property("value", &state.chosen(chosen).into());
     }));
     el("div").class("field").with(&[el("label").attr("for", choice.key).text(choice.label), list])
 }

@@ -4,7 +4,7 @@ use inchwise_core::caution::Caution;
 use inchwise_core::design::{Field, Surface};
 use inchwise_core::evaluate::Evaluation;
 use inchwise_core::freight_box::BoxSize;
-use leptos::prelude::{Get, Set, With};
+use leptos::prelude::{Get, Set};
 
 use super::cautions::note;
 use super::choice::{Choice, chooser, select};
@@ -88,9 +88,8 @@ fn bare_inside(evaluation: &Evaluation, notation: Notation) -> String {
 /// Whether the walls that move together stand at different depths now.
 fn walls_differ(state: State) -> String {
     let notation = state.notation();
-    let depths = state
-        .design
-        .with(|design| [design.side_wall_foam, design.front_end_foam, design.door_end_foam]);
+    let depths =
+        state.chosen(|design| [design.side_wall_foam, design.front_end_foam, design.door_end_foam]);
     if depths.iter().all(|depth| *depth == depths[0]) {
         return String::new();
     }

@@ -64,13 +64,13 @@ impl Shown {
         let notation = state.notation();
         let concerned = |field: &Field| entry.fields.contains(field);
         let (si, given) =
-            state.design.with(|design| (shown_number(design, field), design.get(field).is_some()));
+            state.chosen(|design| (shown_number(design, field), design.get(field).is_some()));
         let unread = state.unread.with(|unread| {
             let text = unread.iter().find(|text| concerned(&text.field))?;
             Some((text.typed.clone(), unread_words(text, notation)))
         });
         let wrong = || {
-            state.outcome.with(|outcome| {
+            state.look(|outcome| {
                 let error = outcome.errors.iter().find(|error| concerned(&error.field));
                 error.map(|error| fault_words(error, notation)).unwrap_or_default()
             })

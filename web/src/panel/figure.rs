@@ -1,7 +1,6 @@
 //! Text that follows from the evaluation.
 
 use inchwise_core::evaluate::Evaluation;
-use leptos::prelude::With;
 
 use crate::measure::Notation;
 use crate::state::State;
@@ -13,6 +12,6 @@ pub type Figure = fn(&Evaluation, Notation) -> String;
 pub fn figure(state: State, write: Figure) -> impl Fn() -> String + Copy + Send + Sync + 'static {
     move || {
         let notation = state.notation();
-        state.outcome.with(|outcome| write(&outcome.good, notation))
+        state.look(|outcome| write(&outcome.good, notation))
     }
 }

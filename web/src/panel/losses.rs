@@ -1,12 +1,12 @@
 //! Where the heat goes: one table, largest first, every figure with its reckoning.
 
 use inchwise_core::heat_loss::{Element, HeatLoss, Loss, NotCounted};
-use leptos::prelude::{Get, GetUntracked, Owner, RwSignal, Set, With};
+use leptos::prelude::{Get, GetUntracked, Owner, RwSignal, Set};
 use wasm_bindgen::JsCast;
 
 use super::reckoning::reckoning;
 use crate::dom::{El, el, keep_up};
-use crate::measure::{Notation, decimal};
+use crate::measure::{Notation, plain};
 use crate::state::{Outcome, State};
 use crate::text::Language;
 
@@ -44,7 +44,7 @@ pub fn losses(state: State, language: Language) -> El {
     let mut rows: Vec<Row> = Vec::new();
     keep_up(Box::new(move || {
         let notation = state.notation();
-        let losses = state.outcome.with(|outcome| largest_first(&shown(outcome).losses));
+        let losses = state.look(|outcome| largest_first(&shown(outcome).losses));
         let largest = losses.first().map_or(1.0, |loss| loss.share);
         let before: Vec<Element> = rows.iter().map(|row| row.element).collect();
         let mut known = std::mem::take(&mut rows);
@@ -63,7 +63,7 @@ pub fn losses(state: State, language: Language) -> El {
         }
     }));
     let left_out = el("ul").class("not-counted").children_with(move || {
-        state.outcome.with(|outcome| {
+        state.look(|outcome| {
             let heat_loss = shown(outcome);
             let parts = heat_loss.not_counted.iter().filter(|part| !has_figure(heat_loss, **part));
             parts.map(|&part| el("li").text(&language.not_counted(part))).collect()
@@ -91,7 +91,7 @@ pub fn losses(state: State, language: Language) -> El {
 
 fn total(state: State) -> String {
     let notation = state.notation();
-    state.outcome.with(|outcome| notation.part_of_load(shown(outcome).design_load))
+    state.look(|outcome| notation.part_of_load(shown(outcome).design_load))
 }
 
 /// One row of the table.
@@ -122,7 +122,7 @@ impl Row {
                 return Vec::new();
             }
             let notation = state.notation();
-            state.outcome.with(|outcome| {
+            state.look(|outcome| {
                 let loss = shown(outcome).losses.iter().find(|loss| loss.element == element);
                 let Some(loss) = loss else { return Vec::new() };
                 let how = reckoning(&outcome.good, loss, notation);
@@ -160,7 +160,8 @@ impl Row {
     fn show(&self, loss: &Loss, largest: f64, notation: Notation) {
         self.power.say(&notation.part_of_load(loss.power));
         self.share.say(&notation.percent(loss.share));
-        let width = decimal(loss.share / largest * 100.0, 1, Language::English);
-        let _ = self.bar.html().style().set_property("inline-size", &format!("{width}%"));
+        // What brings heat in has no bar.
+        let width = plain((loss.share / largest).max(0.0) * 100.0, 1, "%");
+        let _ = self.bar.html().style().set_property("inline-size", &width);
     }
 }

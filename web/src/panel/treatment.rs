@@ -4,7 +4,6 @@ use inchwise_core::design::EndWallTreatment;
 use inchwise_core::evaluate::Evaluation;
 use inchwise_core::room::Room;
 use inchwise_core::units::Volume;
-use leptos::prelude::With;
 
 use super::figure::figure;
 use crate::dom::{El, el, keep_up};
@@ -82,12 +81,12 @@ fn option(state: State, language: Language, treatment: EndWallTreatment) -> El {
         .on("change", move |_| state.choose(|design| design.end_wall_treatment = treatment));
     let shown = button.clone();
     keep_up(Box::new(move || {
-        let chosen = state.design.with(|design| design.end_wall_treatment == treatment);
+        let chosen = state.chosen(|design| design.end_wall_treatment == treatment);
         shown.property("checked", &chosen.into());
     }));
     let line = move || {
         let notation = state.notation();
-        state.outcome.with(|outcome| consequence(&outcome.good, treatment, notation))
+        state.look(|outcome| consequence(&outcome.good, treatment, notation))
     };
     el("label").class("option").with(&[
         button,

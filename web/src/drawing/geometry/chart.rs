@@ -18,8 +18,8 @@ pub fn depths(design: &Design, units: UnitSystem) -> Vec<Length> {
     let mut depths: Vec<Length> = (2..=12).map(at).collect();
     let frame = frame_face(design);
     if frame > depths[0] && frame < depths[depths.len() - 1] && !depths.contains(&frame) {
-        depths.push(frame);
-        depths.sort_by(|a, b| a.value().total_cmp(&b.value()));
+        let deeper = depths.iter().position(|&depth| depth > frame);
+        depths.insert(deeper.unwrap_or(depths.len()), frame);
     }
     depths
 }
