@@ -199,7 +199,7 @@ impl HeatLoss {
             let before = earlier.losses.iter().find(|loss| loss.element == element);
             if let Some(&loss) = before {
                 filled.losses.push(loss);
-                filled.transmission = filled.transmission + loss.coefficient;
+                filled.transmission += loss.coefficient;
             }
         }
         let total = filled.total();
@@ -219,7 +219,6 @@ impl HeatLoss {
 
 #[cfg(test)]
 mod tests {
-    use super::*;
     use crate::design::CheckedDesign;
     use crate::detail::{DetailMemory, Effort};
     use crate::evaluate::evaluate_with;
