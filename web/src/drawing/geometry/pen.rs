@@ -13,7 +13,9 @@ pub fn numbers(values: &[f64]) -> String {
         if !text.is_empty() {
             text.push(' ');
         }
-        push_plain(&mut text, value, PLACES);
+        // A whole number stands alone: the flags of an arc are 0 or 1 and nothing else.
+        let places = if value == value.round() { 0 } else { PLACES };
+        push_plain(&mut text, value, places);
     }
     text
 }
@@ -86,22 +88,25 @@ mod tests {
 
     #[test]
     fn numbers_are_kept_apart_and_to_a_hundredth() {
-        assert_eq!(numbers(&[0.0, -0.004, -12.5, 8.76543]), "0.00 0.00 -12.50 8.77");
+        assert_eq!(numbers(&[0.0, -0.004, -12.5, 8.76543]), "0 0.00 -12.50 8.77");
         assert_eq!(percent(33.333), "33.33%");
+    }
+
+    #[test]
+    fn flags_of_an_arc_are_whole() {
+        let arc = Pen::new().command('a', &[11.5, 11.5, 0.0, 0.0, 1.0, 23.0, 0.0]).done();
+        assert_eq!(arc, "a11.50 11.50 0 0 1 23 0");
     }
 
     #[test]
     fn paths_open_and_close() {
         let points = [Point::new(0.0, 0.0), Point::new(1.5, 2.0)];
-        assert_eq!(Pen::new().line(&points).done(), "M0.00 0.00L1.50 2.00");
-        assert_eq!(
-            Pen::new().outline(&points).outline(&points).done(),
-            "M0.00 0.00L1.50 2.00ZM0.00 0.00L1.50 2.00Z"
-        );
+        assert_eq!(Pen::new().line(&points).done(), "M0 0L1.50 2");
+        assert_eq!(Pen::new().outline(&points).outline(&points).done(), "M0 0L1.50 2ZM0 0L1.50 2Z");
         let nothing = Rect::new(0.0, 5.0, 9.0, 5.0);
         assert_eq!(
             Pen::new().rects(&[nothing, Rect::new(0.0, 0.0, 1.0, 1.0)]).done(),
-            "M0.00 0.00L1.00 0.00L1.00 1.00L0.00 1.00Z"
+            "M0 0L1 0L1 1L0 1Z"
         );
     }
 }
