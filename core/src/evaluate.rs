@@ -58,3 +58,28 @@ pub fn evaluate_with(
         cautions,
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::evaluate_with;
+    use crate::design::CheckedDesign;
+    use crate::detail::{DetailMemory, Effort};
+
+    #[test]
+    fn what_waits_is_taken_over_and_nothing_else_moves() {
+        let checked = CheckedDesign::default();
+        let with =
+            |memory: &mut DetailMemory, effort| evaluate_with(&checked, memory, effort).heat_loss;
+        let solved = with(&mut DetailMemory::default(), Effort::Sections);
+        let bare = with(&mut DetailMemory::that_learns(), Effort::Sections);
+        assert!(bare.design_load < solved.design_load, "sections lose heat");
+        let filled = bare.with_waiting_from(&solved);
+        let off = (filled.design_load - solved.design_load).value().abs();
+        assert!(off < 1e-9, "same design, same load: off by {off} W");
+        assert_eq!(filled.losses.len(), solved.losses.len());
+        let shares: f64 = filled.losses.iter().map(|loss| loss.share).sum();
+        assert!((shares - 1.0).abs() < 1e-12, "shares of the whole: {shares}");
+        assert_eq!(filled.not_counted, bare.not_counted, "it still says what waits");
+        assert_eq!(bare.with_waiting_from(&bare), bare, "nothing earlier, nothing taken over");
+    }
+}
