@@ -86,7 +86,7 @@ pub fn decimal(value: f64, places: u32, language: Language) -> String {
 
 /// Adds a number as style sheets and drawings take it: a point, no groups. One that is not finite
 /// is written as nothing at all, 0.
-fn push_plain(written: &mut String, value: f64, places: u32) {
+pub fn push_plain(written: &mut String, value: f64, places: u32) {
     let zero = Digits { below_zero: false, whole: 0, decimals: 0, first: 0 };
     let digits = Digits::of(value, places).unwrap_or(zero);
     if digits.below_zero {
