@@ -21,7 +21,9 @@ for (const format of ["A4", "Letter"]) {
     assert.ok(pages >= 1 && pages <= 8, `${pages} pages`);
     await visit.wasClean();
     await visit.page.emulateMedia({ media: "print" });
-    assert.ok(await planner.depthReading.isVisible());
+    for (const figure of [planner.clear, planner.lost, planner.load]) {
+      assert.ok(await figure.isVisible());
+    }
     assert.equal(await visit.page.getByRole("navigation").count(), 0);
     await visit.end();
   });
