@@ -26,6 +26,12 @@ export class Planner {
     return this;
   }
 
+  /** Waits until the curve over wall depth is worked out, which comes last. */
+  async curveDrawn() {
+    await this.host.locator(".working").waitFor({ state: "detached" });
+    return this;
+  }
+
   /** Whether the live planner stands in the element. */
   isLive() {
     return this.host.evaluate((host) => Boolean(host.shadowRoot?.querySelector("div *")));
@@ -58,5 +64,50 @@ export class Planner {
   /** The host page changes an attribute of the element. */
   setAttribute(name, value) {
     return this.host.evaluate((host, [name, value]) => host.setAttribute(name, value), [name, value]);
+  }
+
+  /** The answer as numbers, in metric units: clear size in mm, room lost in L, load in W. */
+  async answer() {
+    const figures = async (part) => {
+      const text = await part.locator(".value").innerText();
+      return text.split("×").map((figure) => Number(figure.replace(/[^0-9.]/g, "")));
+    };
+    const [clear, [lost], [load]] = await Promise.all([this.clear, this.lost, this.load].map(figures));
+    return { clear, lost, load };
+  }
+
+  /** Chooses a box by its key. */
+  async chooseBox(key) {
+    await this.host.getByTestId("control-box").selectOption(key);
+  }
+
+  /** Chooses what is done about the castings. */
+  async treat(key) {
+    await this.host.getByTestId(`treatment-${key}`).click();
+  }
+
+  /** Chooses metric or imperial. */
+  async switchUnits(key) {
+    await this.host.getByTestId(`units-${key}`).click();
+  }
+
+  /** Types into the wall foam's box and leaves it with Enter. */
+  async typeDepth(text) {
+    await this.depthReading.fill(text);
+    await this.depthReading.press("Enter");
+  }
+
+  /** Whether the wall foam's box says that it cannot take what stands in it. */
+  async isRefused() {
+    return (await this.depthReading.getAttribute("aria-invalid")) === "true";
+  }
+
+  /** Takes hold of a foam face in the cross-section and nudges it one step deeper. */
+  async nudgeGrip(which) {
+    const grip = this.host.getByTestId("section").getByRole("slider").nth(which === "ceiling" ? 0 : 1);
+    const before = await grip.getAttribute("aria-valuenow");
+    await grip.focus();
+    await this.page.keyboard.press("PageUp");
+    if ((await grip.getAttribute("aria-valuenow")) === before) throw new Error(`${which} did not move`);
   }
 }

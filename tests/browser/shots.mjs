@@ -16,6 +16,7 @@ for (const [screen, viewport] of Object.entries(screens)) {
     await visit.open();
     const planner = await new Planner(visit.page).ready();
     await planner.settled();
+    await planner.curveDrawn();
     const shoot = async (name, fullPage) => {
       const path = `${folder}${screen}-${colorScheme}-${name}.png`;
       await visit.page.screenshot({ path, fullPage });

@@ -129,10 +129,12 @@ fn labels(chart: &Chart, notation: Notation) -> Vec<Label> {
     let plot = &plane.plot;
     let number = |value: f64| decimal(value, 0, notation.language);
     let mut labels = Vec::new();
-    for tick in plane.lost.ticks() {
+    // Ticks stand at round figures once there are curves to hold them.
+    let told = !chart.curves.is_empty();
+    for tick in plane.lost.ticks().into_iter().filter(|_| told) {
         labels.push(Label::new(plane.lost_at(tick), plot.bottom + 24.0, "tick", number(tick)));
     }
-    for tick in plane.load.ticks() {
+    for tick in plane.load.ticks().into_iter().filter(|_| told) {
         let y = plane.load_at(tick);
         labels.push(Label::new(plot.left - 10.0, y, "before tick", number(tick)));
     }
