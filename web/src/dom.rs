@@ -7,8 +7,8 @@
 use std::time::Duration;
 
 use leptos::prelude::{
-    AnyView, Mountable, Render, RenderEffect, SetValue, StoredValue, TimeoutHandle, UpdateValue,
-    document, on_cleanup, set_timeout_with_handle,
+    RenderEffect, SetValue, StoredValue, TimeoutHandle, UpdateValue, document, on_cleanup,
+    set_timeout_with_handle,
 };
 use leptos::tachys::renderer::dom::Dom;
 use wasm_bindgen::closure::Closure;
@@ -183,14 +183,6 @@ impl El {
             nodes.push(&child.0);
         }
         self.0.replace_children_with_node(&nodes);
-    }
-
-    /// Adds a view of the reactive graph's own making.
-    pub fn hold(self, view: AnyView) -> Self {
-        let mut held = view.build();
-        held.mount(&self.0, None);
-        StoredValue::new_local(held);
-        self
     }
 
     /// Listens to an event.
