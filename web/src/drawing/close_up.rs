@@ -2,7 +2,6 @@
 
 use inchwise_core::design::Surface;
 use inchwise_core::units::Length;
-use leptos::prelude::With;
 
 use super::geometry::{CloseUp, Part, Pen, Point, Rect, Rung, SetBy, spread};
 use super::grip::{Grip, Hold, Towards};
@@ -35,7 +34,7 @@ pub fn close_up(state: State, language: Language) -> El {
         },
         with_note: false,
     };
-    let shape = move || state.outcome.with(|outcome| CloseUp::of(&outcome.good));
+    let shape = move || state.look(|outcome| CloseUp::of(&outcome.good));
     let drawing = Drawing {
         name: NAME,
         title,

@@ -2,7 +2,7 @@
 
 use inchwise_core::design::{Design, Field, Stack, Surface};
 use inchwise_core::units::Length;
-use leptos::prelude::{GetUntracked, GetValue, SetValue, StoredValue, With, WithUntracked};
+use leptos::prelude::{GetUntracked, GetValue, SetValue, StoredValue, WithUntracked};
 use wasm_bindgen::JsCast;
 use web_sys::{Element, Event, HtmlElement, KeyboardEvent, PointerEvent};
 
@@ -258,7 +258,7 @@ impl Grip {
             let words = notation.language.drawing();
             let scale = Scale::of(field, notation.units);
             let in_unit = |position: i64| numbers(&[scale.step * position as f64]);
-            state.design.with(|design: &Design| {
+            state.chosen(|design: &Design| {
                 let depth = design.get(field).unwrap_or_default();
                 let stack = design.stack(self.surface);
                 let hold = (self.hold)(design);

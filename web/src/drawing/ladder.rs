@@ -3,7 +3,6 @@
 use inchwise_core::design::Surface;
 use inchwise_core::room::{Step, Taker};
 use inchwise_core::units::Length;
-use leptos::prelude::With;
 
 use super::geometry::{BarRung, Direction, LadderBar, Pen, Point, Rect, numbers, percent};
 use super::paper::figure;
@@ -25,7 +24,7 @@ pub fn ladder(state: State, language: Language) -> El {
     let mut last = None;
     keep_up(Box::new(move || {
         let notation = state.notation();
-        let now = (state.outcome.with(|outcome| LadderBar::all(&outcome.good)), notation);
+        let now = (state.look(|outcome| LadderBar::all(&outcome.good)), notation);
         if last.as_ref() != Some(&now) {
             let (bars, _) = &now;
             filled.refill(&bars.each_ref().map(|bar| direction(bar, notation)));

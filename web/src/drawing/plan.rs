@@ -2,7 +2,6 @@
 
 use inchwise_core::design::{Design, Field, Surface};
 use inchwise_core::units::Length;
-use leptos::prelude::With;
 
 use super::casting::{self, WithCastings};
 use super::dimension::Tape;
@@ -48,7 +47,7 @@ pub fn plan(state: State, language: Language) -> El {
     let drawing = Drawing {
         name: NAME,
         title,
-        shape: Box::new(move || state.outcome.with(|outcome| Plan::of(&outcome.good))),
+        shape: Box::new(move || state.look(|outcome| Plan::of(&outcome.good))),
         paper: |shape| shape.paper,
         told,
         labels,
@@ -56,7 +55,7 @@ pub fn plan(state: State, language: Language) -> El {
         grips: vec![front.drawn(state), door.drawn(state)],
     };
     figure(NAME, title, &[drawing.drawn(state)]).class_with("long", move || {
-        state.design.with(|design| design.freight_box().internal.length.as_mm() > LONG)
+        state.chosen(|design| design.freight_box().internal.length.as_mm() > LONG)
     })
 }
 

@@ -2,7 +2,6 @@
 
 use inchwise_core::design::{Design, Field, Surface};
 use inchwise_core::units::Length;
-use leptos::prelude::With;
 
 use super::casting::{self, WithCastings};
 use super::dimension::{Tape, upright};
@@ -56,7 +55,7 @@ pub fn section(state: State, language: Language) -> El {
     let drawing = Drawing {
         name: NAME,
         title,
-        shape: Box::new(move || state.outcome.with(|outcome| Section::of(&outcome.good))),
+        shape: Box::new(move || state.look(|outcome| Section::of(&outcome.good))),
         paper: |shape| shape.paper,
         told,
         labels,

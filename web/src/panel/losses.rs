@@ -66,11 +66,11 @@ pub fn losses(state: State, language: Language) -> El {
             table.refill(&whole);
         }
     }));
-    let left_out = el("ul").class("not-counted").children_with(move || {
+    let left_out = el("ul").class("not-counted").rows_with(["li", "span", "span"], move || {
         state.look(|outcome| {
             let heat_loss = shown(outcome);
             let parts = heat_loss.not_counted.iter().filter(|part| !has_figure(heat_loss, **part));
-            parts.map(|&part| el("li").text(&language.not_counted(part))).collect()
+            parts.map(|&part| [language.not_counted(part), String::new()]).collect()
         })
     });
     let column = |name| el("th").attr("scope", "col").text(name);

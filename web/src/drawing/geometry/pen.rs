@@ -1,28 +1,10 @@
-//! Path data and other numbers of a picture, written by hand: no more decimals than the eye sees,
-//! and none of the weight of the standard float formatting.
+//! Path data and other numbers of a picture, no finer than the eye sees.
 
 use super::shape::{Point, Rect};
+use crate::measure::push_plain;
 
-/// A number to a hundredth; nothing where it is not a number a picture can hold.
-pub fn push_number(text: &mut String, value: f64) {
-    const MOST: f64 = 1e12;
-    if value.is_nan() || value.abs() > MOST {
-        return;
-    }
-    let hundredths = (value * 100.0).round() as i64;
-    if hundredths < 0 {
-        text.push('-');
-    }
-    let (whole, part) = (hundredths.unsigned_abs() / 100, hundredths.unsigned_abs() % 100);
-    text.push_str(&whole.to_string());
-    if part > 0 {
-        text.push('.');
-        text.push(char::from(b'0' + (part / 10) as u8));
-        if part % 10 > 0 {
-            text.push(char::from(b'0' + (part % 10) as u8));
-        }
-    }
-}
+/// Decimals of a number in a picture.
+const PLACES: u32 = 2;
 
 /// Numbers one after the other, kept apart by a space.
 pub fn numbers(values: &[f64]) -> String {
@@ -31,7 +13,9 @@ pub fn numbers(values: &[f64]) -> String {
         if !text.is_empty() {
             text.push(' ');
         }
-        push_number(&mut text, value);
+        // A whole number stands alone: the flags of an arc are 0 or 1 and nothing else.
+        let places = if value == value.round() { 0 } else { PLACES };
+        push_plain(&mut text, value, places);
     }
     text
 }
@@ -103,18 +87,22 @@ mod tests {
     use super::*;
 
     #[test]
-    fn numbers_are_written_to_a_hundredth_and_no_longer_than_they_are() {
-        assert_eq!(numbers(&[0.0, -0.004, 1.0, -12.5, 8.76543]), "0 0 1 -12.5 8.77");
-        assert_eq!(numbers(&[0.05, -0.05, 99.996]), "0.05 -0.05 100");
-        assert_eq!(numbers(&[f64::NAN]), "");
+    fn numbers_are_kept_apart_and_to_a_hundredth() {
+        assert_eq!(numbers(&[0.0, -0.004, -12.5, 8.76543]), "0 0.00 -12.50 8.77");
         assert_eq!(percent(33.333), "33.33%");
+    }
+
+    #[test]
+    fn flags_of_an_arc_are_whole() {
+        let arc = Pen::new().command('a', &[11.5, 11.5, 0.0, 0.0, 1.0, 23.0, 0.0]).done();
+        assert_eq!(arc, "a11.50 11.50 0 0 1 23 0");
     }
 
     #[test]
     fn paths_open_and_close() {
         let points = [Point::new(0.0, 0.0), Point::new(1.5, 2.0)];
-        assert_eq!(Pen::new().line(&points).done(), "M0 0L1.5 2");
-        assert_eq!(Pen::new().outline(&points).outline(&points).done(), "M0 0L1.5 2ZM0 0L1.5 2Z");
+        assert_eq!(Pen::new().line(&points).done(), "M0 0L1.50 2");
+        assert_eq!(Pen::new().outline(&points).outline(&points).done(), "M0 0L1.50 2ZM0 0L1.50 2Z");
         let nothing = Rect::new(0.0, 5.0, 9.0, 5.0);
         assert_eq!(
             Pen::new().rects(&[nothing, Rect::new(0.0, 0.0, 1.0, 1.0)]).done(),
