@@ -60,6 +60,17 @@ pub struct Loss {
     pub share: f64,
 }
 
+/// Several losses together.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Together {
+    /// How many.
+    pub count: usize,
+    /// Their heat flow, W.
+    pub power: Power,
+    /// Their share of the whole, 0 to 1.
+    pub share: f64,
+}
+
 /// Why a part is missing from the sum. No allowance is invented for it.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub enum Reason {
@@ -186,6 +197,16 @@ impl HeatLoss {
     /// Whether parts are still being solved aside, so that the figures will move.
     pub fn is_waiting(&self) -> bool {
         self.not_counted.iter().any(|part| part.reason() == Reason::Waiting)
+    }
+
+    /// All losses below a share of the whole, together.
+    pub fn below(&self, share: f64) -> Together {
+        let below = || self.losses.iter().filter(|loss| loss.share < share);
+        Together {
+            count: below().count(),
+            power: below().map(|loss| loss.power).sum(),
+            share: below().map(|loss| loss.share).sum(),
+        }
     }
 
     /// The same with what waits taken over from an earlier heat loss, until its own is known: a

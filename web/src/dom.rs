@@ -7,8 +7,8 @@
 use std::time::Duration;
 
 use leptos::prelude::{
-    AnyView, Mountable, Render, RenderEffect, SetValue, StoredValue, TimeoutHandle, UpdateValue,
-    document, on_cleanup, set_timeout_with_handle,
+    RenderEffect, SetValue, StoredValue, TimeoutHandle, UpdateValue, document, on_cleanup,
+    set_timeout_with_handle,
 };
 use leptos::tachys::renderer::dom::Dom;
 use wasm_bindgen::closure::Closure;
@@ -176,6 +176,53 @@ impl El {
         self
     }
 
+    /// A list of pairs of texts that keeps up: each row an element of the first name, holding one
+    /// of the second and one of the third. Rows that stay the same stay the same elements.
+    pub fn rows_with(
+        self,
+        names: [&'static str; 3],
+        pairs: impl Fn() -> Vec<[String; 2]> + 'static,
+    ) -> Self {
+        self.boxed_rows(names, Box::new(pairs))
+    }
+
+    fn boxed_rows(
+        self,
+        names: [&'static str; 3],
+        pairs: Box<dyn Fn() -> Vec<[String; 2]>>,
+    ) -> Self {
+        let list = self.clone();
+        let mut rows: Vec<([El; 2], [String; 2])> = Vec::new();
+        keep_up(Box::new(move || {
+            let pairs = pairs();
+            while rows.len() > pairs.len() {
+                rows.pop();
+                list.drop_last();
+            }
+            for (index, pair) in pairs.into_iter().enumerate() {
+                if rows.len() == index {
+                    let cells = [el(names[1]), el(names[2])];
+                    let _ = list.0.append_child(&el(names[0]).with(&cells).0);
+                    rows.push((cells, Default::default()));
+                }
+                let (cells, shown) = &mut rows[index];
+                for ((cell, shown), text) in cells.iter().zip(shown).zip(pair) {
+                    if *shown != text {
+                        cell.say(&text);
+                        *shown = text;
+                    }
+                }
+            }
+        }));
+        self
+    }
+
+    fn drop_last(&self) {
+        if let Some(last) = self.0.last_element_child() {
+            last.remove();
+        }
+    }
+
     /// Puts these children in place of the present ones.
     pub fn refill(&self, children: &[Self]) {
         let nodes = js_sys::Array::new();
@@ -183,14 +230,6 @@ impl El {
             nodes.push(&child.0);
         }
         self.0.replace_children_with_node(&nodes);
-    }
-
-    /// Adds a view of the reactive graph's own making.
-    pub fn hold(self, view: AnyView) -> Self {
-        let mut held = view.build();
-        held.mount(&self.0, None);
-        StoredValue::new_local(held);
-        self
     }
 
     /// Listens to an event.

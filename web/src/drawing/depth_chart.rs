@@ -27,7 +27,7 @@ struct Chart {
 
 impl Chart {
     fn of(state: State) -> Self {
-        let (treatment, frame, present) = state.outcome.with(|outcome| {
+        let (treatment, frame, present) = state.look(|outcome| {
             let design = outcome.good.checked.design();
             (design.end_wall_treatment, frame_face(design), outcome.point)
         });
@@ -89,7 +89,7 @@ pub fn depth_chart(state: State, language: Language) -> El {
     figure(NAME, words.chart, &[drawing.drawn(state), details])
         .class_with("working", move || !finished(state))
         // While fields are still being solved the mark is that of an earlier design.
-        .class_with("refining", move || state.outcome.with(|outcome| outcome.is_refining()))
+        .class_with("refining", move || state.look(|outcome| outcome.is_refining()))
 }
 
 fn told(chart: &Chart, notation: Notation) -> String {

@@ -159,7 +159,20 @@ impl Scale {
 }
 
 impl Notation {
-    /// A field's value as it stands in its box, unit and all.
+    /// A field's value as it stands in its box: as [`Notation::field`] has it, but for long units,
+    /// which stand beside the box with the range.
+    pub fn field_box(self, field: Field, si: f64) -> String {
+        let unit = Scale::of(field, self.units).unit;
+        let places = match unit {
+            FieldUnit::WattPerMetreKelvin => 3,
+            FieldUnit::WattPerSquareMetreKelvin => 2,
+            FieldUnit::BtuPerHourSquareFootFahrenheit => 2,
+            _ => return self.field(field, si),
+        };
+        decimal(unit.of_si(si), places, self.language)
+    }
+
+    /// A field's value, unit and all.
     pub fn field(self, field: Field, si: f64) -> String {
         match field.range().quantity {
             Quantity::Length if is_sheet_thickness(field) => self.sheet_thickness(Length::new(si)),

@@ -197,13 +197,15 @@ fn every_value_a_slider_can_stand_on_reads_back_to_where_it_stood() {
                 let notation = Notation { units, language };
                 let scale = Scale::of(field, units);
                 for position in scale.lowest..=scale.highest {
-                    let written = notation.field(field, scale.si(position));
-                    let read = notation.read(field, &written);
-                    assert_eq!(
-                        read.as_ref().map(|&si| scale.position(si)),
-                        Ok(position),
-                        "{field:?} {written}: {read:?}"
-                    );
+                    let si = scale.si(position);
+                    for written in [notation.field(field, si), notation.field_box(field, si)] {
+                        let read = notation.read(field, &written);
+                        assert_eq!(
+                            read.as_ref().map(|&si| scale.position(si)),
+                            Ok(position),
+                            "{field:?} {written}: {read:?}"
+                        );
+                    }
                 }
             }
         }

@@ -1,5 +1,6 @@
 //! The answer: clear size, room lost, heating load, always in sight; and the facts beside it.
 
+use inchwise_core::design::Field;
 use inchwise_core::evaluate::Evaluation;
 use inchwise_core::units::Temperature;
 use leptos::prelude::With;
@@ -112,23 +113,28 @@ fn reason(state: State, language: Language) -> El {
             sentences.push(words.more_faults.with(&[&more]));
         }
         sentences.push(words.stands_in.to_owned());
-        let spoken = sentences.iter().map(|sentence| el("span").text(sentence));
+        let spoken = sentences.iter().map(|sentence| el("span").text(" ").text(sentence));
         [el("strong").text(language.faults().sign)].into_iter().chain(spoken).collect()
     })
 }
 
-/// Everything that stands in the way, each with the name of its field.
+/// Everything that stands in the way, each with the name of its field; the same fault of several
+/// fields, as of walls that move together, once.
 fn reasons(state: State, language: Language) -> Vec<String> {
     let notation = state.notation();
-    let at = |field, fault: &str| language.faults().at_field.with(&[language.field(field), fault]);
-    let mut reasons: Vec<String> = state.unread.with(|unread| {
-        unread.iter().map(|text| at(text.field, &unread_words(text, notation))).collect()
+    let mut faults: Vec<(Field, String)> = state.unread.with(|unread| {
+        unread.iter().map(|text| (text.field, unread_words(text, notation))).collect()
     });
     state.look(|outcome| {
-        let wrong = outcome.errors.iter();
-        reasons.extend(wrong.map(|error| at(error.field, &fault_words(error, notation))));
+        for error in &outcome.errors {
+            let fault = fault_words(error, notation);
+            if !faults.iter().any(|(_, known)| *known == fault) {
+                faults.push((error.field, fault));
+            }
+        }
     });
-    reasons
+    let at_field = language.faults().at_field;
+    faults.iter().map(|(field, fault)| at_field.with(&[language.field(*field), fault])).collect()
 }
 
 /// What belongs to the answer and need not stay in sight.

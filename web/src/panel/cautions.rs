@@ -64,7 +64,7 @@ fn below_minimum(
 pub fn cautions(state: State, language: Language) -> El {
     let words = language.cautions();
     let group = move |heading, about_sizes: bool| {
-        let list = el("ul").children_with(move || {
+        let list = el("ul").rows_with(["li", "strong", "span"], move || {
             let notation = state.notation();
             state.look(|outcome| listed(&outcome.good, about_sizes, notation))
         });
@@ -80,13 +80,13 @@ pub fn cautions(state: State, language: Language) -> El {
         .with(&[el("h3").text(words.title), groups])
 }
 
-fn listed(evaluation: &Evaluation, about_sizes: bool, notation: Notation) -> Vec<El> {
+fn listed(evaluation: &Evaluation, about_sizes: bool, notation: Notation) -> Vec<[String; 2]> {
     let of_group = |caution: &&Caution| is_about_sizes(**caution) == about_sizes;
     let cautions = evaluation.cautions.iter().filter(of_group);
     cautions
         .map(|&caution| {
             let (heading, body) = written(caution, evaluation, notation);
-            el("li").with(&[el("strong").text(&heading), el("span").text(&body)])
+            [heading, body]
         })
         .collect()
 }

@@ -86,7 +86,7 @@ impl Shown {
     fn text(&self, field: Field) -> String {
         match &self.typed {
             Some(typed) => typed.clone(),
-            None if self.given => self.notation.field(field, self.si),
+            None if self.given => self.notation.field_box(field, self.si),
             None => String::new(),
         }
     }

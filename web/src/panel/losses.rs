@@ -1,7 +1,7 @@
 //! Where the heat goes: one table, largest first, every figure with its reckoning.
 
 use inchwise_core::heat_loss::{Element, HeatLoss, Loss, NotCounted};
-use leptos::prelude::{Get, GetUntracked, Owner, RwSignal, Set};
+use leptos::prelude::{Get, GetUntracked, Owner, RwSignal, Set, Update};
 use wasm_bindgen::JsCast;
 
 use super::reckoning::reckoning;
@@ -9,6 +9,9 @@ use crate::dom::{El, el, keep_up};
 use crate::measure::{Notation, plain};
 use crate::state::{Outcome, State};
 use crate::text::Language;
+
+/// Losses below this share stand together in one row until they are asked for.
+const SMALL: f64 = 0.02;
 
 /// Losses in the order they are read.
 fn largest_first(losses: &[Loss]) -> Vec<Loss> {
@@ -55,6 +58,7 @@ pub fn losses(state: State, language: Language) -> El {
                 None => owner.with(|| Row::new(state, language, loss.element, open)),
             };
             row.show(loss, largest, notation);
+            row.whole.toggle("small", loss.share < SMALL);
             rows.push(row);
         }
         if !rows.iter().map(|row| row.element).eq(before) {
@@ -62,11 +66,11 @@ pub fn losses(state: State, language: Language) -> El {
             table.refill(&whole);
         }
     }));
-    let left_out = el("ul").class("not-counted").children_with(move || {
+    let left_out = el("ul").class("not-counted").rows_with(["li", "span", "span"], move || {
         state.look(|outcome| {
             let heat_loss = shown(outcome);
             let parts = heat_loss.not_counted.iter().filter(|part| !has_figure(heat_loss, **part));
-            parts.map(|&part| el("li").text(&language.not_counted(part))).collect()
+            parts.map(|&part| [language.not_counted(part), String::new()]).collect()
         })
     });
     let column = |name| el("th").attr("scope", "col").text(name);
@@ -75,14 +79,36 @@ pub fn losses(state: State, language: Language) -> El {
         column(words.loss).class("number"),
         column(words.share).class("number").attr("colspan", "2"),
     ]);
-    let foot = el("tr").with(&[
+    let with_small = RwSignal::new(false);
+    let together = move || state.look(|outcome| shown(outcome).below(SMALL));
+    let toggle = el("button")
+        .attr("type", "button")
+        .class("mind")
+        .test_id("small-losses")
+        .attr_with("aria-expanded", move || with_small.get().to_string())
+        .on("click", move |_| with_small.update(|with| *with = !*with))
+        .text_with(move || {
+            let count = state.notation().count(together().count as f64);
+            words.small.with(&[&count, &state.notation().percent(SMALL)])
+        });
+    let small = el("tr").class("together").with(&[
+        el("th").attr("scope", "row").child(&toggle),
+        el("td").class("number").text_with(move || state.notation().part_of_load(together().power)),
+        el("td").class("number").text_with(move || state.notation().percent(together().share)),
+        el("td"),
+    ]);
+    let foot = el("tr").class("total").with(&[
         el("th").attr("scope", "row").text(words.total),
         el("td").class("number").text_with(move || total(state)),
         el("td").attr("colspan", "2"),
     ]);
     el("section").class("losses").test_id("losses").attr("aria-label", words.title).with(&[
         el("h3").text(words.title),
-        el("table").with(&[el("thead").child(&head), body, el("tfoot").child(&foot)]),
+        el("table").class_with("with-small", move || with_small.get()).with(&[
+            el("thead").child(&head),
+            body,
+            el("tfoot").with(&[small, foot]),
+        ]),
         el("h4").text(words.not_counted),
         el("p").class("remark").text(words.not_counted_note),
         left_out,

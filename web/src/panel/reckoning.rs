@@ -109,11 +109,8 @@ fn coefficient_only(
 fn layers(evaluation: &Evaluation, plain: &PlainArea, notation: Notation) -> Vec<String> {
     let words = notation.language.losses();
     let flow = HeatFlow::through(plain.surface);
-    let mut lines = vec![format!(
-        "{} {}",
-        words.inside_surface,
-        notation.resistance(flow.inside_surface_resistance())
-    )];
+    let inside = notation.resistance(flow.inside_surface_resistance());
+    let mut lines = vec![words.layers.to_owned(), format!("{} {inside}", words.inside_surface)];
     lines.extend(plain.layers.iter().rev().map(|layer| {
         format!(
             "{} {}: {}",

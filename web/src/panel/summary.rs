@@ -33,11 +33,9 @@ fn lines(state: State, language: Language) -> Vec<Line> {
 
 /// The list.
 pub fn summary(state: State, language: Language) -> El {
-    let list = el("dl").children_with(move || {
+    let list = el("dl").rows_with(["div", "dt", "dd"], move || {
         let lines = lines(state, language).into_iter();
-        lines
-            .map(|(label, value)| el("div").with(&[el("dt").text(label), el("dd").text(&value)]))
-            .collect()
+        lines.map(|(label, value)| [label.to_owned(), value]).collect()
     });
     el("section").class("summary").with(&[el("h3").text(language.folds().chosen), list])
 }

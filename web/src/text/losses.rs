@@ -19,6 +19,8 @@ pub struct Losses {
     pub share: &'static str,
     /// Opens the reckoning of a figure.
     pub how: &'static str,
+    /// Small losses together: {0} of them, each below {1}.
+    pub small: Phrase,
     /// The last row.
     pub total: &'static str,
     /// Layers of a plain area.
@@ -55,6 +57,7 @@ const ENGLISH: Losses = Losses {
     loss: "Loss",
     share: "Share",
     how: "how",
+    small: Phrase("{0} smaller parts, each under {1}"),
     total: "Heating load",
     layers: "From the room outwards:",
     inside_surface: "inside surface",
@@ -79,6 +82,7 @@ const FRENCH: Losses = Losses {
     loss: "Perte",
     share: "Part",
     how: "calcul",
+    small: Phrase("{0} parties plus petites, chacune sous {1}"),
     total: "Charge de chauffage",
     layers: "De la pièce vers dehors :",
     inside_surface: "surface intérieure",
@@ -180,7 +184,8 @@ mod tests {
     #[test]
     fn both_languages_fill_the_same_places() {
         let phrases = |losses: &Losses| {
-            [losses.members, losses.air, losses.unsolved, losses.waiting].map(Phrase::places)
+            [losses.members, losses.air, losses.unsolved, losses.waiting, losses.small]
+                .map(Phrase::places)
         };
         assert_eq!(phrases(&ENGLISH), phrases(&FRENCH));
     }
