@@ -13,7 +13,7 @@ use leptos::prelude::{
 use leptos::tachys::renderer::dom::Dom;
 use wasm_bindgen::closure::Closure;
 use wasm_bindgen::{JsCast, JsValue};
-use web_sys::{Element, Event, HtmlElement, HtmlInputElement, HtmlSelectElement};
+use web_sys::{Element, Event, HtmlElement, HtmlInputElement, HtmlSelectElement, ShadowRoot};
 
 const SVG: &str = "http://www.w3.org/2000/svg";
 
@@ -229,7 +229,13 @@ impl El {
         for child in children {
             nodes.push(&child.0);
         }
+        let root = self.0.get_root_node().dyn_into::<ShadowRoot>().ok();
+        let held = root.and_then(|root| root.active_element());
         self.0.replace_children_with_node(&nodes);
+        // A child that changed its place lost the keyboard on the way.
+        if let Some(held) = held.filter(|held| self.0.contains(Some(held))) {
+            let _ = held.unchecked_ref::<HtmlElement>().focus();
+        }
     }
 
     /// Listens to an event.
