@@ -15,7 +15,7 @@ use web_sys::{MessageEvent, Worker};
 
 use crate::dom::keep_up;
 use crate::drawing::geometry::depths;
-use crate::state::State;
+use crate::state::{Outcome, State};
 
 /// Answers to older requests than this many are let go.
 const REMEMBERED: usize = 8;
@@ -75,6 +75,10 @@ impl Aside {
             .state
             .curve
             .with_untracked(|curve| curve.as_ref().is_none_or(|(known, _)| *known != key));
+        let is_lacking = untrack(|| self.state.look(Outcome::is_refining));
+        if !is_lacking && !with_curve {
+            return;
+        }
         let sweep: Vec<f64> = if with_curve {
             depths(checked.design(), key.1).iter().map(|d| d.value()).collect()
         } else {

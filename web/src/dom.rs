@@ -7,7 +7,7 @@
 use std::time::Duration;
 
 use leptos::prelude::{
-    RenderEffect, SetValue, StoredValue, TimeoutHandle, UpdateValue, document, on_cleanup,
+    LocalStorage, RenderEffect, StoredValue, TimeoutHandle, UpdateValue, document, on_cleanup,
     set_timeout_with_handle,
 };
 use leptos::tachys::renderer::dom::Dom;
@@ -254,26 +254,58 @@ impl El {
 /// Something to be done once nothing has happened for a while; each new wish takes the place of
 /// the one before. It ends with its owner.
 #[derive(Clone, Copy)]
-pub struct Waiting(StoredValue<Option<TimeoutHandle>>);
+pub struct Waiting(StoredValue<Wish, LocalStorage>);
+
+#[derive(Default)]
+struct Wish {
+    act: Option<Box<dyn FnOnce()>>,
+    /// When, ms.
+    due: f64,
+    timer: Option<TimeoutHandle>,
+}
 
 impl Waiting {
     /// Nothing waits yet.
     pub fn new() -> Self {
-        let waiting = Self(StoredValue::new(None));
-        on_cleanup(move || waiting.stop());
+        let waiting = Self(StoredValue::new_local(Wish::default()));
+        on_cleanup(move || {
+            let timer = waiting.0.try_update_value(|wish| wish.timer.take()).flatten();
+            if let Some(timer) = timer {
+                timer.clear();
+            }
+        });
         waiting
     }
 
-    fn stop(self) {
-        if let Some(Some(handle)) = self.0.try_update_value(Option::take) {
-            handle.clear();
+    /// Does it after so long, unless another wish comes first. While one timer runs no other is
+    /// set: it finds out by itself that it rang too early.
+    pub fn after(self, rest: Duration, act: Box<dyn FnOnce()>) {
+        let idle = self.0.try_update_value(|wish| {
+            wish.act = Some(act);
+            wish.due = js_sys::Date::now() + rest.as_secs_f64() * 1000.0;
+            wish.timer.is_none()
+        });
+        if idle == Some(true) {
+            self.set_timer(rest);
         }
     }
 
-    /// Does it after so long, unless another wish comes first.
-    pub fn after(self, rest: Duration, act: Box<dyn FnOnce()>) {
-        self.stop();
-        let handle = set_timeout_with_handle(act, rest).ok();
-        let _ = self.0.try_set_value(handle);
+    fn set_timer(self, rest: Duration) {
+        let timer = set_timeout_with_handle(move || self.ring(), rest).ok();
+        self.0.try_update_value(|wish| wish.timer = timer);
+    }
+
+    fn ring(self) {
+        let now = js_sys::Date::now();
+        let due = self.0.try_update_value(|wish| {
+            wish.timer = None;
+            let early = wish.due - now;
+            if early > 1.0 { Err(early) } else { Ok(wish.act.take()) }
+        });
+        match due {
+            Some(Err(early)) => self.set_timer(Duration::from_secs_f64(early / 1000.0)),
+            Some(Ok(Some(act))) => act(),
+            Some(Ok(None)) | None => {}
+        }
     }
 }

@@ -22,13 +22,20 @@ const CHANGE: &str = "inchwise-change";
 /// Browsers allow about a hundred changes of the address in half a minute.
 const ADDRESS_REST: Duration = Duration::from_millis(400);
 
-/// Tells the host of every change: who caused it, the design, and the figures that matter.
+/// A hand that drags a slider causes one event when it pauses, not sixty a second.
+const EVENT_REST: Duration = Duration::from_millis(120);
+
+/// Tells the host of every change: who caused it, the design, and the figures that matter. Told
+/// again when a load that was still being refined is whole.
 pub fn tell_host(state: State, host: HtmlElement) {
+    let waiting = Waiting::new();
     let mut first = true;
     keep_up(Box::new(move || {
-        let lawful = state.look(|outcome| outcome.errors.is_empty());
-        if !std::mem::take(&mut first) && lawful {
-            send(&host, detail(&state.good(), state.changed_by.get_value()));
+        let outcome = state.now();
+        if !std::mem::take(&mut first) && outcome.errors.is_empty() {
+            let (host, changed_by) = (host.clone(), state.changed_by.get_value());
+            let tell = move || send(&host, detail(&outcome.good, changed_by));
+            waiting.after(EVENT_REST, Box::new(tell));
         }
     }));
 }

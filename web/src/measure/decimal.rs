@@ -155,8 +155,9 @@ fn push_digit(written: &mut String, digit: u64) {
 fn push_whole(written: &mut String, whole: u64, group_mark: Option<char>) {
     let mut digits = 1;
     let mut unit = 1_u64;
-    while whole / unit >= 10 {
-        unit *= 10;
+    // Multiplying is many times cheaper than dividing, and drawings write thousands of numbers.
+    while let Some(next) = unit.checked_mul(10).filter(|&next| next <= whole) {
+        unit = next;
         digits += 1;
     }
     while digits > 0 {
