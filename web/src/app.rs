@@ -1,7 +1,5 @@
 //! How the page is put together.
 
-use leptos::prelude::{Get, GetValue};
-
 use crate::dom::{El, el};
 use crate::drawing;
 use crate::link::link_of;
@@ -51,7 +49,7 @@ fn foot(state: State, language: Language) -> El {
         .text(words.start_over)
         .on("click", move |_| state.start_over());
     let foot = el("div").class("foot").child(&start_over);
-    let foot = if state.in_address.get_value() {
+    let foot = if state.in_address.get() {
         let address = move || format!("#{}", state.chosen(link_of));
         let link = el("a").test_id("design-link").text(words.link).attr_with("href", address);
         foot.child(&link)

@@ -8,13 +8,12 @@ use inchwise_core::envelope::{Amount, Envelope, Place};
 use inchwise_core::room::Room;
 use inchwise_core::tradeoff::WallDepthPoint;
 use js_sys::{Array, Float64Array, Object, Reflect};
-use leptos::prelude::*;
 use wasm_bindgen::JsCast;
 use wasm_bindgen::prelude::{Closure, JsValue};
 use web_sys::{MessageEvent, Worker};
 
-use crate::dom::keep_up;
 use crate::drawing::geometry::depths;
+use crate::reactive::{Watched, at_end, keep_up, untracked};
 use crate::state::{Outcome, State};
 
 /// Answers to older requests than this many are let go.
@@ -43,39 +42,35 @@ struct Hand {
 #[derive(Clone, Copy)]
 pub struct Aside {
     state: State,
-    hand: StoredValue<Option<Hand>, LocalStorage>,
-    requests: StoredValue<Vec<Request>>,
+    hand: Watched<Option<Hand>>,
+    requests: Watched<Vec<Request>>,
 }
 
 impl Aside {
     /// Sets a worker to work for as long as the planner stands.
     pub fn start(state: State, worker: Worker) {
-        let aside = Self {
-            state,
-            hand: StoredValue::new_local(None),
-            requests: StoredValue::new(Vec::new()),
-        };
+        let aside = Self { state, hand: Watched::new(None), requests: Watched::new(Vec::new()) };
         let on_message = Closure::<dyn FnMut(MessageEvent)>::new(move |event: MessageEvent| {
             let answers = event.data().dyn_into::<Array>().unwrap_or_default();
             let answers = answers.iter().filter_map(|answer| answer.dyn_into().ok());
             aside.hear(answers.map(|answer: Float64Array| answer.to_vec()));
         });
         worker.set_onmessage(Some(on_message.as_ref().unchecked_ref()));
-        aside.hand.set_value(Some(Hand { worker, _on_message: on_message }));
+        aside.hand.set(Some(Hand { worker, _on_message: on_message }));
         keep_up(Box::new(move || aside.ask()));
-        on_cleanup(move || aside.stop());
+        at_end(Box::new(move || aside.stop()));
     }
 
     /// Asks for the present design, unless nothing of it is lacking.
     fn ask(self) {
         let lawful = self.state.chosen(|design| design.check().ok());
-        let key = self.state.curve_key.get();
+        let key = self.state.curve_key();
         let Some(checked) = lawful else { return };
         let with_curve = self
             .state
             .curve
             .with_untracked(|curve| curve.as_ref().is_none_or(|(known, _)| *known != key));
-        let is_lacking = untrack(|| self.state.look(Outcome::is_refining));
+        let is_lacking = untracked(|| self.state.look(Outcome::is_refining));
         if !is_lacking && !with_curve {
             return;
         }
@@ -88,7 +83,7 @@ impl Aside {
         let design = pack_design(checked.design());
         let number = self
             .requests
-            .try_update_value(|requests| {
+            .update_untracked(|requests| {
                 let number = requests.last().map_or(1, |last| last.number.wrapping_add(1));
                 if requests.len() == REMEMBERED {
                     drop(requests.remove(0));
@@ -98,7 +93,7 @@ impl Aside {
                 number
             })
             .unwrap_or_default();
-        self.hand.try_with_value(|hand| {
+        self.hand.with_untracked(|hand| {
             if let Some(hand) = hand {
                 post(&hand.worker, number, &design, &sweep);
             }
@@ -110,7 +105,7 @@ impl Aside {
         let mut learned = false;
         let mut curve = None;
         for (number, message) in answers.filter_map(|answer| Message::unpack(&answer)) {
-            self.requests.try_update_value(|requests| {
+            self.requests.update_untracked(|requests| {
                 let newest = requests.last().map(|last| last.number);
                 let Some(request) = requests.iter_mut().find(|one| one.number == number) else {
                     return;
@@ -133,11 +128,11 @@ impl Aside {
             });
         }
         if learned {
-            self.state.learned.try_update(|count| *count = count.wrapping_add(1));
+            self.state.has_learned();
         }
         if let Some(points) = curve {
-            let key = self.state.curve_key.get_untracked();
-            self.state.curve.try_set(Some((key, points)));
+            let key = untracked(|| self.state.curve_key());
+            self.state.curve.set(Some((key, points)));
         }
     }
 
@@ -150,7 +145,7 @@ impl Aside {
         let Some(&(place, amount)) = request.places.get(place) else { return false };
         self.state
             .memory
-            .try_update_value(|memory| {
+            .update_untracked(|memory| {
                 let checked = &request.checked;
                 let placed = placed_detail(checked, place, amount, memory, Effort::Known);
                 let Some(detail) = placed.detail else { return false };
@@ -164,7 +159,7 @@ impl Aside {
     }
 
     fn stop(self) {
-        if let Some(Some(hand)) = self.hand.try_update_value(Option::take) {
+        if let Some(Some(hand)) = self.hand.update_untracked(Option::take) {
             hand.worker.set_onmessage(None);
         }
     }

@@ -1,9 +1,7 @@
 //! The seam between the custom element (`web/embed.js`) and the planner: everything the page's
 //! script may ask of the wasm.
 
-use any_spawner::Executor;
 use inchwise_core::design::Design;
-use leptos::prelude::{Owner, Set, WithUntracked};
 use wasm_bindgen::JsValue;
 use wasm_bindgen::prelude::wasm_bindgen;
 use web_sys::{HtmlElement, Worker};
@@ -13,6 +11,7 @@ use crate::aside::Aside;
 use crate::link::design_of_link;
 use crate::measure::UnitSystem;
 use crate::outward;
+use crate::reactive::Scope;
 use crate::state::State;
 use crate::text::Language;
 
@@ -21,7 +20,7 @@ use crate::text::Language;
 pub struct Handle {
     state: State,
     host: HtmlElement,
-    owner: Owner,
+    scope: Scope,
 }
 
 /// Puts a planner into `root`, an empty block inside the shadow root of `host`. Attributes already
@@ -37,11 +36,8 @@ pub struct Handle {
 /// Fields are solved by `worker`, a fresh one of `web/worker.js`, or what behaves like one.
 #[wasm_bindgen]
 pub fn mount(root: HtmlElement, host: HtmlElement, worker: Worker) -> Handle {
-    // Fails only where another planner on the page has set it up already.
-    let _ = Executor::init_wasm_bindgen();
-    // Signals belong to the owner that made them and end with it.
-    let owner = Owner::new();
-    let state = owner.with(|| {
+    let scope = Scope::new();
+    let state = scope.with(|| {
         let state = state_of(&host);
         Aside::start(state, worker);
         outward::tell_host(state, host.clone());
@@ -51,7 +47,7 @@ pub fn mount(root: HtmlElement, host: HtmlElement, worker: Worker) -> Handle {
         let _ = root.append_child(planner(state).element());
         state
     });
-    Handle { state, host, owner }
+    Handle { state, host, scope }
 }
 
 /// The state that a host's attributes ask for.
@@ -104,11 +100,11 @@ impl Handle {
 
     /// The design as it stands, lawful or not: an object with the keys of the JSON form.
     pub fn design(&self) -> JsValue {
-        self.state.design.with_untracked(|design| outward::design_object(design).into())
+        self.state.chosen_untracked(|design| outward::design_object(design).into())
     }
 
     /// Takes the planner out of the document and ends everything it started.
     pub fn unmount(self) {
-        self.owner.cleanup();
+        self.scope.end();
     }
 }

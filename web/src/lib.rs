@@ -14,6 +14,7 @@ pub mod link;
 pub mod measure;
 mod outward;
 mod panel;
+mod reactive;
 pub mod state;
 pub mod text;
 
