@@ -9,23 +9,26 @@ const get = async (name) => {
   return response;
 };
 
+const style = async (name) => {
+  const text = await (await get(name)).text();
+  const sheet = new CSSStyleSheet();
+  sheet.replaceSync(text);
+  return sheet;
+};
+
 const start = async () => {
-  const files = ["planner_bg.wasm", "element.css", "drawing.css"].map(get);
-  const [glue, wasm, ...styles] = await Promise.all([import(address("planner.js")), ...files]);
-  const sheets = styles.map(async (style) => {
-    const sheet = new CSSStyleSheet();
-    sheet.replaceSync(await style.text());
-    return sheet;
-  });
+  const files = [get("planner_bg.wasm"), style("planner.css")];
+  const [glue, wasm, sheet] = await Promise.all([import(address("planner.js")), ...files]);
   await glue.default({ module_or_path: wasm });
-  return { mount: glue.mount, sheets: await Promise.all(sheets) };
+  return { mount: glue.mount, sheet };
 };
 
 // The further part of the page, loaded behind the first, which stands and works without it.
 const startFurther = async () => {
-  const glue = await import(address("further.js"));
-  await glue.default({ module_or_path: get("further_bg.wasm") });
-  return glue.Further;
+  const files = [get("further_bg.wasm"), style("further.css")];
+  const [glue, wasm, sheet] = await Promise.all([import(address("further.js")), ...files]);
+  await glue.default({ module_or_path: wasm });
+  return { Further: glue.Further, sheet };
 };
 
 let started;
@@ -144,10 +147,10 @@ class Planner extends HTMLElement {
   async #show(turn) {
     try {
       started ??= start();
-      const { mount, sheets } = await started;
+      const { mount, sheet } = await started;
       if (turn !== this.#turn) return;
       const root = document.createElement("div");
-      this.#fill(root).adoptedStyleSheets = sheets;
+      this.#fill(root).adoptedStyleSheets = [sheet];
       const json = this.getAttribute("design")?.trim().startsWith("{");
       if (json) this.setAttribute("design", link(this.getAttribute("design")));
       this.#worker = aside();
@@ -176,8 +179,9 @@ class Planner extends HTMLElement {
   async #showFurther(turn) {
     try {
       startedFurther ??= startFurther();
-      const Further = await startedFurther;
+      const { Further, sheet } = await startedFurther;
       if (turn !== this.#turn) return;
+      this.shadowRoot.adoptedStyleSheets.push(sheet);
       this.#further = new Further(this.#handle.further(), this.#worker.also, this.#handle);
       this.#handle.follow(this.#further);
     } catch (error) {
