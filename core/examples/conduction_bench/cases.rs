@@ -11,7 +11,7 @@ const INSIDE: ThermalResistance = ThermalResistance::new(0.13);
 const OUTSIDE: ThermalResistance = ThermalResistance::new(0.04);
 
 /// The names of all cases, which say how many cells they come close to.
-#[cfg_attr(target_arch = "wasm32", expect(dead_code, reason = "who asks in wasm knows the names"))]
+#[allow(dead_code, reason = "who asks in wasm knows the names")]
 pub const NAMES: [&str; 7] =
     ["wall_5k", "wall_20k", "wall_80k", "corner_30k", "corner_120k", "corner_500k", "corner_1m"];
 
