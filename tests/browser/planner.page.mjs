@@ -28,6 +28,31 @@ export class Planner {
     return this;
   }
 
+  /**
+   * Does something and gives the milliseconds from then until every field it asks for is solved;
+   * nothing if all of them were known.
+   */
+  async timeToSettle(act) {
+    await this.load.evaluate((load) => {
+      const watch = { start: performance.now(), seen: false, end: null };
+      const look = () => {
+        if (load.querySelector(".refining")) watch.seen = true;
+        else if (watch.seen) watch.end ??= performance.now();
+      };
+      watch.observer = new MutationObserver(look);
+      watch.observer.observe(load, { subtree: true, childList: true, attributes: true });
+      globalThis.settling = watch;
+    });
+    await act();
+    await this.page.waitForTimeout(100);
+    await this.settled();
+    return this.page.evaluate(() => {
+      const { observer, start, end } = globalThis.settling;
+      observer.disconnect();
+      return end === null ? null : end - start;
+    });
+  }
+
   /** Waits until the curve over wall depth is worked out, which comes last. */
   async curveDrawn() {
     await this.host.locator(".working").waitFor({ state: "detached" });

@@ -1,12 +1,13 @@
 //! Times the conduction solver, from problem to solution, grid and set-up included:
 //! `cargo run --release -p inchwise-core --example conduction_bench -- [--repeat N] [--only WORD]
-//! [--matrices FOLDER]`.
+//! [--matrices FOLDER]`, or `-- --serve` to solve cases as they are asked for (see `serve.rs`).
 //!
 //! Prints one line of tab-separated figures per case. With `--matrices` it writes each case's matrix
 //! to a file (see `matrix.rs`) so that other solvers can be timed on the same.
 
 mod cases;
 mod matrix;
+mod serve;
 
 use std::path::PathBuf;
 use std::process::ExitCode;
@@ -21,7 +22,9 @@ struct Options {
 }
 
 fn main() -> ExitCode {
-    match options().and_then(|options| run(&options)) {
+    let serves = std::env::args().skip(1).eq(["--serve"]);
+    let outcome = if serves { serve::run() } else { options().and_then(|o| run(&o)) };
+    match outcome {
         Ok(()) => ExitCode::SUCCESS,
         Err(message) => {
             eprintln!("{message}");
@@ -46,24 +49,12 @@ fn options() -> Result<Options, String> {
 }
 
 fn run(options: &Options) -> Result<(), String> {
-    // Cell sizes that come close to 5, 20, 80 and 30, 120, 500, 1000 thousand cells.
-    let walls = [("wall_5k", 0.701), ("wall_20k", 0.26), ("wall_80k", 0.111)];
-    let corners = [
-        ("corner_30k", 12.296),
-        ("corner_120k", 6.972),
-        ("corner_500k", 3.865),
-        ("corner_1m", 2.934),
-    ];
-    let walls = walls.map(|(name, size)| (name, cases::framed_wall(size, 8.0 * size, 25.0)));
-    let corners = corners.map(|(name, size)| (name, cases::steel_corner(size, 2.0 * size, 1.3)));
     println!("case\tcells\titerations\tresidual\tcoupling_w_per_k\tmin_ms\tmedian_ms\tmax_ms");
-    for (name, problem) in walls.iter().chain(&corners) {
-        if !name.contains(&options.only) {
-            continue;
-        }
-        time(name, problem, options.repeat)?;
+    for name in cases::NAMES.into_iter().filter(|name| name.contains(&options.only)) {
+        let problem = cases::named(name).ok_or(format!("{name} is no case"))?;
+        time(name, &problem, options.repeat)?;
         if let Some(folder) = &options.matrices {
-            let balances = assemble(problem).map_err(|error| format!("{error:?}"))?;
+            let balances = assemble(&problem).map_err(|error| format!("{error:?}"))?;
             let path = folder.join(format!("{name}.csr"));
             matrix::write(&balances, &path).map_err(|error| error.to_string())?;
         }

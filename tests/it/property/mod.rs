@@ -3,6 +3,7 @@
 mod conduction;
 mod conduction_reading;
 mod design;
+mod detail;
 mod evaluation;
 mod heat_loss;
 mod moisture;

@@ -1,6 +1,6 @@
 //! Every check, in the order that finds the cheap failures first.
 
-use std::time::Instant;
+use std::{path::Path, process::Command, time::Instant};
 
 use anyhow::{Result, bail};
 
@@ -23,7 +23,7 @@ type Step = fn() -> Result<Tally>;
 
 /// Runs every check, stopping at the first that fails.
 pub(crate) fn run() -> Result<()> {
-    let steps: [(&str, Step); 10] = [
+    let steps: [(&str, Step); 11] = [
         ("Formatting", formatting),
         ("Lints, native", lints_native),
         ("Lints, wasm", lints_wasm),
@@ -34,6 +34,7 @@ pub(crate) fn run() -> Result<()> {
         ("Same bits natively and in wasm", same_bits::check),
         ("Real browser", browser),
         ("Weight", weight),
+        ("CPU of a slider step, a report", slider_cpu),
     ];
     let start = Instant::now();
     let mut total = Tally::default();
@@ -62,7 +63,7 @@ fn formatting() -> Result<Tally> {
 }
 
 fn lints_native() -> Result<Tally> {
-    lint(&[], &NATIVE)
+    lint(&[], &[&NATIVE[..], &["inchwise-bench"]].concat())
 }
 
 fn lints_wasm() -> Result<Tally> {
@@ -120,13 +121,27 @@ fn browser() -> Result<Tally> {
     let mut names = Vec::new();
     bundle::list(&folder, &folder.join("journeys"), &mut names)?;
     names.retain(|name| name.ends_with(".test.mjs"));
-    let mut command = program::command("node", &["--test", "--test-concurrency=1"]);
+    let mut command = in_browser(&["--test", "--test-concurrency=1"], &chromium)?;
+    program::count_tests(command.args(&names))
+}
+
+/// Prints what a slider step costs the page's thread. Never a failure: speed on a busy machine is
+/// for people to judge.
+fn slider_cpu() -> Result<Tally> {
+    if let Err(failure) = program::run(&mut in_browser(&["cpu.mjs"], &machine::chromium()?)?) {
+        println!("Nothing was measured: {failure:#}");
+    }
+    Ok(Tally::default())
+}
+
+/// Node on the browser checks, told which browser and which server to start.
+fn in_browser(arguments: &[&str], chromium: &Path) -> Result<Command> {
+    let mut command = program::command("node", arguments);
     command
-        .args(&names)
-        .current_dir(&folder)
+        .current_dir(project::browser_checks())
         .env("INCHWISE_CHROMIUM", chromium)
         .env("INCHWISE_SITE", std::env::current_exe()?);
-    program::count_tests(&mut command)
+    Ok(command)
 }
 
 fn weight() -> Result<Tally> {

@@ -82,3 +82,21 @@ pub(crate) fn browser_packages() -> Result<()> {
     )
     .context("The packages of tests/browser could not be installed.")
 }
+
+/// A Python with the packages of the benchmark, in an environment of its own: the path of its program.
+pub(crate) fn python_packages() -> Result<PathBuf> {
+    let wanted = project::root().join("tests/bench/requirements.txt");
+    let folder = project::target().join("bench/python");
+    let (python, note) = (folder.join("bin/python"), folder.join("installed.txt"));
+    let wanted_text = std::fs::read_to_string(&wanted).context("No list of Python packages.")?;
+    if std::fs::read_to_string(&note).is_ok_and(|installed| installed == wanted_text) {
+        return Ok(python);
+    }
+    program::run(program::command("python3", &["-m", "venv"]).arg(&folder))
+        .context("Python 3 with its module venv is needed (Debian: python3-venv).")?;
+    let mut install = program::command(&python.to_string_lossy(), &["-m", "pip", "install"]);
+    program::run(install.args(["--quiet", "--disable-pip-version-check", "-r"]).arg(&wanted))
+        .context("The Python packages of the benchmark could not be installed.")?;
+    std::fs::write(&note, wanted_text).context("The build folder cannot be written.")?;
+    Ok(python)
+}

@@ -1,6 +1,7 @@
 //! Builds, serves and checks the demo site: `cargo site build`, `cargo site serve`,
 //! `cargo site check`. Each installs what it needs.
 
+mod bench;
 mod bundle;
 mod check;
 mod fallback;
@@ -27,6 +28,7 @@ Usage: cargo site COMMAND
         --under PATH      serve below a sub-path such as /shop/planner/
         --no-build        serve dist/ as it stands
   check                   run every check, stopping at the first that fails
+  bench [PART ...]        measure speed and accuracy, and write the figures into DEVELOPERS.md
   runner FILE ...         run a wasm test binary under Node (cargo test calls this)
 ";
 
@@ -56,6 +58,7 @@ fn run(arguments: &[String]) -> Result<()> {
             serve::run(&options)
         }
         ("check", []) => check::run(),
+        ("bench", parts) => bench::run(parts),
         ("runner", test) => glue::run_tests(test),
         ("help" | "--help" | "-h", _) => {
             print!("{USAGE}");

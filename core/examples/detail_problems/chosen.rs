@@ -1,0 +1,40 @@
+//! The details that another discretisation is asked about as well: a stud whose foam ends below its
+//! inner flange, the foot of a wall, and a covered casting in the front top corner. Design: the default.
+
+use inchwise_core::design::{CheckedDesign, Surface};
+use inchwise_core::detail::{
+    Detail, DetailMemory, Effort, FloorEdgeSection, FrameSlice, Surfaces, placed_detail,
+};
+use inchwise_core::envelope::{Amount, End, Place};
+use inchwise_wire::conduction_file::write_problem;
+use serde_json::json;
+
+/// The temperature of the room and outdoors that a file asks for, °C.
+pub const TEMPERATURES: [f64; 2] = [20.0, -30.0];
+
+/// The details with the names of their files.
+pub fn details() -> Vec<(&'static str, Detail)> {
+    let checked = CheckedDesign::default();
+    let corner = placed_detail(
+        &checked,
+        Place::TopCasting(End::Front),
+        Amount::Pieces(2.0),
+        &mut DetailMemory::default(),
+        Effort::Sections,
+    );
+    let stud = Detail::FrameLine(FrameSlice::of(&checked, Surface::SideWall));
+    let foot = Detail::FloorEdge(FloorEdgeSection::of(&checked, Surface::SideWall));
+    let corner = corner.detail.map(|detail| ("top_casting", detail));
+    [("stud", stud), ("floor_edge", foot)].into_iter().chain(corner).collect()
+}
+
+/// The names and texts of a detail's problem files, one for heat and one for the risk of damp.
+pub fn files(name: &str, detail: &Detail) -> [(String, String); 2] {
+    let [room, outdoors] = TEMPERATURES;
+    let environments = [("room", room), ("outdoors", outdoors)];
+    [("heat", Surfaces::Ordinary), ("damp", Surfaces::Damp)].map(|(purpose, surfaces)| {
+        let about = json!({ "title": format!("{name} of the default design, surfaces for {purpose}") });
+        let text = write_problem(&detail.problem(surfaces), &environments, &about);
+        (format!("{name}_{purpose}.json"), text)
+    })
+}
