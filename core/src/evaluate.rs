@@ -1,11 +1,12 @@
 //! The one door: a checked design in, everything known about it out, every stage kept.
 
 use crate::caution::{Caution, cautions};
+use crate::damp::Damp;
 use crate::design::{CheckedDesign, EndWallTreatment};
 use crate::detail::{DetailMemory, Effort, PlacedDetail, details};
 use crate::envelope::Envelope;
 use crate::heat_loss::HeatLoss;
-use crate::moisture::ColdSpots;
+use crate::moisture::{ColdSpots, MoistureError};
 use crate::room::{Room, rooms_by_treatment};
 
 /// All that follows from a design.
@@ -25,6 +26,9 @@ pub struct Evaluation {
     pub heat_loss: HeatLoss,
     /// Every place with the humidity it stands, coldest first.
     pub cold_spots: ColdSpots,
+    /// Damp and air: what the use gives off, what carries it out and where the rest lands. An
+    /// error names the state that a formula does not reach; a checked design has none.
+    pub damp: Result<Damp, MoistureError>,
     /// Warnings.
     pub cautions: Vec<Caution>,
 }
@@ -46,6 +50,7 @@ pub fn evaluate_with(
     let details = details(checked, &envelope, memory, effort);
     let heat_loss = HeatLoss::of(checked.design(), &room, &envelope, &details);
     let cold_spots = ColdSpots::of(checked.design(), &envelope, &details);
+    let damp = Damp::of(checked, &room, &envelope, &cold_spots);
     let cautions = cautions(checked, &room);
     Evaluation {
         checked: checked.clone(),
@@ -55,6 +60,7 @@ pub fn evaluate_with(
         details,
         heat_loss,
         cold_spots,
+        damp,
         cautions,
     }
 }
