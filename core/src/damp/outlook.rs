@@ -9,7 +9,8 @@ use crate::ventilation::{DryAirFlow, steady_humidity_ratio};
 /// What else brings the room to its humidity.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct OtherWays {
-    /// Heating the room to this, with the air that passes; where outdoor air passes at all.
+    /// Heating the room to this, with the air that passes; `None` where no air passes, or so little
+    /// that no heating helps.
     pub heat_to: Option<Temperature>,
     /// A dehumidifier that takes out this, with the dampers shut; nothing where leaks do.
     pub dehumidify: MassFlow,
@@ -83,15 +84,14 @@ impl Setting<'_> {
         flow: DryAirFlow,
         outdoor: &MoistAir,
     ) -> Result<OtherWays, MoistureError> {
-        let heat_to = if passes(flow) {
-            let ratio = steady_humidity_ratio(source, flow, outdoor)?;
-            let vapour = vapour_pressure_from_humidity_ratio(ratio, self.pressure)?;
+        let ratio =
+            passes(flow).then(|| steady_humidity_ratio(source, flow, outdoor)).transpose()?;
+        // A room wetter or hotter than a formula goes is one that no heating dries.
+        let heat_to = ratio.and_then(|ratio| {
+            let vapour = vapour_pressure_from_humidity_ratio(ratio, self.pressure).ok()?;
             let saturation = vapour / self.target.relative_humidity().value();
-            // Hotter than a formula goes is hotter than a room can be.
             hyland_wexler::dew_point(saturation).ok()
-        } else {
-            None
-        };
+        });
         let carried = self.target.humidity_ratio().value() - outdoor.humidity_ratio().value();
         let left = source - self.leakage.dry_air() * carried;
         Ok(OtherWays { heat_to, dehumidify: left.max(MassFlow::ZERO) })

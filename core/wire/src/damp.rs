@@ -189,9 +189,11 @@ fn outlook(outlook: &Outlook, room: &MoistAir) -> Value {
     json!({
         "warmest_month": air(&outlook.outdoor),
         "room": humidity(&outlook.room, room),
-        "holds_up_to_c": outlook.holds_up_to.map(|outdoor| outdoor.as_celsius()),
+        "holds_up_to": outlook.holds_up_to.map(|outdoor| json!({
+            "outdoor_c": outdoor.as_celsius(),
+        })),
         "other_ways": outlook.other_ways.map(|ways| json!({
-            "heat_to_c": ways.heat_to.map(|temperature| temperature.as_celsius()),
+            "heat_to": ways.heat_to.map(|room| json!({ "room_c": room.as_celsius() })),
             "dehumidify_g_per_h": ways.dehumidify.as_grams_per_hour(),
         })),
     })

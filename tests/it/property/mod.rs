@@ -2,6 +2,7 @@
 
 mod conduction;
 mod conduction_reading;
+mod damp;
 mod design;
 mod evaluation;
 mod heat_loss;
