@@ -2,12 +2,12 @@
 
 use inchwise_core::caution::Caution;
 use inchwise_core::design::{Field, FoamMeasure, LiningMaterial, PersonnelDoor, Wall};
-use leptos::prelude::{Get, GetUntracked, RwSignal, Set};
 
 use super::cautions::note;
 use super::choice::{Choice, chooser, select};
 use super::field::{Entry, field};
 use crate::dom::{El, el};
+use crate::reactive::Watched;
 use crate::state::State;
 use crate::text::{Folds, Language};
 
@@ -155,7 +155,7 @@ pub fn folds(state: State, language: Language) -> El {
     let folds: Vec<El> = FOLDS
         .iter()
         .map(|&(key, heading, parts)| {
-            let opened = RwSignal::new(false);
+            let opened = Watched::new(false);
             let content = el("div").class("folded").children_with(move || {
                 let parts = if opened.get() { parts } else { &[] };
                 parts.iter().flat_map(|part| part(words).shown(state, language)).collect()
