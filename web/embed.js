@@ -10,7 +10,7 @@ const get = async (name) => {
 };
 
 const start = async () => {
-  const files = ["planner_bg.wasm", "element.css", "drawing.css"].map(get);
+  const files = ["planner_bg.wasm", "element.css", "drawing.css", "damp.css"].map(get);
   const [glue, wasm, ...styles] = await Promise.all([import(address("planner.js")), ...files]);
   const sheets = styles.map(async (style) => {
     const sheet = new CSSStyleSheet();

@@ -1,5 +1,7 @@
 //! The one door: a checked design in, everything known about it out, every stage kept.
 
+use std::sync::OnceLock;
+
 use crate::caution::{Caution, cautions};
 use crate::damp::Damp;
 use crate::design::{CheckedDesign, EndWallTreatment};
@@ -26,11 +28,24 @@ pub struct Evaluation {
     pub heat_loss: HeatLoss,
     /// Every place with the humidity it stands, coldest first.
     pub cold_spots: ColdSpots,
-    /// Damp and air: what the use gives off, what carries it out and where the rest lands. An
-    /// error names the state that a formula does not reach; a checked design has none.
-    pub damp: Result<Damp, MoistureError>,
     /// Warnings.
     pub cautions: Vec<Caution>,
+    /// Damp and air, once asked for.
+    damp: OnceLock<Result<Damp, MoistureError>>,
+}
+
+impl Evaluation {
+    /// Damp and air: what the use gives off, what carries it out and where the rest lands. It is
+    /// reckoned when it is first asked for, so that whoever shows none of it carries none of it.
+    ///
+    /// # Errors
+    /// Names the state that a formula does not reach; a checked design has none.
+    pub fn damp(&self) -> Result<&Damp, MoistureError> {
+        self.damp
+            .get_or_init(|| Damp::of(&self.checked, &self.room, &self.envelope, &self.cold_spots))
+            .as_ref()
+            .map_err(Clone::clone)
+    }
 }
 
 /// Evaluates a design, every detail solved. Fields that `memory` holds are not solved again.
@@ -50,7 +65,6 @@ pub fn evaluate_with(
     let details = details(checked, &envelope, memory, effort);
     let heat_loss = HeatLoss::of(checked.design(), &room, &envelope, &details);
     let cold_spots = ColdSpots::of(checked.design(), &envelope, &details);
-    let damp = Damp::of(checked, &room, &envelope, &cold_spots);
     let cautions = cautions(checked, &room);
     Evaluation {
         checked: checked.clone(),
@@ -60,8 +74,8 @@ pub fn evaluate_with(
         details,
         heat_loss,
         cold_spots,
-        damp,
         cautions,
+        damp: OnceLock::new(),
     }
 }
 

@@ -1,6 +1,6 @@
 //! Limits of the room and its own humidity over the outdoor temperature.
 
-use super::{Damp, Fan, Setting};
+use super::{Damp, Setting};
 use crate::design::CheckedDesign;
 use crate::moisture::{ColdSpots, HumidityLimit, MoistureError, surface_temperature};
 use crate::room::Room;
@@ -45,8 +45,8 @@ impl Damp {
             .into_iter()
             .map(|outdoor| {
                 let air = setting.outdoor(outdoor)?;
-                let fan = Fan::of(&setting, &air)?;
-                let humidity = setting.humidity(self.sources.busy.typical, &fan, &air)?;
+                let moves = self.fan.moves_against(&air, &setting.target)?;
+                let humidity = setting.humidity(self.sources.busy.typical, moves, &air)?;
                 Ok(HumidityPoint {
                     outdoor,
                     weakest: limit(weakest, outdoor)?,

@@ -23,8 +23,8 @@ pub use room_humidity::*;
 use crate::design::{CheckedDesign, Design};
 use crate::envelope::Envelope;
 use crate::moisture::{
-    ColdSpots, Deferral, MoistureError, MoistureLoad, MoistureRate, all_at_once,
-    in_the_mean_of_a_day, loads,
+    ColdSpot, ColdSpots, Deferral, MoistureError, MoistureLoad, MoistureRate, SurfaceRisk,
+    all_at_once, in_the_mean_of_a_day, loads,
 };
 use crate::psychro::{MoistAir, standard_pressure};
 use crate::room::Room;
@@ -105,6 +105,14 @@ impl<'a> Setting<'a> {
 }
 
 impl Damp {
+    /// What the use brings to a place: drips in the busy hours, mould in the mean of a day.
+    pub fn risk_at(&self, spot: &ColdSpot) -> SurfaceRisk {
+        match spot.limit.risk(self.busy.ventilated()) {
+            SurfaceRisk::Drip => SurfaceRisk::Drip,
+            _ => spot.limit.risk(self.mean.ventilated()).min(SurfaceRisk::Mould),
+        }
+    }
+
     /// Damp and air of a design, with the cold spots known so far.
     ///
     /// # Errors
@@ -122,8 +130,8 @@ impl Damp {
         let sources =
             Sources { busy: all_at_once(&loads), mean: in_the_mean_of_a_day(&loads), loads };
         let fan = Fan::of(&setting, &outdoor)?;
-        let busy = setting.humidity(sources.busy.typical, &fan, &outdoor)?;
-        let mean = setting.humidity(sources.mean.typical, &fan, &outdoor)?;
+        let busy = setting.humidity(sources.busy.typical, fan.moves(), &outdoor)?;
+        let mean = setting.humidity(sources.mean.typical, fan.moves(), &outdoor)?;
         let need = AirNeed::of(&setting, room, &sources, &fan, [&busy, &mean], &outdoor)?;
         let air = setting.leakage.plus(need.mean)?;
         let source = sources.mean.typical;

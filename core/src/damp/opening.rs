@@ -201,6 +201,20 @@ impl Fan {
         }
     }
 
+    /// What would pass against other outdoor air; nothing without a fan.
+    ///
+    /// # Errors
+    /// As [`VentilationSystem::operating_point`].
+    pub fn moves_against(
+        &self,
+        outdoor: &MoistAir,
+        room: &MoistAir,
+    ) -> Result<Option<DryAirFlow>, VentilationError> {
+        let Some(run) = self.run() else { return Ok(None) };
+        let point = run.system.operating_point(outdoor.density(), room.density())?;
+        Ok(Some(DryAirFlow::from_volume(point.exhausted(), room)?))
+    }
+
     /// What passes with everything open and clean; nothing without a fan.
     pub fn moves(&self) -> Option<DryAirFlow> {
         self.run().map(|run| run.clean.moved)

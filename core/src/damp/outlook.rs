@@ -41,7 +41,7 @@ impl Outlook {
         let indoor = design.indoor_temperature.max(design.warmest_month);
         let target = setting.air(indoor, design.target_humidity)?;
         let summer = Setting { target, ..*setting };
-        let room = summer.humidity(source, fan, &outdoor)?;
+        let room = summer.humidity(source, fan.moves(), &outdoor)?;
         let all = setting.leakage.plus(fan.moves().unwrap_or(DryAirFlow::new(MassFlow::ZERO)?))?;
         let other_ways = if room.holding.holds() {
             None

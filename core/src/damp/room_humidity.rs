@@ -1,6 +1,6 @@
 //! How humid a use makes the room, left alone and with the fan.
 
-use super::{Fan, Setting};
+use super::Setting;
 use crate::moisture::{MoistureError, SteadyRoom};
 use crate::psychro::MoistAir;
 use crate::units::{Duty, MassFlow, RelativeHumidity};
@@ -101,14 +101,14 @@ fn steady(
 }
 
 impl Setting<'_> {
-    /// The room with a source in it, against outdoor air.
+    /// The room with a source in it, against outdoor air, and what its fan moves if there is one.
     ///
     /// The fan runs only as much as holds the room at its target; a room that leaks keep drier than
     /// that stays as dry as it is.
     pub(super) fn humidity(
         &self,
         source: MassFlow,
-        fan: &Fan,
+        moves: Option<DryAirFlow>,
         outdoor: &MoistAir,
     ) -> Result<RoomHumidity, MoistureError> {
         let left_alone = steady(source, self.leakage, outdoor, &self.target)?;
@@ -117,7 +117,6 @@ impl Setting<'_> {
             let (with_fan, holding) = (left_alone, Holding::Leakage);
             return Ok(RoomHumidity { left_alone, with_fan, holding, fan_flow: none });
         }
-        let moves = fan.moves();
         let needed = match flow_to_hold(source, &self.target, outdoor) {
             Ok(whole) => Some(whole.less(self.leakage)),
             Err(VentilationError::CannotHold { .. }) => None,

@@ -11,7 +11,7 @@ use inchwise_core::ventilation::{DryAirFlow, StackDirection, VentilationError};
 use serde_json::{Value, json};
 
 /// The whole stage, or what could not be reckoned.
-pub fn damp(damp: &Result<Damp, MoistureError>) -> Value {
+pub fn damp(damp: Result<&Damp, MoistureError>) -> Value {
     match damp {
         Err(error) => json!({ "not_reckoned": format!("{error:?}") }),
         Ok(damp) => stage(damp),

@@ -28,7 +28,7 @@ pub fn evaluation(evaluation: &Evaluation) -> Value {
         "details": evaluation.details.iter().map(placed_detail).collect::<Vec<_>>(),
         "heat_loss": heat_loss(&evaluation.heat_loss),
         "cold_spots": cold_spots(&evaluation.cold_spots),
-        "damp": damp(&evaluation.damp),
+        "damp": damp(evaluation.damp()),
         "cautions": evaluation.cautions.iter().map(caution).collect::<Vec<_>>(),
     })
 }

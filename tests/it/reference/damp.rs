@@ -18,7 +18,7 @@ fn evaluated(design: &Design, effort: Effort) -> Evaluation {
 }
 
 fn damp(design: &Design) -> Damp {
-    evaluated(design, Effort::Known).damp.expect("a design in range")
+    evaluated(design, Effort::Known).damp().expect("a design in range").clone()
 }
 
 fn run(damp: &Damp) -> &FanRun {
@@ -48,7 +48,7 @@ fn two_ten_inch_intakes_and_one_exhaust_suit_a_humid_box() {
         ..used(RoomUse::WashingDown)
     };
     let evaluation = evaluated(&design, Effort::Known);
-    let damp = evaluation.damp.expect("a design in range");
+    let damp = evaluation.damp().expect("a design in range");
     let clean = &run(&damp).clean;
     let flow = clean.exhausted().as_cubic_metres_per_hour();
     assert!((550.0..850.0).contains(&flow), "it moves {flow} m³/h");
@@ -144,7 +144,7 @@ fn animals_are_warmed_by_the_kilowatt() {
         ..used(RoomUse::Animals)
     };
     let evaluation = evaluated(&design, Effort::Known);
-    let damp = evaluation.damp.expect("in range");
+    let damp = evaluation.damp().expect("in range");
     let room = &damp.target;
     let flow = damp.need.busy.volume_as(room);
     let per_hour = flow / evaluation.room.volume;
@@ -213,10 +213,10 @@ fn a_covered_casting_stops_frosting() {
             ..Design::default()
         };
         let evaluation = evaluated(&design, Effort::All);
-        let damp = evaluation.damp.expect("in range");
+        let damp = evaluation.damp().expect("in range");
         let casting = SpotPlace::Detail(Place::TopCasting(End::Front));
         let held = damp.cold_spots.room.vapour_concentration();
-        let spot = damp.cold_spots.places.into_iter().find(|spot| spot.place == casting);
+        let spot = damp.cold_spots.places.iter().copied().find(|spot| spot.place == casting);
         spot.map(|spot| Casting { spot, held })
     };
     assert!(with(EndWallTreatment::CoverCastings).is_none(), "dry behind its cover");
@@ -262,7 +262,7 @@ fn the_curve_passes_through_the_evaluation() {
     let design = Design { damper_count: 3.0, ..Design::default() };
     let checked = design.check().expect("a lawful design");
     let evaluation = evaluated(&design, Effort::Known);
-    let damp = evaluation.damp.as_ref().expect("in range");
+    let damp = evaluation.damp().expect("in range");
     let outdoors = [design.outdoor_temperature, Temperature::celsius(-10.0)];
     let points = damp
         .over_outdoors(&checked, &evaluation.room, &evaluation.cold_spots, outdoors)

@@ -21,7 +21,7 @@ use crate::{
 const SHIM: &str = "embed.js";
 
 /// The element's style sheets, which the element's script fetches.
-const ELEMENT_STYLES: [&str; 2] = ["element.css", "drawing.css"];
+const ELEMENT_STYLES: [&str; 3] = ["element.css", "drawing.css", "damp.css"];
 
 /// The first part of the page: its script and wasm, loaded when the element nears the screen.
 const PLANNER: &str = "planner";
