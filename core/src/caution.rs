@@ -1,8 +1,8 @@
 //! Which warnings a design calls for, as keys: the words stand at the edge, in each language.
 
-use crate::design::{CheckedDesign, Design, LiningMaterial};
+use crate::design::{CheckedDesign, Design, EndWallTreatment, LiningMaterial, RoomUse};
 use crate::room::Room;
-use crate::units::Length;
+use crate::units::{Length, Mass};
 
 /// A least room size that a published code asks for. Shown as a matter to ask about, never as a
 /// finding.
@@ -90,6 +90,16 @@ pub enum Caution {
     ThinFoamForVapour,
     /// Bare castings will drip and frost.
     BareCastings,
+    /// Castings without a cover behind the lining drip and frost where nobody sees it.
+    BareCastingsBehindLining,
+    /// A fan draws on the room: flues that draw by warmth alone spill.
+    SuctionAndFlues,
+    /// A flame without a flue gives its water and its fumes to the room.
+    UnventedFlame,
+    /// A room to sleep in needs a second way out.
+    SleepersWayOut,
+    /// A wet use needs an engineered design, drains and metal that does not rust.
+    WetUse,
     /// The studs or joists touch the steel.
     FrameTouchesSteel,
     /// The room is smaller than a published minimum.
@@ -112,6 +122,11 @@ impl Caution {
             Self::Electrical => "electrical",
             Self::ThinFoamForVapour => "thin_foam_for_vapour",
             Self::BareCastings => "bare_castings",
+            Self::BareCastingsBehindLining => "bare_castings_behind_lining",
+            Self::SuctionAndFlues => "suction_and_flues",
+            Self::UnventedFlame => "unvented_flame",
+            Self::SleepersWayOut => "sleepers_way_out",
+            Self::WetUse => "wet_use",
             Self::FrameTouchesSteel => "frame_touches_steel",
             Self::BelowRoomMinimum(_) => "below_room_minimum",
         }
@@ -144,8 +159,18 @@ pub fn cautions(checked: &CheckedDesign, room: &Room) -> Vec<Caution> {
         && design.measured_height.is_some();
     let foams =
         [design.side_wall_foam, design.front_end_foam, design.door_end_foam, design.ceiling_foam];
+    let corners = [&room.front_corner, &room.door_corner];
+    let left_bare = design.end_wall_treatment == EndWallTreatment::LeaveBare;
     let conditional = [
-        (room.front_corner.bare_steel || room.door_corner.bare_steel, Caution::BareCastings),
+        (design.room_use == RoomUse::Sleeping, Caution::SleepersWayOut),
+        (design.unvented_propane > Mass::ZERO, Caution::UnventedFlame),
+        (design.room_use.is_wet(), Caution::WetUse),
+        (design.damper_count > 0.0, Caution::SuctionAndFlues),
+        (corners.iter().any(|corner| corner.bare_steel), Caution::BareCastings),
+        (
+            left_bare && corners.iter().any(|corner| !corner.bare_steel),
+            Caution::BareCastingsBehindLining,
+        ),
         (
             design.stud_stand_off == Length::ZERO || design.joist_stand_off == Length::ZERO,
             Caution::FrameTouchesSteel,

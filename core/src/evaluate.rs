@@ -1,11 +1,14 @@
 //! The one door: a checked design in, everything known about it out, every stage kept.
 
+use std::sync::OnceLock;
+
 use crate::caution::{Caution, cautions};
+use crate::damp::Damp;
 use crate::design::{CheckedDesign, EndWallTreatment};
 use crate::detail::{DetailMemory, Effort, PlacedDetail, details};
 use crate::envelope::Envelope;
 use crate::heat_loss::HeatLoss;
-use crate::moisture::ColdSpots;
+use crate::moisture::{ColdSpots, MoistureError};
 use crate::room::{Room, rooms_by_treatment};
 
 /// All that follows from a design.
@@ -27,6 +30,22 @@ pub struct Evaluation {
     pub cold_spots: ColdSpots,
     /// Warnings.
     pub cautions: Vec<Caution>,
+    /// Damp and air, once asked for.
+    damp: OnceLock<Result<Damp, MoistureError>>,
+}
+
+impl Evaluation {
+    /// Damp and air: what the use gives off, what carries it out and where the rest lands. It is
+    /// reckoned when it is first asked for, so that whoever shows none of it carries none of it.
+    ///
+    /// # Errors
+    /// Names the state that a formula does not reach; a checked design has none.
+    pub fn damp(&self) -> Result<&Damp, MoistureError> {
+        self.damp
+            .get_or_init(|| Damp::of(&self.checked, &self.room, &self.envelope, &self.cold_spots))
+            .as_ref()
+            .map_err(Clone::clone)
+    }
 }
 
 /// Evaluates a design, every detail solved. Fields that `memory` holds are not solved again.
@@ -56,6 +75,7 @@ pub fn evaluate_with(
         heat_loss,
         cold_spots,
         cautions,
+        damp: OnceLock::new(),
     }
 }
 

@@ -36,6 +36,8 @@ pub mod ventilation;
 
 pub mod moisture;
 
+pub mod damp;
+
 pub mod caution;
 
 pub mod evaluate;

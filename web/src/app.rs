@@ -47,6 +47,7 @@ pub fn further_part(state: State) -> El {
             framed(state, "drawing ladder").child(&drawing::ladder(state, language)),
             framed(state, "drawing chart").child(&drawing::depth_chart(state, language)),
             panel::folds(state, language),
+            panel::damp(state, language),
             panel::losses(state, language),
             panel::summary(state, language),
             panel::cautions(state, language),

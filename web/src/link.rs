@@ -5,7 +5,8 @@
 //! the default design is written, so a link says what was chosen and nothing else.
 
 use inchwise_core::design::{
-    Design, EndWallTreatment, Field, FoamMeasure, LiningMaterial, PersonnelDoor, Wall,
+    DamperScreen, Design, EndWallTreatment, FanGiven, Field, FoamMeasure, LiningMaterial,
+    PersonnelDoor, RoomUse, Wall, WeatherCover,
 };
 use inchwise_core::freight_box::BoxSize;
 use inchwise_wire::{field_key, from_si, to_si};
@@ -48,7 +49,7 @@ impl NoDesign {
 }
 
 /// The named options of a design by key, as text.
-fn options(design: &Design) -> [(&'static str, &'static str); 6] {
+fn options(design: &Design) -> [(&'static str, &'static str); 10] {
     [
         ("box", design.box_size.key()),
         ("end_wall_treatment", design.end_wall_treatment.key()),
@@ -56,6 +57,10 @@ fn options(design: &Design) -> [(&'static str, &'static str); 6] {
         ("lining_material", design.lining_material.key()),
         ("personnel_door", design.personnel_door.key()),
         ("window_wall", design.window_wall.key()),
+        ("room_use", design.room_use.key()),
+        ("weather_cover", design.weather_cover.key()),
+        ("damper_screen", design.damper_screen.key()),
+        ("fan_given", design.fan_given.key()),
     ]
 }
 
@@ -128,6 +133,14 @@ fn put(design: &mut Design, key: &str, value: &str) -> Result<(), NoDesign> {
             design.personnel_door = PersonnelDoor::from_key(value).ok_or_else(bad)?;
         }
         "window_wall" => design.window_wall = Wall::from_key(value).ok_or_else(bad)?,
+        "room_use" => design.room_use = RoomUse::from_key(value).ok_or_else(bad)?,
+        "weather_cover" => {
+            design.weather_cover = WeatherCover::from_key(value).ok_or_else(bad)?;
+        }
+        "damper_screen" => {
+            design.damper_screen = DamperScreen::from_key(value).ok_or_else(bad)?;
+        }
+        "fan_given" => design.fan_given = FanGiven::from_key(value).ok_or_else(bad)?,
         _ => {
             let field = Field::ALL
                 .iter()

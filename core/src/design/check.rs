@@ -52,6 +52,22 @@ pub enum Problem {
         /// How far it may be off.
         tolerance: f64,
     },
+    /// Must be more than another choice.
+    MustExceed {
+        /// The other choice.
+        field: Field,
+        /// What it is.
+        than: f64,
+    },
+    /// Must be less than another choice.
+    MustBeBelow {
+        /// The other choice.
+        field: Field,
+        /// What it is.
+        than: f64,
+    },
+    /// Something gives off moisture and no air carries it out.
+    SourceWithoutAir,
 }
 
 /// One choice that cannot stand.
@@ -147,6 +163,7 @@ impl Design {
             }
         }
         self.check_openings(&mut report);
+        self.check_air(&mut report);
     }
 
     fn check_openings(&self, report: &mut impl FnMut(Field, Problem)) {

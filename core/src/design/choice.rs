@@ -111,3 +111,61 @@ impl PersonnelDoor {
         }
     }
 }
+
+options! {
+    /// A use of the room.
+    RoomUse {
+        /// Dry goods, hardly anyone inside.
+        Store = "store",
+        /// Two people at work.
+        #[default]
+        Workshop = "workshop",
+        /// Two people at desks.
+        Office = "office",
+        /// Two people asleep.
+        Sleeping = "sleeping",
+        /// Washing, and drying in the room.
+        LaundryAndDrying = "laundry_and_drying",
+        /// Plants on racks.
+        Growing = "growing",
+        /// Hosed down daily.
+        WashingDown = "washing_down",
+        /// Dogs or like animals.
+        Animals = "animals",
+    }
+}
+
+options! {
+    /// What keeps rain and snow out of a damper.
+    WeatherCover {
+        /// A hood.
+        #[default]
+        Hood = "hood",
+        /// A weather louvre.
+        Louvre = "louvre",
+        /// Nothing.
+        None = "none",
+    }
+}
+
+options! {
+    /// Whether the dampers are screened.
+    DamperScreen {
+        /// A screen against birds and insects on each.
+        #[default]
+        Screened = "screened",
+        /// None.
+        None = "none",
+    }
+}
+
+options! {
+    /// What is known of the fan.
+    FanGiven {
+        /// The two figures on its label: free-air flow and shut-off pressure.
+        #[default]
+        Label = "label",
+        /// Three points of its maker's curve as well, between those two.
+        Curve = "curve",
+    }
+}

@@ -3,9 +3,16 @@
 //! From this table come the check, the slider, the documentation and the generator of the
 //! property tests.
 
-use super::choice::{EndWallTreatment, FoamMeasure, LiningMaterial, PersonnelDoor, Wall};
+use super::choice::{
+    DamperScreen, EndWallTreatment, FanGiven, FoamMeasure, LiningMaterial, PersonnelDoor, RoomUse,
+    Wall, WeatherCover,
+};
 use crate::freight_box::BoxSize;
-use crate::units::{AirChangeRate, Length, Temperature, ThermalConductivity, ThermalTransmittance};
+use crate::units::{
+    AirChangeRate, Area, CloggedShare, Effectiveness, FreeAreaRatio, Length, Mass, Power, Pressure,
+    RelativeHumidity, Temperature, TemperatureDifference, ThermalConductivity,
+    ThermalTransmittance, Time, VolumeFlow,
+};
 
 /// What kind of quantity a field holds.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
@@ -22,6 +29,22 @@ pub enum Quantity {
     AirChangeRate,
     /// A whole number of pieces.
     Count,
+    /// A part of a whole, 1 inside for all of it.
+    Share,
+    /// A flow of air, m³/s inside.
+    VolumeFlow,
+    /// A pressure, Pa.
+    Pressure,
+    /// A mass, kg.
+    Mass,
+    /// An area, m².
+    Area,
+    /// Part of a day, s inside.
+    Duration,
+    /// A heat flow, W.
+    Power,
+    /// A difference of two temperatures, K.
+    TemperatureDifference,
 }
 
 /// What is allowed for one field, in SI units.
@@ -66,6 +89,17 @@ number!(Length, Length);
 number!(ThermalConductivity, ThermalConductivity);
 number!(ThermalTransmittance, ThermalTransmittance);
 number!(AirChangeRate, AirChangeRate);
+number!(RelativeHumidity, Share);
+number!(FreeAreaRatio, Share);
+number!(CloggedShare, Share);
+number!(Effectiveness, Share);
+number!(VolumeFlow, VolumeFlow);
+number!(Pressure, Pressure);
+number!(Mass, Mass);
+number!(Area, Area);
+number!(Time, Duration);
+number!(Power, Power);
+number!(TemperatureDifference, TemperatureDifference);
 
 impl Number for Temperature {
     const QUANTITY: Quantity = Quantity::Temperature;
@@ -97,6 +131,16 @@ const fn per_hour(value: f64) -> f64 {
     AirChangeRate::per_hour(value).value()
 }
 
+/// Hours to the table's SI.
+const fn hours(value: f64) -> f64 {
+    Time::hours(value).value()
+}
+
+/// Cubic metres an hour to the table's SI.
+const fn flow(value: f64) -> f64 {
+    VolumeFlow::cubic_metres_per_hour(value).value()
+}
+
 macro_rules! fields {
     (
         chosen { $($(#[$doc:meta])* $name:ident: $type:ident, $field:ident, $minimum:expr, $maximum:expr, $step:expr, $default:expr;)+ }
@@ -117,6 +161,14 @@ macro_rules! fields {
             pub personnel_door: PersonnelDoor,
             /// The wall that holds the windows.
             pub window_wall: Wall,
+            /// What the room is used for.
+            pub room_use: RoomUse,
+            /// What keeps rain out of the dampers.
+            pub weather_cover: WeatherCover,
+            /// Whether the dampers have screens.
+            pub damper_screen: DamperScreen,
+            /// What is known of the fan.
+            pub fan_given: FanGiven,
             $($(#[$doc])* pub $name: $type,)+
             $($(#[$m_doc])* pub $m_name: Option<Length>,)+
         }
@@ -130,6 +182,10 @@ macro_rules! fields {
                     lining_material: LiningMaterial::default(),
                     personnel_door: PersonnelDoor::default(),
                     window_wall: Wall::LeftSide,
+                    room_use: RoomUse::default(),
+                    weather_cover: WeatherCover::default(),
+                    damper_screen: DamperScreen::default(),
+                    fan_given: FanGiven::default(),
                     $($name: <$type as Number>::from_number($default),)+
                     $($m_name: None,)+
                 }
@@ -268,6 +324,76 @@ fields! {
         outdoor_temperature: Temperature, OutdoorTemperature, -60.0, 15.0, 0.5, -33.0;
         /// Air changes of the clear room.
         air_changes: AirChangeRate, AirChanges, per_hour(0.0), per_hour(20.0), per_hour(0.05), per_hour(0.3);
+
+        /// People in the room.
+        person_count: f64, PersonCount, 0.0, 20.0, 1.0, 2.0;
+        /// How long a day they are there, and any flame without a flue burns.
+        person_time: Time, PersonTime, hours(0.5), hours(24.0), hours(0.5), hours(8.0);
+        /// Washer loads dried in the room each day.
+        laundry_loads: f64, LaundryLoads, 0.0, 40.0, 1.0, 0.0;
+        /// How long a day's loads take to dry.
+        laundry_time: Time, LaundryTime, hours(1.0), hours(24.0), hours(1.0), hours(12.0);
+        /// Water given to plants each day; all of it comes to the air.
+        plant_water: Mass, PlantWater, 0.0, 200.0, 0.5, 0.0;
+        /// Animals kept, all together.
+        animal_mass: Mass, AnimalMass, 0.0, 2000.0, 5.0, 0.0;
+        /// Floor mopped each day.
+        mopped_floor: Area, MoppedFloor, 0.0, 100.0, 1.0, 0.0;
+        /// How often a day the room is hosed down.
+        hose_downs: f64, HoseDowns, 0.0, 10.0, 1.0, 0.0;
+        /// Propane burnt each day without a flue.
+        unvented_propane: Mass, UnventedPropane, 0.0, 50.0, 0.5, 0.0;
+        /// Humidity the room is to be held at, or under.
+        target_humidity: RelativeHumidity, TargetHumidity, 0.1, 0.95, 0.01, 0.4;
+        /// Humidity outdoors.
+        outdoor_humidity: RelativeHumidity, OutdoorHumidity, 0.1, 1.0, 0.01, 0.8;
+        /// Height of the place above the sea.
+        site_altitude: Length, SiteAltitude, mm(-400_000.0), mm(4_000_000.0), mm(10_000.0), mm(0.0);
+        /// How many days a cold spell lasts.
+        cold_spell_days: f64, ColdSpellDays, 1.0, 120.0, 1.0, 30.0;
+        /// Mean outdoor temperature of the coldest month.
+        coldest_month: Temperature, ColdestMonth, -55.0, 15.0, 0.5, -15.0;
+        /// Mean outdoor temperature of the warmest month.
+        warmest_month: Temperature, WarmestMonth, 15.0, 40.0, 0.5, 19.0;
+        /// How much warmer than the air the sun keeps the steel, in the mean of the sunniest month.
+        steel_sun_rise: TemperatureDifference, SteelSunRise, 0.0, 20.0, 0.5, 3.0;
+
+        /// How many of the dampers are exhausts with a fan; the others are intakes.
+        exhaust_count: f64, ExhaustCount, 1.0, 4.0, 1.0, 1.0;
+        /// Open part of a screen's face.
+        screen_free_area: FreeAreaRatio, ScreenFreeArea, 0.3, 0.95, 0.01, 0.6;
+        /// Part of it that dirt, lint or frost closes before anyone cleans it.
+        screen_clogged: CloggedShare, ScreenClogged, 0.0, 0.6, 0.01, 0.25;
+        /// Duct behind each damper.
+        duct_length: Length, DuctLength, mm(0.0), mm(10_000.0), mm(50.0), mm(0.0);
+        /// Height from the middle of the lower dampers to that of the higher ones.
+        damper_rise: Length, DamperRise, mm(0.0), mm(2500.0), mm(10.0), mm(0.0);
+        /// Flow of one fan in free air, with nothing in its way.
+        fan_free_air_flow: VolumeFlow, FanFreeAirFlow, flow(50.0), flow(5000.0), flow(10.0), flow(900.0);
+        /// Pressure of one fan at no flow, in air of 1.2 kg/m³.
+        fan_shut_off_pressure: Pressure, FanShutOffPressure, 5.0, 600.0, 1.0, 70.0;
+        /// Flow at the first point between.
+        fan_first_flow: VolumeFlow, FanFirstFlow, flow(5.0), flow(5000.0), flow(10.0), flow(300.0);
+        /// Pressure at the first point between.
+        fan_first_pressure: Pressure, FanFirstPressure, 0.0, 600.0, 1.0, 62.0;
+        /// Flow at the second point between.
+        fan_second_flow: VolumeFlow, FanSecondFlow, flow(5.0), flow(5000.0), flow(10.0), flow(500.0);
+        /// Pressure at the second point between.
+        fan_second_pressure: Pressure, FanSecondPressure, 0.0, 600.0, 1.0, 48.0;
+        /// Flow at the third point between.
+        fan_third_flow: VolumeFlow, FanThirdFlow, flow(5.0), flow(5000.0), flow(10.0), flow(700.0);
+        /// Pressure at the third point between.
+        fan_third_pressure: Pressure, FanThirdPressure, 0.0, 600.0, 1.0, 28.0;
+        /// Heat that a heat exchanger takes back from leaving air; none without one.
+        heat_recovery: Effectiveness, HeatRecovery, 0.0, 0.95, 0.01, 0.0;
+        /// Coldest that the exchanger may cool leaving air.
+        recovery_frost_limit: Temperature, RecoveryFrostLimit, -20.0, 10.0, 0.5, 0.0;
+        /// Heat given off in the room in summer.
+        heat_gain: Power, HeatGain, 0.0, 20_000.0, 50.0, 500.0;
+        /// Outdoor temperature on a hot day.
+        summer_outdoor_temperature: Temperature, SummerOutdoorTemperature, 10.0, 45.0, 0.5, 27.0;
+        /// How warm the room may get on a hot day.
+        summer_room_temperature: Temperature, SummerRoomTemperature, 15.0, 55.0, 0.5, 32.0;
     }
     measured {
         /// Measured inside length, in place of the nominal one.

@@ -4,8 +4,10 @@
 //! [`CheckedDesign`], the only thing the rest of the house accepts, or all errors at once.
 
 mod check;
+mod check_air;
 mod choice;
 mod field;
+mod room_use;
 mod stack;
 
 pub use check::*;

@@ -195,11 +195,6 @@ impl MoistureLoad {
         Ok(Self { source, count, active })
     }
 
-    /// For the room's usual loads, which are in range by how they are written.
-    pub(super) const fn of_hours(source: MoistureSource, count: f64, hours: f64) -> Self {
-        Self { source, count, active: Time::hours(hours) }
-    }
-
     /// Which source.
     pub const fn source(&self) -> MoistureSource {
         self.source

@@ -6,7 +6,7 @@
 //! - by what rule: [`NeededFactor`], [`FixedCriterion`], [`HumidityClass`] and [`critical_month`];
 //! - how much: [`surface_flux`], never more than [`limited_by_source`], kept as frost by
 //!   [`ColdSpellWater`];
-//! - from what: [`RoomUse`] and its [`MoistureLoad`]s, and the [`SteadyRoom`] they come to;
+//! - from what: [`loads`], the [`MoistureLoad`]s of a design, and the [`SteadyRoom`] they come to;
 //! - inside the build-up: [`Assembly`] with [`monthly_balance`] and [`block_climate`], and
 //!   [`least_depth_for_vapour_control`].
 //!

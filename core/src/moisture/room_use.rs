@@ -1,28 +1,10 @@
 //! What a room is used for, what that usually gives to its air, and what must be asked of others.
 
 use super::emission::{MoistureLoad, MoistureRate, MoistureSource};
+use super::error::MoistureError;
+use crate::design::{Design, RoomUse};
 use crate::source::Source;
-
-/// A use of the room.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
-pub enum RoomUse {
-    /// Dry goods, hardly anyone inside.
-    Store,
-    /// Two people at work.
-    Workshop,
-    /// Two people at desks.
-    Office,
-    /// Two people asleep.
-    Sleeping,
-    /// Washing, and drying in the room.
-    LaundryAndDrying,
-    /// Plants on racks.
-    Growing,
-    /// Hosed down daily.
-    WashingDown,
-    /// Dogs or like animals.
-    Animals,
-}
+use crate::units::Time;
 
 /// A matter for others to decide, shown as something to ask about.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
@@ -64,59 +46,7 @@ impl Deferral {
     }
 }
 
-/// So many, so many hours a day.
-const fn load(source: MoistureSource, count: f64, hours: f64) -> MoistureLoad {
-    MoistureLoad::of_hours(source, count, hours)
-}
-
 impl RoomUse {
-    /// Every use.
-    pub const ALL: [Self; 8] = [
-        Self::Store,
-        Self::Workshop,
-        Self::Office,
-        Self::Sleeping,
-        Self::LaundryAndDrying,
-        Self::Growing,
-        Self::WashingDown,
-        Self::Animals,
-    ];
-
-    /// Stable name.
-    pub const fn key(self) -> &'static str {
-        match self {
-            Self::Store => "store",
-            Self::Workshop => "workshop",
-            Self::Office => "office",
-            Self::Sleeping => "sleeping",
-            Self::LaundryAndDrying => "laundry_and_drying",
-            Self::Growing => "growing",
-            Self::WashingDown => "washing_down",
-            Self::Animals => "animals",
-        }
-    }
-
-    /// What such a use usually has in a 20 ft box. Common practice, no source; the visitor's own
-    /// numbers go before it.
-    pub fn usual_loads(self) -> Vec<MoistureLoad> {
-        use MoistureSource::*;
-        match self {
-            Self::Store => vec![],
-            Self::Workshop => vec![load(PersonActive, 2.0, 8.0)],
-            Self::Office => vec![load(PersonResting, 2.0, 8.0)],
-            Self::Sleeping => vec![load(PersonAsleep, 2.0, 8.0)],
-            Self::LaundryAndDrying => {
-                vec![load(PersonActive, 1.0, 4.0), load(LaundryLoad, 3.0, 12.0)]
-            }
-            Self::Growing => {
-                vec![load(PersonActive, 1.0, 2.0), load(WaterGivenToPlants, 10.0, 24.0)]
-            }
-            Self::WashingDown => vec![load(PersonActive, 1.0, 8.0), load(HoseDown, 1.0, 6.0)],
-            // Six dogs of 25 kg and their floor.
-            Self::Animals => vec![load(AnimalKilogram, 150.0, 24.0), load(MoppedFloor, 13.0, 6.0)],
-        }
-    }
-
     /// What must be asked of others; nothing for a dry use.
     pub const fn deferrals(self) -> &'static [Deferral] {
         match self {
@@ -139,6 +69,36 @@ impl RoomUse {
     pub const fn is_wet(self) -> bool {
         !self.deferrals().is_empty()
     }
+}
+
+/// How long a floor takes to dry once it is mopped or hosed down. Common practice, no source.
+const FLOOR_DRIES_IN: Time = Time::hours(6.0);
+
+/// What gives moisture to the room's air in a design, in the order of its choices. People are at
+/// work, at desks or asleep as the use says.
+///
+/// # Errors
+/// As [`MoistureLoad::new`]; none for a checked design.
+pub fn loads(design: &Design) -> Result<Vec<MoistureLoad>, MoistureError> {
+    let person = match design.room_use {
+        RoomUse::Office => MoistureSource::PersonResting,
+        RoomUse::Sleeping => MoistureSource::PersonAsleep,
+        _ => MoistureSource::PersonActive,
+    };
+    let all_day = Time::days(1.0);
+    [
+        (person, design.person_count, design.person_time),
+        (MoistureSource::LaundryLoad, design.laundry_loads, design.laundry_time),
+        (MoistureSource::WaterGivenToPlants, design.plant_water.value(), all_day),
+        (MoistureSource::AnimalKilogram, design.animal_mass.value(), all_day),
+        (MoistureSource::MoppedFloor, design.mopped_floor.value(), FLOOR_DRIES_IN),
+        (MoistureSource::HoseDown, design.hose_downs, FLOOR_DRIES_IN),
+        (MoistureSource::UnventedPropane, design.unvented_propane.value(), design.person_time),
+    ]
+    .into_iter()
+    .filter(|&(_, count, _)| count > 0.0)
+    .map(|(source, count, active)| MoistureLoad::new(source, count, active))
+    .collect()
 }
 
 /// All loads at the same time: the worst hour.

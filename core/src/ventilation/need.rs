@@ -41,6 +41,26 @@ impl DryAirFlow {
         self.0
     }
 
+    /// Both flows together.
+    ///
+    /// # Errors
+    /// Refuses a sum out of range.
+    pub fn plus(self, other: Self) -> Result<Self, VentilationError> {
+        Self::new(self.0 + other.0)
+    }
+
+    /// What is left of the flow beyond another; nothing where that is the greater.
+    #[must_use]
+    pub fn less(self, other: Self) -> Self {
+        Self((self.0 - other.0).max(MassFlow::ZERO))
+    }
+
+    /// The greater of two.
+    #[must_use]
+    pub fn max(self, other: Self) -> Self {
+        Self(self.0.max(other.0))
+    }
+
     /// Volume that the flow takes up in a state, m³/s: as room air what a fan must draw.
     pub fn volume_as(self, state: &MoistAir) -> VolumeFlow {
         VolumeFlow::new(self.0.value() * state.specific_volume().value())

@@ -1,8 +1,8 @@
 //! A design to and from one flat JSON object.
 
 use inchwise_core::design::{
-    Design, DesignError, EndWallTreatment, Field, FoamMeasure, LiningMaterial, PersonnelDoor,
-    Problem, Wall,
+    DamperScreen, Design, DesignError, EndWallTreatment, FanGiven, Field, FoamMeasure,
+    LiningMaterial, PersonnelDoor, Problem, RoomUse, Wall, WeatherCover,
 };
 use inchwise_core::freight_box::BoxSize;
 use serde::de::{Deserializer, MapAccess, Visitor};
@@ -119,6 +119,10 @@ fn put_option(design: &mut Design, key: &str, value: &Value) -> Result<bool, Unr
             option!(personnel_door, PersonnelDoor, PersonnelDoor::ALL.iter().copied());
         }
         "window_wall" => option!(window_wall, Wall, Wall::ALL.iter().copied()),
+        "room_use" => option!(room_use, RoomUse, RoomUse::ALL.iter().copied()),
+        "weather_cover" => option!(weather_cover, WeatherCover, WeatherCover::ALL.iter().copied()),
+        "damper_screen" => option!(damper_screen, DamperScreen, DamperScreen::ALL.iter().copied()),
+        "fan_given" => option!(fan_given, FanGiven, FanGiven::ALL.iter().copied()),
         _ => return Ok(false),
     }
     Ok(true)
@@ -152,6 +156,10 @@ pub fn design_to_value(design: &Design) -> Value {
     put("lining_material", design.lining_material.key());
     put("personnel_door", design.personnel_door.key());
     put("window_wall", design.window_wall.key());
+    put("room_use", design.room_use.key());
+    put("weather_cover", design.weather_cover.key());
+    put("damper_screen", design.damper_screen.key());
+    put("fan_given", design.fan_given.key());
     for &field in Field::ALL {
         if let Some(number) = design.get(field) {
             map.insert(field_key(field), json!(from_si(field.range().quantity, number)));
@@ -186,6 +194,13 @@ fn one_error(error: &DesignError) -> Value {
             "kind": "far_from_nominal", "nominal": written(nominal),
             "tolerance": written(tolerance),
         }),
+        Problem::MustExceed { field, than } => json!({
+            "kind": "must_exceed", "field": field_key(field), "than": written(than),
+        }),
+        Problem::MustBeBelow { field, than } => json!({
+            "kind": "must_be_below", "field": field_key(field), "than": written(than),
+        }),
+        Problem::SourceWithoutAir => json!({ "kind": "source_without_air" }),
     };
     let given = if error.given.is_finite() { written(error.given) } else { Value::Null };
     json!({ "field": field_key(error.field), "given": given, "problem": problem })

@@ -9,6 +9,7 @@ use inchwise_core::heat_loss::{HeatLoss, NotCounted, Reason};
 use inchwise_core::room::{CornerObstruction, Room, Step};
 use serde_json::{Value, json};
 
+use crate::damp::damp;
 use crate::design::design_to_value;
 use crate::moisture::cold_spots;
 
@@ -27,6 +28,7 @@ pub fn evaluation(evaluation: &Evaluation) -> Value {
         "details": evaluation.details.iter().map(placed_detail).collect::<Vec<_>>(),
         "heat_loss": heat_loss(&evaluation.heat_loss),
         "cold_spots": cold_spots(&evaluation.cold_spots),
+        "damp": damp(evaluation.damp()),
         "cautions": evaluation.cautions.iter().map(caution).collect::<Vec<_>>(),
     })
 }

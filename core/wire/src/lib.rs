@@ -5,11 +5,13 @@
 //! units, every key of a quantity ending in its unit.
 
 pub mod conduction_file;
+mod damp;
 mod design;
 mod evaluation;
 mod moisture;
 mod unit;
 
+pub use damp::*;
 pub use design::*;
 pub use evaluation::*;
 pub use moisture::*;

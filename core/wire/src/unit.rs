@@ -11,6 +11,14 @@ pub const fn key_suffix(quantity: Quantity) -> &'static str {
         Quantity::ThermalTransmittance => "_w_per_m2_k",
         Quantity::AirChangeRate => "_per_h",
         Quantity::Count => "",
+        Quantity::Share => "_percent",
+        Quantity::VolumeFlow => "_m3_per_h",
+        Quantity::Pressure => "_pa",
+        Quantity::Mass => "_kg",
+        Quantity::Area => "_m2",
+        Quantity::Duration => "_h",
+        Quantity::Power => "_w",
+        Quantity::TemperatureDifference => "_k",
     }
 }
 
@@ -18,11 +26,18 @@ pub const fn key_suffix(quantity: Quantity) -> &'static str {
 const fn per_si(quantity: Quantity) -> f64 {
     match quantity {
         Quantity::Length => 1000.0,
-        Quantity::AirChangeRate => 3600.0,
+        Quantity::AirChangeRate | Quantity::VolumeFlow => 3600.0,
+        Quantity::Share => 100.0,
+        Quantity::Duration => 1.0 / 3600.0,
         Quantity::Temperature
         | Quantity::ThermalConductivity
         | Quantity::ThermalTransmittance
-        | Quantity::Count => 1.0,
+        | Quantity::Count
+        | Quantity::Pressure
+        | Quantity::Mass
+        | Quantity::Area
+        | Quantity::Power
+        | Quantity::TemperatureDifference => 1.0,
     }
 }
 

@@ -2,6 +2,7 @@
 
 mod conduction;
 mod conduction_reading;
+mod damp;
 mod design;
 mod detail;
 mod evaluation;

@@ -2,6 +2,7 @@
 
 mod conduction;
 mod conduction_file;
+mod damp;
 mod envelope;
 mod frame_line;
 mod freight_box;

@@ -3,7 +3,8 @@
 
 use inchwise_core::conduction::Point;
 use inchwise_core::design::{
-    Design, EndWallTreatment, Field, FoamMeasure, LiningMaterial, PersonnelDoor, Wall,
+    DamperScreen, Design, EndWallTreatment, FanGiven, Field, FoamMeasure, LiningMaterial,
+    PersonnelDoor, RoomUse, Wall, WeatherCover,
 };
 use inchwise_core::detail::DetailField;
 use inchwise_core::freight_box::BoxSize;
@@ -18,15 +19,22 @@ fn at_place<T: Copy>(all: &[T], place: f64) -> Option<T> {
     whole.then(|| all.get(place as usize).copied()).flatten()
 }
 
-/// A design as numbers: six options, then every field, NaN for a measurement not taken.
+/// How many options a design has.
+const OPTIONS: usize = 10;
+
+/// A design as numbers: the options, then every field, NaN for a measurement not taken.
 pub fn pack_design(design: &Design) -> Vec<f64> {
-    let options = [
+    let options: [f64; OPTIONS] = [
         place_of(&BoxSize::ALL, &design.box_size),
         place_of(EndWallTreatment::ALL, &design.end_wall_treatment),
         place_of(FoamMeasure::ALL, &design.foam_measure),
         place_of(LiningMaterial::ALL, &design.lining_material),
         place_of(PersonnelDoor::ALL, &design.personnel_door),
         place_of(Wall::ALL, &design.window_wall),
+        place_of(RoomUse::ALL, &design.room_use),
+        place_of(WeatherCover::ALL, &design.weather_cover),
+        place_of(DamperScreen::ALL, &design.damper_screen),
+        place_of(FanGiven::ALL, &design.fan_given),
     ];
     let numbers = Field::ALL.iter().map(|&field| design.get(field).unwrap_or(f64::NAN));
     options.into_iter().chain(numbers).collect()
@@ -34,7 +42,7 @@ pub fn pack_design(design: &Design) -> Vec<f64> {
 
 /// The design that was packed; `None` if these are not the numbers of one.
 pub fn unpack_design(numbers: &[f64]) -> Option<Design> {
-    let (options, fields) = numbers.split_at_checked(6)?;
+    let (options, fields) = numbers.split_at_checked(OPTIONS)?;
     if fields.len() != Field::ALL.len() {
         return None;
     }
@@ -45,6 +53,10 @@ pub fn unpack_design(numbers: &[f64]) -> Option<Design> {
         lining_material: at_place(LiningMaterial::ALL, options[3])?,
         personnel_door: at_place(PersonnelDoor::ALL, options[4])?,
         window_wall: at_place(Wall::ALL, options[5])?,
+        room_use: at_place(RoomUse::ALL, options[6])?,
+        weather_cover: at_place(WeatherCover::ALL, options[7])?,
+        damper_screen: at_place(DamperScreen::ALL, options[8])?,
+        fan_given: at_place(FanGiven::ALL, options[9])?,
         ..Design::default()
     };
     for (&field, &number) in Field::ALL.iter().zip(fields) {

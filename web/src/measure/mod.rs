@@ -2,6 +2,7 @@
 //!
 //! Figures are rounded once, when they are written; a rounded figure is never converted.
 
+mod air;
 mod decimal;
 mod notation;
 mod reading;

@@ -5,7 +5,7 @@
 
 use inchwise_core::design::{Field, Quantity};
 
-use super::scale::{FieldUnit, is_sheet_thickness};
+use super::scale::{FieldUnit, is_altitude, is_sheet_thickness};
 use super::{Notation, UnitSystem};
 use crate::text::Language;
 
@@ -50,6 +50,8 @@ impl Notation {
     fn read_length(self, field: Field, scanner: &mut Scanner) -> Result<f64, Unread> {
         let negative = scanner.take_sign();
         let shown = match self.units {
+            UnitSystem::Metric if is_altitude(field) => METRE,
+            UnitSystem::Imperial if is_altitude(field) => FOOT,
             UnitSystem::Metric => MILLIMETRE,
             UnitSystem::Imperial if is_sheet_thickness(field) => MIL,
             UnitSystem::Imperial => INCH,
@@ -118,12 +120,49 @@ impl Notation {
                 FieldUnit::PerHour
             }
             (Quantity::Count, "") => FieldUnit::Piece,
-            (_, unknown) => return Err(Unread::UnknownUnit(unknown.to_owned())),
+            _ => simple_unit(quantity, unit.as_str(), metric)
+                .ok_or_else(|| Unread::UnknownUnit(unit.clone()))?,
         };
         Ok(unit.to_si(number))
     }
 }
 
+/// The unit of a quantity that is written as one number with a plain unit.
+fn simple_unit(quantity: Quantity, unit: &str, metric: bool) -> Option<FieldUnit> {
+    Some(match (quantity, unit) {
+        (Quantity::Share, "" | "%" | "percent") => FieldUnit::Percent,
+        (Quantity::VolumeFlow, "m³/h" | "m3/h") => FieldUnit::CubicMetrePerHour,
+        (Quantity::VolumeFlow, "cfm" | "ft³/min" | "ft3/min" | "pi³/min" | "pcm") => {
+            FieldUnit::CubicFootPerMinute
+        }
+        (Quantity::VolumeFlow, "") if metric => FieldUnit::CubicMetrePerHour,
+        (Quantity::VolumeFlow, "") => FieldUnit::CubicFootPerMinute,
+        (Quantity::Pressure, "pa") => FieldUnit::Pascal,
+        (Quantity::Pressure, "inwg" | "inwc" | "inh2o" | "\"" | "in" | "podeau" | "pod'eau") => {
+            FieldUnit::InchOfWater
+        }
+        (Quantity::Pressure, "") if metric => FieldUnit::Pascal,
+        (Quantity::Pressure, "") => FieldUnit::InchOfWater,
+        (Quantity::Mass, "kg" | "l") => FieldUnit::Kilogram,
+        (Quantity::Mass, "lb" | "lbs") => FieldUnit::Pound,
+        (Quantity::Mass, "") if metric => FieldUnit::Kilogram,
+        (Quantity::Mass, "") => FieldUnit::Pound,
+        (Quantity::Area, "m²" | "m2") => FieldUnit::SquareMetre,
+        (Quantity::Area, "ft²" | "ft2" | "sqft" | "pi²" | "pi2") => FieldUnit::SquareFoot,
+        (Quantity::Area, "") if metric => FieldUnit::SquareMetre,
+        (Quantity::Area, "") => FieldUnit::SquareFoot,
+        (Quantity::Duration, "" | "h" | "hours" | "hour" | "heures" | "heure") => FieldUnit::Hour,
+        (Quantity::Power, "w") => FieldUnit::Watt,
+        (Quantity::Power, "btu/h" | "btuh") => FieldUnit::BtuPerHour,
+        (Quantity::Power, "") if metric => FieldUnit::Watt,
+        (Quantity::Power, "") => FieldUnit::BtuPerHour,
+        (Quantity::TemperatureDifference, "k" | "°c" | "c") => FieldUnit::Kelvin,
+        (Quantity::TemperatureDifference, "°f" | "f") => FieldUnit::FahrenheitApart,
+        (Quantity::TemperatureDifference, "") if metric => FieldUnit::Kelvin,
+        (Quantity::TemperatureDifference, "") => FieldUnit::FahrenheitApart,
+        _ => return None,
+    })
+}
 /// Typographic characters as the keyboard's own, small letters throughout.
 fn plain_characters(typed: &str) -> String {
     let mut plain = String::new();

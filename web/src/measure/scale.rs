@@ -2,11 +2,13 @@
 
 use inchwise_core::design::{Field, Quantity};
 use inchwise_core::units::{
-    AirChangeRate, Length, METRES_PER_INCH, Temperature, ThermalConductivity, ThermalTransmittance,
+    AirChangeRate, Area, Length, METRES_PER_INCH, Mass, Power, Pressure, Temperature,
+    TemperatureDifference, ThermalConductivity, ThermalTransmittance, Time, VolumeFlow,
 };
 
 use super::decimal::{NO_BREAK_SPACE, decimal, shortest};
 use super::{Notation, UnitSystem};
+use crate::text::Language;
 
 /// Metres in a mil, a thousandth of an inch, exact.
 pub const METRES_PER_MIL: f64 = METRES_PER_INCH / 1000.0;
@@ -36,9 +38,58 @@ pub enum FieldUnit {
     PerHour,
     /// Pieces.
     Piece,
+    /// Metres, of a height above the sea.
+    Metre,
+    /// Feet, of the same.
+    Foot,
+    /// Per cent.
+    Percent,
+    /// Cubic metres an hour.
+    CubicMetrePerHour,
+    /// Cubic feet a minute.
+    CubicFootPerMinute,
+    /// Pascals.
+    Pascal,
+    /// Inches of water.
+    InchOfWater,
+    /// Kilograms.
+    Kilogram,
+    /// Pounds.
+    Pound,
+    /// Square metres.
+    SquareMetre,
+    /// Square feet.
+    SquareFoot,
+    /// Hours.
+    Hour,
+    /// Watts.
+    Watt,
+    /// British thermal units an hour.
+    BtuPerHour,
+    /// Kelvins of a difference.
+    Kelvin,
+    /// Degrees Fahrenheit of a difference.
+    FahrenheitApart,
 }
 
 impl FieldUnit {
+    /// How many of it make one SI unit, where the two differ by nothing else.
+    fn in_one(self) -> f64 {
+        match self {
+            Self::Foot => Length::new(1.0).as_feet(),
+            Self::Percent => 100.0,
+            Self::CubicMetrePerHour => VolumeFlow::new(1.0).as_cubic_metres_per_hour(),
+            Self::CubicFootPerMinute => VolumeFlow::new(1.0).as_cubic_feet_per_minute(),
+            Self::InchOfWater => Pressure::new(1.0).as_inches_of_water(),
+            Self::Pound => Mass::new(1.0).as_pounds(),
+            Self::SquareFoot => Area::new(1.0).as_square_feet(),
+            Self::Hour => Time::new(1.0).as_hours(),
+            Self::BtuPerHour => Power::new(1.0).as_btu_per_hour(),
+            Self::FahrenheitApart => 1.8,
+            _ => 1.0,
+        }
+    }
+
     /// From the SI number.
     pub fn of_si(self, si: f64) -> f64 {
         match self {
@@ -53,6 +104,7 @@ impl FieldUnit {
                 ThermalTransmittance::new(si).as_btu_per_hour_square_foot_fahrenheit()
             }
             Self::PerHour => AirChangeRate::new(si).as_per_hour(),
+            linear => si * linear.in_one(),
         }
     }
 
@@ -72,6 +124,7 @@ impl FieldUnit {
                 value / one
             }
             Self::PerHour => AirChangeRate::per_hour(value).value(),
+            linear => value / linear.in_one(),
         }
     }
 }
@@ -97,6 +150,11 @@ pub const fn is_sheet_thickness(field: Field) -> bool {
     matches!(field, Field::StudSteelThickness | Field::JoistSteelThickness)
 }
 
+/// Whether a length is a height above the sea, written to a metre or foot.
+pub const fn is_altitude(field: Field) -> bool {
+    matches!(field, Field::SiteAltitude)
+}
+
 impl Scale {
     /// The scale of a field.
     pub fn of(field: Field, units: UnitSystem) -> Self {
@@ -109,6 +167,13 @@ impl Scale {
                     (FieldUnit::Millimetre, 0.01, 10)
                 } else {
                     (FieldUnit::Mil, 1.0, 5)
+                }
+            }
+            Quantity::Length if is_altitude(field) => {
+                if metric {
+                    (FieldUnit::Metre, range.step, 5)
+                } else {
+                    (FieldUnit::Foot, 25.0, 10)
                 }
             }
             Quantity::Length => {
@@ -130,6 +195,20 @@ impl Scale {
             Quantity::ThermalTransmittance => (FieldUnit::BtuPerHourSquareFootFahrenheit, 0.01, 2),
             Quantity::AirChangeRate => (FieldUnit::PerHour, 0.05, 2),
             Quantity::Count => (FieldUnit::Piece, 1.0, 1),
+            Quantity::Share => (FieldUnit::Percent, 1.0, 5),
+            Quantity::Duration => (FieldUnit::Hour, FieldUnit::Hour.of_si(range.step), 2),
+            Quantity::VolumeFlow if metric => (FieldUnit::CubicMetrePerHour, 5.0, 10),
+            Quantity::VolumeFlow => (FieldUnit::CubicFootPerMinute, 5.0, 5),
+            Quantity::Pressure if metric => (FieldUnit::Pascal, range.step, 5),
+            Quantity::Pressure => (FieldUnit::InchOfWater, 0.01, 2),
+            Quantity::Mass if metric => (FieldUnit::Kilogram, range.step, 5),
+            Quantity::Mass => (FieldUnit::Pound, 1.0, 10),
+            Quantity::Area if metric => (FieldUnit::SquareMetre, range.step, 1),
+            Quantity::Area => (FieldUnit::SquareFoot, 10.0, 1),
+            Quantity::Power if metric => (FieldUnit::Watt, range.step, 5),
+            Quantity::Power => (FieldUnit::BtuPerHour, 200.0, 5),
+            Quantity::TemperatureDifference if metric => (FieldUnit::Kelvin, range.step, 2),
+            Quantity::TemperatureDifference => (FieldUnit::FahrenheitApart, 1.0, 2),
         };
         // A rounding error must not push the end of the range off the scale.
         const HAIR: f64 = 1e-6;
@@ -176,6 +255,7 @@ impl Notation {
     pub fn field(self, field: Field, si: f64) -> String {
         match field.range().quantity {
             Quantity::Length if is_sheet_thickness(field) => self.sheet_thickness(Length::new(si)),
+            Quantity::Length if is_altitude(field) => self.run(Length::new(si)),
             Quantity::Length => self.length(Length::new(si)),
             Quantity::Temperature => self.temperature(Temperature::celsius(si)),
             Quantity::ThermalConductivity => self.conductivity(ThermalConductivity::new(si)),
@@ -187,11 +267,56 @@ impl Notation {
                 written
             }
             Quantity::Count => decimal(si, if si.fract() == 0.0 { 0 } else { 2 }, self.language),
+            Quantity::Share => self.percent(si),
+            Quantity::TemperatureDifference => {
+                self.temperature_difference(TemperatureDifference::new(si))
+            }
+            _ => {
+                let unit = Scale::of(field, self.units).unit;
+                let mut written = shortest(unit.of_si(si), 2, self.language);
+                written.push(NO_BREAK_SPACE);
+                written.push_str(self.unit_name(unit));
+                written
+            }
         }
     }
 }
 
 impl Notation {
+    /// A unit as it is written behind a number; nothing for those that are written otherwise.
+    pub const fn unit_name(self, unit: FieldUnit) -> &'static str {
+        let english = matches!(self.language, Language::English);
+        match unit {
+            FieldUnit::Millimetre => "mm",
+            FieldUnit::Mil => "mil",
+            FieldUnit::Celsius | FieldUnit::Kelvin => "K",
+            FieldUnit::Fahrenheit | FieldUnit::FahrenheitApart => "°F",
+            FieldUnit::WattPerMetreKelvin => "W/mK",
+            FieldUnit::WattPerSquareMetreKelvin => "W/m²K",
+            FieldUnit::PerHour => "/h",
+            FieldUnit::BtuPerHourSquareFootFahrenheit => self.transmittance_unit(),
+            FieldUnit::Metre => "m",
+            FieldUnit::Foot if english => "ft",
+            FieldUnit::Foot => "pi",
+            FieldUnit::Percent => "%",
+            FieldUnit::CubicMetrePerHour => "m³/h",
+            FieldUnit::CubicFootPerMinute if english => "cfm",
+            FieldUnit::CubicFootPerMinute => "pi³/min",
+            FieldUnit::Pascal => "Pa",
+            FieldUnit::InchOfWater if english => "in w.g.",
+            FieldUnit::InchOfWater => "po d’eau",
+            FieldUnit::Kilogram => "kg",
+            FieldUnit::Pound => "lb",
+            FieldUnit::SquareMetre => "m²",
+            FieldUnit::SquareFoot if english => "ft²",
+            FieldUnit::SquareFoot => "pi²",
+            FieldUnit::Hour => "h",
+            FieldUnit::Watt => "W",
+            FieldUnit::BtuPerHour => self.btu(),
+            FieldUnit::Inch | FieldUnit::RValuePerInch | FieldUnit::Piece => "",
+        }
+    }
+
     /// How far a nudge moves: `25`, or spoken with its unit `25 mm`.
     pub fn nudge(self, scale: &Scale, with_unit: bool) -> String {
         let value = scale.nudge as f64 * scale.step;
@@ -202,17 +327,7 @@ impl Notation {
             FieldUnit::Inch => super::notation::eighths((value * 8.0).round() as i64),
             _ => shortest(value, 3, self.language),
         };
-        let unit = match scale.unit {
-            FieldUnit::Millimetre => "mm",
-            FieldUnit::Mil => "mil",
-            FieldUnit::Celsius => "K",
-            FieldUnit::Fahrenheit => "°F",
-            FieldUnit::WattPerMetreKelvin => "W/mK",
-            FieldUnit::WattPerSquareMetreKelvin => "W/m²K",
-            FieldUnit::PerHour => "/h",
-            FieldUnit::BtuPerHourSquareFootFahrenheit => self.transmittance_unit(),
-            FieldUnit::Inch | FieldUnit::RValuePerInch | FieldUnit::Piece => "",
-        };
+        let unit = self.unit_name(scale.unit);
         if with_unit && !unit.is_empty() {
             written.push(NO_BREAK_SPACE);
             written.push_str(unit);

@@ -4,6 +4,7 @@ use inchwise_core::design::Field;
 use inchwise_core::evaluate::Evaluation;
 use inchwise_core::units::Temperature;
 
+use super::drip::drip;
 use super::fault::{fault_words, unread_words};
 use super::figure::{Figure, figure};
 use crate::dom::{El, el};
@@ -30,6 +31,7 @@ pub fn answer(state: State, language: Language) -> El {
             part("figure lost", "answer-lost", words.lost, lost_volume, lost_share),
             load(state, language),
         ]),
+        drip(state, language),
         reason(state, language),
     ])
 }

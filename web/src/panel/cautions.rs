@@ -19,6 +19,8 @@ const fn is_about_sizes(caution: Caution) -> bool {
             | Caution::NominalSizes
             | Caution::ThinFoamForVapour
             | Caution::BareCastings
+            | Caution::BareCastingsBehindLining
+            | Caution::WetUse
             | Caution::FrameTouchesSteel
             | Caution::BelowRoomMinimum(_)
     )

@@ -55,6 +55,7 @@ pub fn controls(state: State, language: Language) -> El {
             .child(&said(ceiling_past_frame)),
         treatment(state, language),
         note(state, language, Caution::BareCastings),
+        note(state, language, Caution::BareCastingsBehindLining),
     ])
 }
 

@@ -29,6 +29,13 @@ pub fn fault_words(error: &DesignError, notation: Notation) -> String {
         Problem::FarFromNominal { nominal, tolerance } => {
             words.far_from_nominal.with(&[&given, &written(nominal), &written(tolerance)])
         }
+        Problem::MustExceed { field, than } => {
+            words.must_exceed.with(&[&given, notation.language.field(field), &written(than)])
+        }
+        Problem::MustBeBelow { field, than } => {
+            words.must_be_below.with(&[&given, notation.language.field(field), &written(than)])
+        }
+        Problem::SourceWithoutAir => words.source_without_air.to_owned(),
     }
 }
 

@@ -1,7 +1,9 @@
 //! Everything else that can be chosen, folded under plain headings.
 
 use inchwise_core::caution::Caution;
-use inchwise_core::design::{Field, FoamMeasure, LiningMaterial, PersonnelDoor, Wall};
+use inchwise_core::design::{
+    DamperScreen, FanGiven, Field, FoamMeasure, LiningMaterial, PersonnelDoor, Wall, WeatherCover,
+};
 
 use super::cautions::note;
 use super::choice::{Choice, chooser, select};
@@ -36,9 +38,49 @@ const FLOOR: &[Field] = &[
 const DOOR: &[Field] = &[Field::DoorWidth, Field::DoorHeight, Field::DoorTransmittance];
 const WINDOWS: &[Field] =
     &[Field::WindowCount, Field::WindowWidth, Field::WindowHeight, Field::WindowTransmittance];
-const OPENING_FRAMES: &[Field] =
-    &[Field::OpeningFrameFoam, Field::DamperCount, Field::DamperDiameter];
+const OPENING_FRAMES: &[Field] = &[Field::OpeningFrameFoam];
 const AIR: &[Field] = &[Field::IndoorTemperature, Field::OutdoorTemperature, Field::AirChanges];
+const CLIMATE: &[Field] = &[
+    Field::OutdoorHumidity,
+    Field::ColdSpellDays,
+    Field::ColdestMonth,
+    Field::WarmestMonth,
+    Field::SteelSunRise,
+    Field::SummerOutdoorTemperature,
+    Field::SummerRoomTemperature,
+    Field::HeatGain,
+    Field::SiteAltitude,
+];
+const ROOM_USE: &[Field] = &[
+    Field::TargetHumidity,
+    Field::PersonCount,
+    Field::PersonTime,
+    Field::LaundryLoads,
+    Field::LaundryTime,
+    Field::PlantWater,
+    Field::AnimalMass,
+    Field::MoppedFloor,
+    Field::HoseDowns,
+    Field::UnventedPropane,
+];
+const DAMPERS: &[Field] = &[
+    Field::DamperCount,
+    Field::ExhaustCount,
+    Field::DamperDiameter,
+    Field::DuctLength,
+    Field::DamperRise,
+];
+const SCREENS: &[Field] = &[Field::ScreenFreeArea, Field::ScreenClogged];
+const FAN: &[Field] = &[Field::FanFreeAirFlow, Field::FanShutOffPressure];
+const FAN_POINTS: &[Field] = &[
+    Field::FanFirstFlow,
+    Field::FanFirstPressure,
+    Field::FanSecondFlow,
+    Field::FanSecondPressure,
+    Field::FanThirdFlow,
+    Field::FanThirdPressure,
+];
+const RECOVERY: &[Field] = &[Field::HeatRecovery, Field::RecoveryFrostLimit];
 const MEASURED: &[Field] = &[
     Field::MeasuredLength,
     Field::MeasuredWidth,
@@ -61,7 +103,7 @@ enum Part {
 /// The folded parts: name, heading, content.
 type Fold = (&'static str, fn(&Folds) -> &'static str, &'static [fn(&Folds) -> Part]);
 
-const FOLDS: [Fold; 8] = [
+const FOLDS: [Fold; 10] = [
     (
         "framing",
         |words| words.framing,
@@ -103,7 +145,10 @@ const FOLDS: [Fold; 8] = [
     (
         "castings",
         |words| words.castings,
-        &[|_| Part::Fields(&[Field::CastingCover]), |_| Part::Minds(&[Caution::BareCastings])],
+        &[
+            |_| Part::Fields(&[Field::CastingCover]),
+            |_| Part::Minds(&[Caution::BareCastings, Caution::BareCastingsBehindLining]),
+        ],
     ),
     (
         "openings",
@@ -123,7 +168,32 @@ const FOLDS: [Fold; 8] = [
         &[
             |_| Part::Fields(AIR),
             |words| Part::Words(words.air_note),
+            |_| Part::Fields(CLIMATE),
             |_| Part::Minds(&[Caution::SealedHeaters, Caution::Electrical]),
+        ],
+    ),
+    (
+        "use",
+        |words| words.room_use,
+        &[
+            |_| Part::Fields(ROOM_USE),
+            |_| Part::Minds(&[Caution::UnventedFlame, Caution::WetUse, Caution::SleepersWayOut]),
+        ],
+    ),
+    (
+        "ventilation",
+        |words| words.ventilation,
+        &[
+            |_| Part::Fields(DAMPERS),
+            |_| Part::Choice(weather_cover),
+            |_| Part::Choice(damper_screen),
+            |_| Part::Fields(SCREENS),
+            |_| Part::Choice(fan_given),
+            |_| Part::Fields(FAN),
+            |words| Part::Words(words.fan_note),
+            |_| Part::Fields(FAN_POINTS),
+            |_| Part::Fields(RECOVERY),
+            |_| Part::Minds(&[Caution::SuctionAndFlues]),
         ],
     ),
     (
@@ -205,4 +275,28 @@ fn window_wall(language: Language) -> Choice {
     let (chosen, choose) = chooser!(window_wall, Wall);
     let options = Wall::ALL.iter().map(|&wall| (wall.key(), language.wall(wall))).collect();
     Choice { label: language.folds().window_wall, key: "window_wall", options, chosen, choose }
+}
+
+fn weather_cover(language: Language) -> Choice {
+    let (chosen, choose) = chooser!(weather_cover, WeatherCover);
+    let options = WeatherCover::ALL
+        .iter()
+        .map(|&cover| (cover.key(), language.weather_cover(cover)))
+        .collect();
+    let label = language.folds().weather_cover;
+    Choice { label, key: "weather_cover", options, chosen, choose }
+}
+
+fn damper_screen(language: Language) -> Choice {
+    let (chosen, choose) = chooser!(damper_screen, DamperScreen);
+    let options =
+        DamperScreen::ALL.iter().map(|&one| (one.key(), language.damper_screen(one))).collect();
+    let label = language.folds().damper_screen;
+    Choice { label, key: "damper_screen", options, chosen, choose }
+}
+
+fn fan_given(language: Language) -> Choice {
+    let (chosen, choose) = chooser!(fan_given, FanGiven);
+    let options = FanGiven::ALL.iter().map(|&one| (one.key(), language.fan_given(one))).collect();
+    Choice { label: language.folds().fan_given, key: "fan_given", options, chosen, choose }
 }

@@ -23,6 +23,10 @@ fn lines(state: State, language: Language) -> Vec<Line> {
         (folds.lining_material, language.lining_material(design.lining_material)),
         (folds.personnel_door, language.personnel_door(design.personnel_door)),
         (folds.window_wall, language.wall(design.window_wall)),
+        (language.damp().room_use, language.room_use(design.room_use)),
+        (folds.weather_cover, language.weather_cover(design.weather_cover)),
+        (folds.damper_screen, language.damper_screen(design.damper_screen)),
+        (folds.fan_given, language.fan_given(design.fan_given)),
     ];
     let numbers = Field::ALL.iter().filter_map(|&field| {
         design.get(field).map(|si| (language.field(field), notation.field(field, si)))

@@ -193,6 +193,31 @@ const fn english(caution: Caution) -> Option<(&'static str, &'static str)> {
             "The castings are as cold as outdoors. Bare in the room they collect frost through a \
              cold spell and let it go as water in the first thaw.",
         ),
+        Caution::BareCastingsBehindLining => (
+            "Bare castings behind the lining",
+            "Here the castings are hidden, not covered: frost grows on them where nobody sees it, \
+             and thaws into the lining. Foam them before it goes on.",
+        ),
+        Caution::SuctionAndFlues => (
+            "The fan draws on the room",
+            "A closed room is drawn below outdoors, and a flue that draws by warmth alone then \
+             spills fumes inside. Sealed heaters only, and dampers that open before the fan starts.",
+        ),
+        Caution::UnventedFlame => (
+            "A flame without a flue",
+            "Each kilogram of propane gives the room 1.6 kg of water, and its fumes. In a tight box \
+             that is dangerous: heat with something else.",
+        ),
+        Caution::SleepersWayOut => (
+            "Sleeping in a box",
+            "Sleepers need a second way out that opens from inside without a key, alarms for smoke \
+             and carbon monoxide, and bars on the cargo doors that cannot lock them in.",
+        ),
+        Caution::WetUse => (
+            "A wet use",
+            "A use that keeps a room humid in winter calls for an engineered design: ask about \
+             drains, metal that does not rust, and rules for animals before you build.",
+        ),
         Caution::FrameTouchesSteel => (
             "Frame on the steel",
             "Studs or joists that touch the box carry heat straight out and turn cold enough to \
@@ -270,6 +295,34 @@ const fn french(caution: Caution) -> Option<(&'static str, &'static str)> {
             "Pièces de coin nues",
             "Les pièces de coin sont aussi froides que dehors. Nues dans la pièce, elles amassent \
              du givre par grand froid et le rendent en eau au premier redoux.",
+        ),
+        Caution::BareCastingsBehindLining => (
+            "Pièces de coin nues derrière le parement",
+            "Ici les pièces de coin sont cachées, pas habillées : le givre s’y forme sans qu’on le \
+             voie et fond dans le parement. Moussez-les avant de le poser.",
+        ),
+        Caution::SuctionAndFlues => (
+            "Le ventilateur tire sur la pièce",
+            "Une pièce fermée passe sous la pression du dehors, et un conduit à tirage naturel \
+             refoule alors ses fumées. Chauffage étanche seulement, et des volets qui s’ouvrent \
+             avant le ventilateur.",
+        ),
+        Caution::UnventedFlame => (
+            "Une flamme sans conduit",
+            "Chaque kilogramme de propane donne à la pièce 1,6 kg d’eau, et ses fumées. Dans un \
+             conteneur étanche, c’est dangereux : chauffez autrement.",
+        ),
+        Caution::SleepersWayOut => (
+            "Dormir dans un conteneur",
+            "Il faut une deuxième issue qui s’ouvre de l’intérieur sans clé, des avertisseurs de \
+             fumée et de monoxyde de carbone, et des barres de portes qui ne peuvent enfermer \
+             personne.",
+        ),
+        Caution::WetUse => (
+            "Un usage humide",
+            "Un usage qui garde la pièce humide l’hiver demande une conception d’ingénieur : \
+             renseignez-vous sur les drains, les métaux qui ne rouillent pas et les règles pour \
+             les animaux avant de construire.",
         ),
         Caution::FrameTouchesSteel => (
             "Ossature contre l’acier",

@@ -1,7 +1,8 @@
 //! Names of boxes, surfaces, walls and of every option that is not a number.
 
 use inchwise_core::design::{
-    EndWallTreatment, FoamMeasure, LiningMaterial, PersonnelDoor, Surface, Wall,
+    DamperScreen, EndWallTreatment, FanGiven, FoamMeasure, LiningMaterial, PersonnelDoor, RoomUse,
+    Surface, Wall, WeatherCover,
 };
 use inchwise_core::freight_box::BoxSize;
 
@@ -99,6 +100,60 @@ impl Language {
             (Surface::Ceiling, French) => "plafond",
             (Surface::Floor, English) => "floor",
             (Surface::Floor, French) => "plancher",
+        }
+    }
+
+    /// A use of the room.
+    pub const fn room_use(self, room_use: RoomUse) -> &'static str {
+        match (room_use, self) {
+            (RoomUse::Store, English) => "store, hardly anyone inside",
+            (RoomUse::Store, French) => "entrepôt, presque personne dedans",
+            (RoomUse::Workshop, English) => "workshop",
+            (RoomUse::Workshop, French) => "atelier",
+            (RoomUse::Office, English) => "office",
+            (RoomUse::Office, French) => "bureau",
+            (RoomUse::Sleeping, English) => "sleeping",
+            (RoomUse::Sleeping, French) => "coucher",
+            (RoomUse::LaundryAndDrying, English) => "laundry and drying",
+            (RoomUse::LaundryAndDrying, French) => "lavage et séchage du linge",
+            (RoomUse::Growing, English) => "growing plants",
+            (RoomUse::Growing, French) => "culture de plantes",
+            (RoomUse::WashingDown, English) => "washing down",
+            (RoomUse::WashingDown, French) => "lavage au jet",
+            (RoomUse::Animals, English) => "animals",
+            (RoomUse::Animals, French) => "animaux",
+        }
+    }
+
+    /// What keeps rain out of a damper.
+    pub const fn weather_cover(self, cover: WeatherCover) -> &'static str {
+        match (cover, self) {
+            (WeatherCover::Hood, English) => "hood",
+            (WeatherCover::Hood, French) => "capot",
+            (WeatherCover::Louvre, English) => "louvre",
+            (WeatherCover::Louvre, French) => "persienne",
+            (WeatherCover::None, English) => "nothing",
+            (WeatherCover::None, French) => "rien",
+        }
+    }
+
+    /// Whether dampers are screened.
+    pub const fn damper_screen(self, screen: DamperScreen) -> &'static str {
+        match (screen, self) {
+            (DamperScreen::Screened, English) => "screened",
+            (DamperScreen::Screened, French) => "grillagés",
+            (DamperScreen::None, English) => "open",
+            (DamperScreen::None, French) => "sans grillage",
+        }
+    }
+
+    /// What is known of the fan.
+    pub const fn fan_given(self, given: FanGiven) -> &'static str {
+        match (given, self) {
+            (FanGiven::Label, English) => "by the two figures on its label",
+            (FanGiven::Label, French) => "par les deux chiffres de sa plaque",
+            (FanGiven::Curve, English) => "by points of its maker’s curve",
+            (FanGiven::Curve, French) => "par des points de la courbe du fabricant",
         }
     }
 }

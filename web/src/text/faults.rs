@@ -24,6 +24,12 @@ pub struct Faults {
     pub not_colder: Phrase,
     /// Not this box: {0} read, {1} nominal, {2} tolerance.
     pub far_from_nominal: Phrase,
+    /// Not more than another: {0} read, {1} the other's name, {2} what it is.
+    pub must_exceed: Phrase,
+    /// Not less than another: {0} read, {1} the other's name, {2} what it is.
+    pub must_be_below: Phrase,
+    /// Moisture is given off and no air carries it out.
+    pub source_without_air: &'static str,
     /// A fault away from its field: {0} label, {1} fault.
     pub at_field: Phrase,
 }
@@ -44,6 +50,13 @@ const ENGLISH: Faults = Faults {
     far_from_nominal: Phrase(
         "Read as {0}. The chosen box has {1}, give or take {2}: is it another box?",
     ),
+    must_exceed: Phrase(
+        "Read as {0}. It must be more than {1}, {2}: the flow rises along a fan’s curve.",
+    ),
+    must_be_below: Phrase(
+        "Read as {0}. It must be less than {1}, {2}: the pressure falls along a fan’s curve.",
+    ),
+    source_without_air: "The use gives off moisture and no air carries it out. Let air leak in, or fit dampers and a fan.",
     at_field: Phrase("{0}: {1}"),
 };
 
@@ -65,6 +78,13 @@ const FRENCH: Faults = Faults {
     far_from_nominal: Phrase(
         "Lu comme {0}. Le conteneur choisi a {1}, à {2} près : est-ce un autre conteneur?",
     ),
+    must_exceed: Phrase(
+        "Lu comme {0}. Il faut plus que {1}, {2} : le débit monte le long de la courbe.",
+    ),
+    must_be_below: Phrase(
+        "Lu comme {0}. Il faut moins que {1}, {2} : la pression baisse le long de la courbe.",
+    ),
+    source_without_air: "L’usage dégage de l’humidité et aucun air ne l’emporte. Laissez entrer de l’air, ou posez volets et ventilateur.",
     at_field: Phrase("{0} : {1}"),
 };
 
@@ -93,6 +113,8 @@ mod tests {
                 faults.does_not_fit,
                 faults.not_colder,
                 faults.far_from_nominal,
+                faults.must_exceed,
+                faults.must_be_below,
                 faults.at_field,
             ]
             .map(Phrase::places)

@@ -36,6 +36,18 @@ pub struct Folds {
     pub air: &'static str,
     /// That air may be the load.
     pub air_note: &'static str,
+    /// The use, what it brings, and the place's air.
+    pub room_use: &'static str,
+    /// Dampers and fan.
+    pub ventilation: &'static str,
+    /// What keeps the rain out.
+    pub weather_cover: &'static str,
+    /// Whether screened.
+    pub damper_screen: &'static str,
+    /// How the fan is given.
+    pub fan_given: &'static str,
+    /// Where curve points stand.
+    pub fan_note: &'static str,
     /// The box as measured.
     pub measured: &'static str,
     /// Leave empty what was not measured.
@@ -65,6 +77,13 @@ const ENGLISH: Folds = Folds {
     air: "Air and temperature",
     air_note: "0.3 an hour is a tight room with the fan off. A kennel or a drying room may need \
                ten and more.",
+    room_use: "Use of the room",
+    ventilation: "Dampers and fan",
+    weather_cover: "Over each damper",
+    damper_screen: "Dampers are",
+    fan_given: "The fan is given",
+    fan_note: "Points of a curve stand in order: flow rises and pressure falls from each to the \
+               next. They count only when the fan is given by them.",
     measured: "Measured box",
     measured_note: "Leave empty what you have not measured. The usual size of the box stands in.",
     drawings: "Drawings",
@@ -90,6 +109,13 @@ const FRENCH: Folds = Folds {
     air: "Air et température",
     air_note: "0,3 à l’heure, c’est une pièce étanche, ventilateur arrêté. Un chenil ou un séchoir \
                peut demander dix et plus.",
+    room_use: "Usage de la pièce",
+    ventilation: "Volets et ventilateur",
+    weather_cover: "Sur chaque volet",
+    damper_screen: "Les volets sont",
+    fan_given: "Le ventilateur est donné",
+    fan_note: "Les points d’une courbe se suivent : de l’un à l’autre, le débit monte et la \
+               pression baisse. Ils ne comptent que si le ventilateur est donné par eux.",
     measured: "Conteneur mesuré",
     measured_note: "Laissez vide ce que vous n’avez pas mesuré : la dimension habituelle du \
                     conteneur est retenue.",

@@ -12,6 +12,7 @@ mod ladder;
 mod opening;
 mod pen;
 mod plan;
+mod plane;
 #[cfg(test)]
 mod samples;
 mod section;
@@ -29,6 +30,7 @@ pub use ladder::*;
 pub use opening::*;
 pub use pen::*;
 pub use plan::*;
+pub use plane::*;
 pub use section::*;
 pub use shape::*;
 pub use sheet::*;

@@ -1,0 +1,68 @@
+//! What every plain plot draws: its grid, its figures and its legend.
+
+use super::geometry::{Pen, Plane, Point};
+use super::paper::Label;
+use crate::dom::{El, el, svg};
+use crate::measure::{Notation, decimal};
+
+/// Lines at every tick of both axes.
+pub fn grid(plane: &Plane) -> String {
+    let plot = &plane.plot;
+    let mut pen = Pen::new();
+    for tick in plane.up.ticks() {
+        let y = plane.at(plane.across.low, tick).y;
+        pen = pen.between(plot.left, y, plot.right, y);
+    }
+    for tick in plane.across.ticks() {
+        let x = plane.at(tick, plane.up.low).x;
+        pen = pen.between(x, plot.top, x, plot.bottom);
+    }
+    pen.done()
+}
+
+/// Figures along both axes, and what they are.
+pub fn axis_labels(plane: &Plane, across: String, up: String, notation: Notation) -> Vec<Label> {
+    let plot = &plane.plot;
+    let places = |step: f64| if step < 1.0 { 2 } else { 0 };
+    let written = |value: f64, step: f64| decimal(value, places(step), notation.language);
+    let mut labels = Vec::new();
+    for tick in plane.across.ticks() {
+        let x = plane.at(tick, plane.up.low).x;
+        let figure = written(tick, plane.across.step);
+        labels.push(Label::new(x, plot.bottom + 28.0, "tick", figure));
+    }
+    for tick in plane.up.ticks() {
+        let y = plane.at(plane.across.low, tick).y;
+        labels.push(Label::new(plot.left - 12.0, y, "before tick", written(tick, plane.up.step)));
+    }
+    labels.push(Label::new(plot.right, plot.bottom + 74.0, "before small", across));
+    labels.push(Label::new(plane.paper.left, plot.top - 36.0, "after small", up));
+    labels
+}
+
+/// A ring round a place.
+pub fn ring(at: Point, radius: f64) -> String {
+    let half =
+        |pen: Pen, across: f64| pen.command('a', &[radius, radius, 0.0, 0.0, 1.0, across, 0.0]);
+    let pen = Pen::new().command('M', &[at.x - radius, at.y]);
+    half(half(pen, 2.0 * radius), -2.0 * radius).done()
+}
+
+/// Samples of lines or marks, each with its name: told apart by their form, not by colour alone.
+pub fn legend(samples: &[(&str, &str, &str)]) -> El {
+    let items: Vec<El> = samples
+        .iter()
+        .map(|&(class, path, name)| {
+            let sample = svg("svg")
+                .class("picture sample")
+                .attr("viewBox", "0 0 44 16")
+                .attr("aria-hidden", "true")
+                .child(&svg("path").class(class).attr("d", path));
+            el("li").with(&[sample, el("span").text(name)])
+        })
+        .collect();
+    el("ul").class("legend").with(&items)
+}
+
+/// A sample of a line.
+pub const LINE: &str = "M0 8H44";

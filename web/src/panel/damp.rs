@@ -1,0 +1,271 @@
+//! Damp and air: what the use does to the room, what carries it out and where the rest lands.
+
+use inchwise_core::damp::{Damp, FASTEST_INTAKE, FanPoint, FanRun, Holding, RoomHumidity};
+use inchwise_core::design::RoomUse;
+use inchwise_core::evaluate::Evaluation;
+use inchwise_core::moisture::SurfaceRisk;
+use inchwise_core::units::{Mass, MassFlow, Power};
+
+use super::choice::{Choice, select};
+use super::damp_table::table;
+use crate::dom::{El, el};
+use crate::drawing;
+use crate::measure::Notation;
+use crate::state::State;
+use crate::text::Language;
+
+/// A label and what is said behind it.
+type Line = [String; 2];
+
+/// Writes lines from an evaluation.
+type Lines = fn(&Evaluation, &Damp, Notation) -> Vec<Line>;
+
+/// The whole panel.
+pub fn damp(state: State, language: Language) -> El {
+    let words = language.damp();
+    el("section").class("damp").test_id("damp").attr("aria-label", words.title).with(&[
+        el("h3").text(words.title),
+        el("div").class("damp-use").with(&[
+            select(state, &room_use(language)),
+            el("p").class("hint").text(words.use_note),
+        ]),
+        said(state, "damp-room", room),
+        drawing::humidity_chart(state, language),
+        el("div").class("damp-part").with(&[
+            drawing::moisture_balance(state, language),
+            said(state, "damp-spell", spell),
+            el("p").class("remark").text(words.estimate),
+        ]),
+        el("div").class("damp-part").with(&[
+            drawing::fan_chart(state, language),
+            table(state),
+            said(state, "damp-air", air),
+        ]),
+        el("h4").text(words.inside),
+        said(state, "damp-inside", inside),
+        el("h4").text(words.ask).class_with("unasked", move || nothing_to_ask(state)),
+        said(state, "damp-ask", ask),
+    ])
+}
+
+/// The use, with all that it brings.
+pub fn room_use(language: Language) -> Choice {
+    Choice {
+        label: language.damp().room_use,
+        key: "room_use",
+        options: RoomUse::ALL.iter().map(|&one| (one.key(), language.room_use(one))).collect(),
+        chosen: |design| design.room_use.key(),
+        choose: |design, key| {
+            if let Some(room_use) = RoomUse::from_key(key) {
+                design.take_use(room_use);
+            }
+        },
+    }
+}
+
+/// Lines that keep up; only those that changed are written.
+fn said(state: State, test_id: &str, lines: Lines) -> El {
+    el("ul").class("said").test_id(test_id).rows_with(["li", "b", "span"], move || {
+        let notation = state.notation();
+        state.look(|outcome| {
+            let damp = outcome.good.damp();
+            damp.map(|damp| lines(&outcome.good, damp, notation)).unwrap_or_default()
+        })
+    })
+}
+
+fn line(label: &str, said: String) -> Line {
+    [label.to_owned(), [" ", &said].concat()]
+}
+
+/// What the use does to the room in winter, and what holds it.
+fn room(evaluation: &Evaluation, damp: &Damp, notation: Notation) -> Vec<Line> {
+    let words = notation.language.damp();
+    let design = evaluation.checked.design();
+    let cold = notation.temperature(design.outdoor_temperature);
+    let held = notation.percent(design.target_humidity.value());
+    let source = damp.sources.busy.typical;
+    let gives = if source > MassFlow::ZERO {
+        let a_day = notation.water_a_day(damp.sources.mean.typical);
+        words.gives_said.with(&[&notation.moisture_flow(source), &a_day])
+    } else {
+        words.gives_nothing.to_owned()
+    };
+    let leakage = notation.air_flow(damp.leakage.volume_as(&damp.target));
+    let alone = damp.busy.alone().value();
+    let phrase = if alone < 1.0 { words.alone_said } else { words.alone_soaked };
+    let mut lines = vec![
+        line(words.gives, gives),
+        line(words.alone, phrase.with(&[&notation.percent(alone), &leakage, &cold])),
+        line(&words.holding.with(&[&held]), holding(&damp.busy, damp, notation)),
+    ];
+    if let Some(weakest) = evaluation.cold_spots.weakest() {
+        let spot = notation.language.spot(weakest.place);
+        let phrase = match damp.risk_at(weakest) {
+            SurfaceRisk::None => words.verdict_dry,
+            SurfaceRisk::Mould => words.verdict_mould,
+            SurfaceRisk::Drip if weakest.frosts() => words.verdict_frost,
+            SurfaceRisk::Drip => words.verdict_drip,
+        };
+        lines.push(line(words.verdict, phrase.with(&[&spot])));
+        if let Some(next) = evaluation.cold_spots.next_weakest() {
+            let said = words.next_said.with(&[
+                notation.language.remedy(weakest.remedy()),
+                &notation.language.spot(next.place),
+                &notation.percent(next.limit.mould.value()),
+            ]);
+            lines.push(line(words.next, said));
+        }
+    }
+    lines.push(line(words.mild, mild(damp, &held, notation)));
+    lines
+}
+
+fn holding(room: &RoomHumidity, damp: &Damp, notation: Notation) -> String {
+    let words = notation.language.damp();
+    let flow = |needed: inchwise_core::ventilation::DryAirFlow| {
+        notation.air_flow(needed.volume_as(&damp.target))
+    };
+    match room.holding {
+        Holding::Leakage => words.by_leaks.to_owned(),
+        Holding::Fan(duty) => words.by_fan.with(&[&notation.percent(duty.value())]),
+        Holding::FanTooSmall { needed } => {
+            let comes_to = notation.percent(room.ventilated().value());
+            words.fan_too_small.with(&[&flow(needed), &comes_to])
+        }
+        Holding::NoFan { needed } => words.no_fan.with(&[&flow(needed)]),
+        Holding::OutdoorTooDamp => words.too_damp.to_owned(),
+    }
+}
+
+/// Until when outdoor air holds the room, and what does where it cannot.
+fn mild(damp: &Damp, held: &str, notation: Notation) -> String {
+    let words = notation.language.damp();
+    let Some(ways) = damp.outlook.other_ways else { return words.mild_always.with(&[held]) };
+    let until = match damp.outlook.holds_up_to {
+        Some(outdoor) => words.mild_said.with(&[held, &notation.temperature(outdoor)]),
+        None => words.mild_never.with(&[held]),
+    };
+    let dehumidify = words.other_ways.with(&[&notation.water_a_day(ways.dehumidify)]);
+    // Nobody heats a room past this to dry it.
+    const TOO_HOT: f64 = 35.0;
+    let heat = ways.heat_to.filter(|room| room.as_celsius() <= TOO_HOT);
+    let heat = heat.map(|room| words.heat_to.with(&[&notation.temperature(room)]));
+    [until, dehumidify, heat.unwrap_or_default()].concat()
+}
+
+/// What a cold spell leaves on the cold spots.
+fn spell(evaluation: &Evaluation, damp: &Damp, notation: Notation) -> Vec<Line> {
+    let words = notation.language.damp();
+    let design = evaluation.checked.design();
+    let water = &damp.cold_spots;
+    if water.source == MassFlow::ZERO {
+        return Vec::new();
+    }
+    let bare = |said: String| [String::new(), said];
+    let most = water
+        .places
+        .iter()
+        .filter(|place| place.is_frost)
+        .reduce(|most, next| if next.rate > most.rate { next } else { most });
+    let Some(most) = most.filter(|_| water.frost() > Mass::ZERO) else {
+        return vec![bare(words.spell_dry.to_owned())];
+    };
+    let mut lines = vec![bare(words.spell.with(&[
+        &notation.count(design.cold_spell_days),
+        &notation.temperature(design.outdoor_temperature),
+        &notation.water(water.frost()),
+        &notation.language.spot(most.place),
+        &notation.melt_water(water.released_at_thaw()),
+    ]))];
+    if water.could_take > water.condensing.rate {
+        let could = notation.moisture_flow(water.could_take);
+        let rate = notation.moisture_flow(water.condensing.rate);
+        lines.push(bare(words.limited.with(&[&could, &rate])));
+    }
+    lines
+}
+
+/// Air for those inside and for a hot day, what warming it takes, and what the fan must not do.
+fn air(evaluation: &Evaluation, damp: &Damp, notation: Notation) -> Vec<Line> {
+    let words = notation.language.damp();
+    let design = evaluation.checked.design();
+    let need = &damp.need;
+    let mut lines = Vec::new();
+    if need.occupants.dry_air() > MassFlow::ZERO {
+        let flow = notation.air_flow(need.occupants.volume_as(&damp.target));
+        let has_fan = damp.fan.run().is_some();
+        let phrase = if has_fan { words.people_said } else { words.people_no_fan };
+        lines.push(line(words.people, phrase.with(&[&flow])));
+    }
+    if need.busy_heat > Power::ZERO {
+        let mut said = words.heat_said.with(&[
+            &notation.load(need.busy_heat),
+            &notation.load(need.mean_heat),
+            &notation.temperature(design.outdoor_temperature),
+        ]);
+        if let Some(recovered) = need.recovery.filter(|recovered| recovered.held_by_frost) {
+            let left = notation.percent(recovered.effectiveness.value());
+            said.push_str(&words.heat_frost.with(&[&left]));
+        }
+        lines.push(line(words.heat, said));
+    }
+    let hot = match &need.heat {
+        Ok(flow) => {
+            let flow = notation.air_flow(flow.volume_as(&damp.target));
+            words.hot_day_said.with(&[&flow, &notation.load(design.heat_gain)])
+        }
+        Err(_) => words.hot_day_cannot.to_owned(),
+    };
+    lines.push(line(words.hot_day, hot));
+    if let Some(run) = damp.fan.run() {
+        lines.extend(fan_minds(run, notation));
+    }
+    lines
+}
+
+fn fan_minds(run: &FanRun, notation: Notation) -> Vec<Line> {
+    let words = notation.language.damp();
+    let mut lines = Vec::new();
+    let points: [Option<&FanPoint>; 2] = [Some(&run.clean), run.intake_stuck.as_ref()];
+    if points.into_iter().flatten().any(|point| point.intake_speed > FASTEST_INTAKE) {
+        let limit = notation.air_speed(FASTEST_INTAKE);
+        lines.push([String::new(), words.too_fast.with(&[&limit])]);
+    }
+    if run.open_dampers_heat > Power::ZERO {
+        let flow = notation.air_flow(run.open_dampers.let_in);
+        let said = words.open_dampers.with(&[&flow, &notation.load(run.open_dampers_heat)]);
+        lines.push([String::new(), said]);
+    }
+    lines
+}
+
+/// What gathers at the steel through the year.
+fn inside(_: &Evaluation, damp: &Damp, notation: Notation) -> Vec<Line> {
+    let words = notation.language.damp();
+    let lines = damp.build_ups.iter().map(|build_up| {
+        let mut said = match build_up.year.peak() {
+            None => words.never_wet.to_owned(),
+            Some(peak) => {
+                let dries = build_up.year.dries_out();
+                let phrase = if dries { words.dries } else { words.stays_wet };
+                let month = notation.language.month(peak.month);
+                phrase.with(&[&notation.surface_moisture(peak.total()), month])
+            }
+        };
+        if !build_up.controls_vapour() {
+            said.push_str(&words.thin.with(&[&notation.length(build_up.least_foam)]));
+        }
+        line(&[notation.language.surface(build_up.surface), ":"].concat(), said)
+    });
+    lines.collect()
+}
+
+fn nothing_to_ask(state: State) -> bool {
+    state.look(|outcome| outcome.good.damp().is_ok_and(|damp| damp.deferrals.is_empty()))
+}
+
+fn ask(_: &Evaluation, damp: &Damp, notation: Notation) -> Vec<Line> {
+    let asked = damp.deferrals.iter();
+    asked.map(|&one| [String::new(), notation.language.deferral(one).to_owned()]).collect()
+}

@@ -1,0 +1,98 @@
+//! Words of the answer to "will it drip?".
+
+use inchwise_core::moisture::{SpotPlace, SurfaceRisk};
+
+use super::Language::{English, French};
+use super::{Language, Phrase};
+
+/// The phrases.
+pub struct Drip {
+    /// The question.
+    pub question: &'static str,
+    /// How humid the room may be: {0} outdoors, {1} humidity, {2} the weakest spot.
+    pub stands: Phrase,
+    /// At the humidity to be held: {0}.
+    pub stays_dry: Phrase,
+    /// The same, where mould may grow.
+    pub moulds: Phrase,
+    /// The same, where it drips.
+    pub drips: Phrase,
+    /// The same, where it frosts.
+    pub frosts: Phrase,
+}
+
+const ENGLISH: Drip = Drip {
+    question: "Will it drip?",
+    stands: Phrase(
+        "Dry and free of mould down to {0} up to about {1} indoor humidity; weakest spot: {2}.",
+    ),
+    stays_dry: Phrase("No, held at {0}."),
+    moulds: Phrase("Held at {0} it does not drip, but mould may grow."),
+    drips: Phrase("Yes, held at {0}."),
+    frosts: Phrase("Yes, held at {0}: frost, then drips at the thaw."),
+};
+
+const FRENCH: Drip = Drip {
+    question: "Est-ce que ça va dégoutter?",
+    stands: Phrase(
+        "Sec et sans moisissure jusqu’à {0} avec environ {1} d’humidité intérieure; point faible : \
+         {2}.",
+    ),
+    stays_dry: Phrase("Non, tenu à {0}."),
+    moulds: Phrase("Tenu à {0}, ça ne dégoutte pas, mais la moisissure peut venir."),
+    drips: Phrase("Oui, tenu à {0}."),
+    frosts: Phrase("Oui, tenu à {0} : du givre, qui dégoutte au redoux."),
+};
+
+impl Drip {
+    /// What a humidity comes to.
+    pub const fn comes_to(&self, risk: SurfaceRisk, freezes: bool) -> Phrase {
+        match risk {
+            SurfaceRisk::None => self.stays_dry,
+            SurfaceRisk::Mould => self.moulds,
+            SurfaceRisk::Drip if freezes => self.frosts,
+            SurfaceRisk::Drip => self.drips,
+        }
+    }
+}
+
+impl Language {
+    /// Words of that answer.
+    pub const fn drip(self) -> &'static Drip {
+        match self {
+            English => &ENGLISH,
+            French => &FRENCH,
+        }
+    }
+
+    /// A place of the room's surface, in the middle of a sentence.
+    pub fn spot(self, place: SpotPlace) -> String {
+        let name = match (place, self) {
+            (SpotPlace::Detail(detail), _) => self.place(detail),
+            (SpotPlace::Plain(surface), _) => self.surface(surface),
+            (SpotPlace::PersonnelDoor, English) => "the door",
+            (SpotPlace::PersonnelDoor, French) => "la porte",
+            (SpotPlace::Windows, English) => "the windows",
+            (SpotPlace::Windows, French) => "les fenêtres",
+        };
+        let mut name = name.to_owned();
+        // Names begin with a plain letter in both languages.
+        if let Some(first) = name.get_mut(..1) {
+            first.make_ascii_lowercase();
+        }
+        name
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn both_languages_fill_the_same_places() {
+        let phrases = |drip: &Drip| {
+            [drip.stands, drip.stays_dry, drip.moulds, drip.drips, drip.frosts].map(Phrase::places)
+        };
+        assert_eq!(phrases(&ENGLISH), phrases(&FRENCH));
+    }
+}
