@@ -18,7 +18,7 @@ export const serve = (say) => {
     let answer;
     do {
       answer = solver.step();
-      if (answer) answers.push(answer);
+      if (answer?.length) answers.push(answer);
     } while (answer && performance.now() < until);
     working = Boolean(answer); // The time ran out before the work did.
     if (answers.length > 0) say(answers, answers.map(({ buffer }) => buffer));
@@ -27,10 +27,10 @@ export const serve = (say) => {
 
   turn.port1.onmessage = work;
 
-  return async ({ request, design, depths }) => {
+  return async ({ request, design, depths, sight }) => {
     await ready;
     solver ??= new AsideSolver();
-    solver.take(request, design, depths);
+    solver.take(request, design, depths, sight);
     if (!working) work();
   };
 };

@@ -18,12 +18,13 @@ impl AsideSolver {
     }
 
     /// Takes a design in place of whatever was being worked on, with the wall depths of the curve
-    /// in metres, none for no curve.
-    pub fn take(&mut self, request: u32, design: &[f64], depths: &[f64]) {
-        self.0.take(request, design, depths);
+    /// in metres, none for no curve, and the number of the place that is looked at.
+    pub fn take(&mut self, request: u32, design: &[f64], depths: &[f64], sight: Option<usize>) {
+        self.0.take(request, design, depths, sight);
     }
 
-    /// Works on for one piece and says what came of it; nothing once all is done.
+    /// Works on for one piece and says what came of it, which may be no number yet; nothing once
+    /// all is done.
     pub fn step(&mut self) -> Option<Box<[f64]>> {
         self.0.step().map(Vec::into_boxed_slice)
     }

@@ -14,6 +14,7 @@ extern crate inchwise_tests;
 
 mod message;
 mod pack;
+mod pack_picture;
 mod solver;
 
 pub use message::*;
