@@ -10,8 +10,8 @@ const get = async (name) => {
 };
 
 const start = async () => {
-  const files = ["inchwise_bg.wasm", "element.css", "drawing.css"].map(get);
-  const [glue, wasm, ...styles] = await Promise.all([import(address("inchwise.js")), ...files]);
+  const files = ["planner_bg.wasm", "element.css", "drawing.css"].map(get);
+  const [glue, wasm, ...styles] = await Promise.all([import(address("planner.js")), ...files]);
   const sheets = styles.map(async (style) => {
     const sheet = new CSSStyleSheet();
     sheet.replaceSync(await style.text());
@@ -21,7 +21,15 @@ const start = async () => {
   return { mount: glue.mount, sheets: await Promise.all(sheets) };
 };
 
+// The further part of the page, loaded behind the first, which stands and works without it.
+const startFurther = async () => {
+  const glue = await import(address("further.js"));
+  await glue.default({ module_or_path: get("further_bg.wasm") });
+  return glue.Further;
+};
+
 let started;
+let startedFurther;
 let engine;
 let policy;
 
@@ -45,12 +53,17 @@ const aside = () => {
   const here = {
     onmessage: null,
     postMessage: (data) => hear((last = data)),
+    also: { onmessage: null, postMessage: (data) => hear(data) },
     terminate: () => {
       over = true;
       worker?.terminate();
     },
   };
-  const say = (answers) => over || here.onmessage?.({ data: answers });
+  const say = (data) => {
+    if (over) return;
+    here.onmessage?.({ data });
+    here.also.onmessage?.({ data });
+  };
   const stand = (reason) => {
     console.warn("inchwise-planner: no worker", reason);
     const served = import(address("worker.js")).then(({ serve }) => serve(say));
@@ -94,6 +107,7 @@ class Planner extends HTMLElement {
   #near;
   #changes;
   #worker;
+  #further;
 
   /// The design as it stands; set it to a link, or to an object with the keys of the JSON form.
   get design() {
@@ -120,8 +134,9 @@ class Planner extends HTMLElement {
     this.#turn++;
     this.#near.disconnect();
     this.#changes?.disconnect();
+    this.#further?.unmount();
     this.#handle?.unmount();
-    this.#handle = undefined;
+    this.#further = this.#handle = undefined;
     this.#worker?.terminate();
     if (this.shadowRoot) this.#fill(document.createElement("slot"));
   }
@@ -145,6 +160,7 @@ class Planner extends HTMLElement {
       });
       this.#changes.observe(this, { attributes: true });
       this.dispatchEvent(new Event("inchwise-ready", { bubbles: true }));
+      this.#showFurther(turn);
     } catch (error) {
       console.warn("inchwise-planner:", error);
       started = undefined;
@@ -154,6 +170,19 @@ class Planner extends HTMLElement {
       const language = this.closest("[lang]")?.lang ?? "";
       note.textContent = apology[language.slice(0, 2)] ?? apology.en;
       this.#fill(document.createElement("slot"), note);
+    }
+  }
+
+  async #showFurther(turn) {
+    try {
+      startedFurther ??= startFurther();
+      const Further = await startedFurther;
+      if (turn !== this.#turn) return;
+      this.#further = new Further(this.#handle.further(), this.#worker.also, this.#handle);
+      this.#handle.follow(this.#further);
+    } catch (error) {
+      console.warn("inchwise-planner:", error);
+      startedFurther = undefined;
     }
   }
 

@@ -4,6 +4,7 @@
 //! fragment. Here every closure is boxed and every element is one type: the same page in a
 //! fraction of the bytes, and of the time for one step of a slider.
 
+use std::rc::Rc;
 use std::time::Duration;
 
 use wasm_bindgen::closure::Closure;
@@ -324,6 +325,51 @@ impl Waiting {
             Some(Err(early)) => self.set_timer(early),
             Some(Ok(Some(act))) => act(),
             Some(Ok(None)) | None => {}
+        }
+    }
+}
+
+/// Something done at most once in so long, however often it is asked for: at once, and once more
+/// after the pause if it was asked for meanwhile.
+#[derive(Clone, Copy)]
+pub struct Pace(Watched<Beat>);
+
+struct Beat {
+    rest: Duration,
+    act: Rc<dyn Fn()>,
+    /// Whether the pause runs.
+    pausing: bool,
+    /// Whether it was asked for during the pause.
+    asked: bool,
+    waiting: Waiting,
+}
+
+impl Pace {
+    /// A pace for what is done.
+    pub fn new(rest: Duration, act: Box<dyn Fn()>) -> Self {
+        let waiting = Waiting::new();
+        Self(Watched::new(Beat { rest, act: act.into(), pausing: false, asked: false, waiting }))
+    }
+
+    /// Asks for it.
+    pub fn call(self) {
+        let now = self.0.update_untracked(|beat| {
+            beat.asked = true;
+            !std::mem::replace(&mut beat.pausing, true)
+        });
+        if now == Some(true) {
+            self.beat();
+        }
+    }
+
+    fn beat(self) {
+        let act = self.0.update_untracked(|beat| {
+            beat.pausing = beat.asked;
+            std::mem::take(&mut beat.asked).then(|| (Rc::clone(&beat.act), beat.rest, beat.waiting))
+        });
+        if let Some(Some((act, rest, waiting))) = act {
+            act();
+            waiting.after(rest, Box::new(move || self.beat()));
         }
     }
 }

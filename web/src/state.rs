@@ -11,8 +11,9 @@ use inchwise_core::evaluate::{Evaluation, evaluate_with};
 use inchwise_core::heat_loss::HeatLoss;
 use inchwise_core::tradeoff::{WallDepthPoint, point_of};
 
-use crate::aside::CurvePoints;
+use crate::choices::Choices;
 use crate::drawing::geometry::swept_away;
+use crate::ledger::CurvePoints;
 use crate::measure::{Notation, UnitSystem, Unread};
 use crate::reactive::Watched;
 use crate::text::Language;
@@ -123,6 +124,12 @@ fn follow(design: &Design, memory: &mut DetailMemory, last: Option<&Outcome>) ->
     Outcome { heat_loss, complete, point: point_of(&good).or_else(|| last?.point), good, errors }
 }
 
+fn set_if_other<T: PartialEq + 'static>(value: Watched<T>, other: T) {
+    if value.with_untracked(|value| *value != other) {
+        value.set(other);
+    }
+}
+
 impl State {
     /// A planner that starts from a design; one that does not pass its check starts greyed over
     /// the default design.
@@ -182,15 +189,32 @@ impl State {
         at(&self.now())
     }
 
-    /// The choices; whoever asks is told when they change.
-    #[inline(never)]
-    fn choices(self) -> Design {
-        self.design.get()
+    /// Everything that was chosen; whoever asks is told when it changes.
+    pub fn choices(self) -> Choices {
+        Choices {
+            design: self.design.get(),
+            units: self.units.get(),
+            language: self.language.get(),
+            changed_by: self.changed_by.get_untracked(),
+            unread: self.unread.get(),
+        }
     }
 
-    /// Something about the choices.
+    /// Takes over what was chosen in the other part of the page.
+    pub fn adopt(self, choices: Choices) {
+        self.changed_by.set(choices.changed_by);
+        set_if_other(self.units, choices.units);
+        set_if_other(self.language, choices.language);
+        set_if_other(self.unread, choices.unread);
+        if self.chosen_untracked(|design| *design != choices.design) {
+            self.grow_stale();
+            self.design.set(choices.design);
+        }
+    }
+
+    /// Something about the design; whoever asks is told when it changes.
     pub fn chosen<R>(self, at: impl FnOnce(&Design) -> R) -> R {
-        at(&self.choices())
+        self.design.with(at)
     }
 
     /// Something about the choices as they stand.

@@ -23,8 +23,11 @@ const SHIM: &str = "embed.js";
 /// The element's style sheets, which the element's script fetches.
 const ELEMENT_STYLES: [&str; 2] = ["element.css", "drawing.css"];
 
-/// The planner: its script and wasm, loaded when the element nears the screen.
-const PLANNER: &str = "inchwise";
+/// The first part of the page: its script and wasm, loaded when the element nears the screen.
+const PLANNER: &str = "planner";
+
+/// The further part of the page: loaded behind the first.
+const FURTHER: &str = "further";
 
 /// The solver alone: loaded by the worker, behind the page.
 const SOLVER: &str = "solver";
@@ -47,7 +50,7 @@ pub(crate) fn build_and_weigh() -> Result<Weight> {
 /// Builds dist.
 pub(crate) fn build() -> Result<()> {
     machine::wasm_target()?;
-    compile(&["--profile", "page", "--lib"])?;
+    compile(&["--profile", "page", "--example", "planner", "--example", "further"])?;
     compile(&["--release", "--example", "solver", "--example", "evaluate"])?;
 
     // Everything is made beside dist first, so that a failure leaves the last good one standing.
@@ -56,8 +59,9 @@ pub(crate) fn build() -> Result<()> {
     empty(&fresh)?;
     let parts = fresh.join(VERSIONS).join("fresh");
     let compiled = project::target().join(project::WASM).join("release");
-    let page = project::target().join(project::WASM).join("page/inchwise_web.wasm");
-    glue::generate(&page, &parts, PLANNER)?;
+    let page = project::target().join(project::WASM).join("page");
+    glue::generate(&page.join("examples/planner.wasm"), &parts, PLANNER)?;
+    glue::generate(&page.join("examples/further.wasm"), &parts, FURTHER)?;
     glue::generate(&compiled.join("examples/solver.wasm"), &parts, SOLVER)?;
     glue::generate(&compiled.join("examples/evaluate.wasm"), &parts, ENGINE)?;
     for style in ELEMENT_STYLES {
@@ -106,6 +110,11 @@ pub(crate) fn belongs_to_element(name: &str) -> bool {
 /// Whether a file of the element is only loaded when a page asks the engine itself.
 pub(crate) fn is_engine(name: &str) -> bool {
     is_part(name, ENGINE)
+}
+
+/// Whether a file of the element is loaded behind the first part of the page.
+pub(crate) fn is_further(name: &str) -> bool {
+    is_part(name, FURTHER)
 }
 
 /// Whether a file of the element is loaded by the worker, when the page already stands.
@@ -216,7 +225,7 @@ mod tests {
 
     #[test]
     fn only_the_version_folder_is_versioned() {
-        assert!(is_versioned("element/0123/inchwise.js"));
+        assert!(is_versioned("element/0123/planner.js"));
         assert!(!is_versioned("embed.js"));
         assert!(belongs_to_element("embed.js"));
         assert!(!belongs_to_element("style/shop.css"));

@@ -36,8 +36,8 @@ impl Weight {
 }
 
 /// Weighs dist and prints the table. The element's first load is its script and the folder of its
-/// version but for the solver, which the worker loads once the page stands, and the engine by
-/// itself; those and the page around it are weighed beside it.
+/// version but for the further part, the solver, which the worker loads once the page stands, and
+/// the engine by itself; those and the page around it are weighed beside it.
 pub(crate) fn report() -> Result<Weight> {
     let dist = project::dist();
     let mut names = Vec::new();
@@ -49,10 +49,15 @@ pub(crate) fn report() -> Result<Weight> {
     let (solver, element): (Vec<_>, Vec<_>) =
         element.into_iter().partition(|name| bundle::is_solver(name));
 
+    let (further, element): (Vec<_>, Vec<_>) =
+        element.into_iter().partition(|name| bundle::is_further(name));
+
     println!("\n{:<44} {:>10} {:>10}", "file", "raw", "brotli");
     let first_load = rows(&dist, &element)?;
     println!("{:<44} {:>10} {:>10}", "first load of the element", "", kilobytes(first_load));
     println!("{:<44} {:>10} {:>10}\n", "the bar", "", kilobytes(BAR));
+    let further = rows(&dist, &further)?;
+    println!("{:<44} {:>10} {:>10}\n", "the further part, behind it", "", kilobytes(further));
     let solver = rows(&dist, &solver)?;
     println!("{:<44} {:>10} {:>10}\n", "the solver, behind the page", "", kilobytes(solver));
     let engine = rows(&dist, &engine)?;
