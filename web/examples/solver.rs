@@ -18,9 +18,14 @@ impl AsideSolver {
     }
 
     /// Takes a design in place of whatever was being worked on, with the wall depths of the curve
-    /// in metres, none for no curve, and the number of the place that is looked at.
-    pub fn take(&mut self, request: u32, design: &[f64], depths: &[f64], sight: Option<usize>) {
-        self.0.take(request, design, depths, sight);
+    /// in metres, none for no curve.
+    pub fn take(&mut self, request: u32, design: &[f64], depths: &[f64]) {
+        self.0.take(request, design, depths);
+    }
+
+    /// Looks at a place by its number, or at none, in this design and every one that comes.
+    pub fn look(&mut self, place: Option<usize>, design: &[f64]) {
+        self.0.look(place, design);
     }
 
     /// Works on for one piece and says what came of it, which may be no number yet; nothing once

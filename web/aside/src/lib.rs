@@ -19,4 +19,5 @@ mod solver;
 
 pub use message::*;
 pub use pack::*;
+pub use pack_picture::*;
 pub use solver::*;

@@ -1,13 +1,12 @@
 //! What the worker says: one array of numbers a message.
 
-use inchwise_core::conduction::{ConductionError, FactorSpot};
+use inchwise_core::conduction::ConductionError;
 use inchwise_core::design::EndWallTreatment;
-use inchwise_core::detail::{DetailField, Picture};
+use inchwise_core::detail::DetailField;
 use inchwise_core::tradeoff::WallDepthPoint;
 use inchwise_core::units::{Length, Power, Volume};
 
 use crate::pack::{pack_field, unpack_field};
-use crate::pack_picture::{pack_pictures, unpack_pictures};
 
 /// One message of the worker.
 #[derive(Clone, Debug, PartialEq)]
@@ -26,8 +25,6 @@ pub enum Message {
         /// Why, as far as the way here keeps it.
         error: ConductionError,
     },
-    /// Pictures of the place asked for, from a field that is not yet refined at its coldest spot.
-    Pictures(Box<PlacePictures>),
     /// One point of the curve over wall depth.
     CurvePoint {
         /// Under which treatment, by its number.
@@ -39,22 +36,10 @@ pub enum Message {
     Done,
 }
 
-/// What is to be seen at a place.
-#[derive(Clone, Debug, PartialEq)]
-pub struct PlacePictures {
-    /// Which place, by its number in the envelope's list.
-    pub place: usize,
-    /// The coldest of the room's surface so far.
-    pub coldest: FactorSpot,
-    /// The pictures.
-    pub pictures: Vec<Picture>,
-}
-
 const SOLVED: f64 = 0.0;
 const FAILED: f64 = 1.0;
 const CURVE_POINT: f64 = 2.0;
 const DONE: f64 = 3.0;
-const PICTURES: f64 = 4.0;
 
 impl Message {
     /// The message as numbers, headed by the number of the request it answers.
@@ -82,11 +67,6 @@ impl Message {
                 point.design_load.value(),
             ],
             Self::Done => vec![request, DONE],
-            Self::Pictures(seen) => {
-                let mut numbers = vec![request, PICTURES];
-                pack_pictures(seen, &mut numbers);
-                numbers
-            }
         }
     }
 
@@ -117,8 +97,6 @@ impl Message {
             }
         } else if kind == DONE {
             Self::Done
-        } else if kind == PICTURES {
-            Self::Pictures(Box::new(unpack_pictures(rest)?))
         } else {
             return None;
         };

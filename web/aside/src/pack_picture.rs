@@ -1,16 +1,78 @@
-//! Pictures as plain numbers.
+//! Pictures of a place: what is asked, and what is said, as plain numbers.
 
 use inchwise_core::conduction::{Axis, FactorSpot, Point};
+use inchwise_core::design::{Design, Surface};
 use inchwise_core::detail::{Filling, Picture, View};
+use inchwise_core::envelope::{End, Opening, Place};
 use inchwise_core::units::{Length, TemperatureFactor};
 
-use crate::message::PlacePictures;
+use crate::pack::{pack_design, unpack_design};
 
-/// Appends what is to be seen at a place.
-pub(crate) fn pack_pictures(seen: &PlacePictures, numbers: &mut Vec<f64>) {
+/// Every place there may be.
+const PLACES: [Place; 20] = [
+    Place::FrameLine(Surface::SideWall),
+    Place::FrameLine(Surface::FrontEnd),
+    Place::FrameLine(Surface::DoorEnd),
+    Place::FrameLine(Surface::Ceiling),
+    Place::StudHead,
+    Place::RoofEdge(Surface::SideWall),
+    Place::RoofEdge(Surface::FrontEnd),
+    Place::RoofEdge(Surface::DoorEnd),
+    Place::CornerPost(End::Front),
+    Place::CornerPost(End::Door),
+    Place::FloorEdge(Surface::SideWall),
+    Place::FloorEdge(Surface::FrontEnd),
+    Place::FloorEdge(Surface::DoorEnd),
+    Place::FloorMember,
+    Place::OpeningFrame(Opening::PersonnelDoor),
+    Place::OpeningFrame(Opening::Window),
+    Place::TopCasting(End::Front),
+    Place::TopCasting(End::Door),
+    Place::BottomCasting(End::Front),
+    Place::BottomCasting(End::Door),
+];
+
+/// A place as a number; none for a place without one, which no picture is made of.
+pub fn place_number(place: Place) -> Option<usize> {
+    let damper = || (place == Place::DamperSleeve).then_some(PLACES.len());
+    PLACES.iter().position(|&other| other == place).or_else(damper)
+}
+
+/// The place of a number.
+pub fn place_of_number(number: usize) -> Option<Place> {
+    let damper = || (number == PLACES.len()).then_some(Place::DamperSleeve);
+    PLACES.get(number).copied().or_else(damper)
+}
+
+/// What is to be seen at a place of a design.
+#[derive(Clone, Debug, PartialEq)]
+pub struct PlacePictures {
+    /// The design.
+    pub design: Design,
+    /// The place.
+    pub place: Place,
+    /// The coldest of the room's surface, not yet refined there.
+    pub coldest: FactorSpot,
+    /// The pictures.
+    pub pictures: Vec<Picture>,
+}
+
+/// Stands first where another message has the number of its request.
+const MARK: f64 = -1.0;
+
+/// Whether an answer that begins with this number is one of pictures.
+pub fn begins_pictures(first: f64) -> bool {
+    first == MARK
+}
+
+/// What is to be seen, as numbers.
+pub fn pack_pictures(seen: &PlacePictures) -> Vec<f64> {
+    let design = pack_design(&seen.design);
+    let place = place_number(seen.place).map_or(f64::NAN, |number| number as f64);
+    let mut numbers = vec![MARK, place, design.len() as f64];
+    numbers.extend(design);
     let spot = &seen.coldest;
     numbers.extend([
-        seen.place as f64,
         spot.factor.value(),
         spot.at.x.value(),
         spot.at.y.value(),
@@ -30,6 +92,7 @@ pub(crate) fn pack_pictures(seen: &PlacePictures, numbers: &mut Vec<f64>) {
         numbers.extend(picture.factors.iter().map(|factor| factor.map_or(f64::NAN, f64::from)));
         numbers.extend(picture.fillings.iter().map(|&filling| filling as usize as f64));
     }
+    numbers
 }
 
 /// Takes numbers off the front, one after the other.
@@ -89,42 +152,56 @@ impl<'a> Reader<'a> {
 }
 
 /// What was packed; `None` if these are not the numbers of it.
-pub(crate) fn unpack_pictures(numbers: &[f64]) -> Option<PlacePictures> {
+pub fn unpack_pictures(numbers: &[f64]) -> Option<PlacePictures> {
     let mut reader = Reader(numbers);
-    let place = reader.count()?;
+    if !begins_pictures(reader.next()?) {
+        return None;
+    }
+    let place = place_of_number(reader.count()?)?;
+    let length = reader.count()?;
+    let design = unpack_design(reader.take(length)?)?;
     let &[factor, x, y, z] = reader.take(4)?.first_chunk()?;
     let count = reader.count()?;
     let pictures = (0..count).map(|_| reader.picture()).collect::<Option<_>>()?;
-    let factor = TemperatureFactor::new(factor);
-    Some(PlacePictures {
-        place,
-        coldest: FactorSpot { factor, at: Point::metres(x, y, z) },
-        pictures,
-    })
+    let coldest = FactorSpot { factor: TemperatureFactor::new(factor), at: Point::metres(x, y, z) };
+    Some(PlacePictures { design, place, coldest, pictures })
 }
 
 #[cfg(test)]
 mod tests {
     use super::*;
-    use inchwise_core::design::{CheckedDesign, Surface};
     use inchwise_core::detail::{Detail, FrameSlice};
+    use inchwise_core::envelope::Envelope;
+    use inchwise_core::room::Room;
 
     fn packed() -> (PlacePictures, Vec<f64>) {
-        let slice = FrameSlice::of(&CheckedDesign::default(), Surface::SideWall);
+        let design = Design::default();
+        let place = Place::FrameLine(Surface::SideWall);
+        let slice = FrameSlice::of(&design.check().unwrap(), Surface::SideWall);
         let field = Detail::FrameLine(slice).damp_field().unwrap();
         let coldest = field.coldest().unwrap();
-        let seen = PlacePictures { place: 3, coldest, pictures: field.pictures(40).unwrap() };
-        let mut numbers = Vec::new();
-        pack_pictures(&seen, &mut numbers);
+        let pictures = field.pictures(40).unwrap();
+        let seen = PlacePictures { design, place, coldest, pictures };
+        let numbers = pack_pictures(&seen);
         (seen, numbers)
     }
 
     #[test]
     fn pictures_come_back_as_they_were() {
         let (seen, numbers) = packed();
-        let back = unpack_pictures(&numbers).unwrap();
-        assert_eq!(back.coldest, seen.coldest);
-        assert_eq!((back.place, &back.pictures), (seen.place, &seen.pictures));
+        assert_eq!(unpack_pictures(&numbers), Some(seen));
+    }
+
+    #[test]
+    fn every_place_of_a_design_has_a_number_of_its_own() {
+        let design = Design { damper_count: 2.0, ..Design::default() };
+        let checked = design.check().unwrap();
+        let places = Envelope::of(&checked, &Room::of(&checked).clear).places;
+        assert_eq!(places.len(), PLACES.len() + 1, "all there may be");
+        for (place, _) in places {
+            let number = place_number(place).unwrap();
+            assert_eq!(place_of_number(number), Some(place));
+        }
     }
 
     #[test]
@@ -134,7 +211,7 @@ mod tests {
             assert!(unpack_pictures(&numbers[..length]).is_none(), "{length} numbers");
         }
         let mut odd = numbers.clone();
-        odd[9] = 1e300;
+        odd[2] = 1e300;
         assert!(unpack_pictures(&odd).is_none(), "a count past all that is there");
         odd.clone_from(&numbers);
         *odd.last_mut().unwrap() = 99.0;

@@ -14,8 +14,9 @@ use inchwise_core::room::Room;
 use inchwise_core::tradeoff::{wall_depth_point, with_wall_depth};
 use inchwise_core::units::Length;
 
-use crate::message::{Message, PlacePictures};
+use crate::message::Message;
 use crate::pack::unpack_design;
+use crate::pack_picture::{PlacePictures, pack_pictures, place_of_number};
 
 /// Lines across the wider side of a picture: between two of them an isotherm runs straight.
 const COLUMNS: usize = 80;
@@ -28,8 +29,6 @@ struct Job {
     /// Numbers of places in the order they are solved.
     order: Vec<usize>,
     next_place: usize,
-    /// The place whose pictures are still to be made.
-    sight: Option<usize>,
     /// Next point of the curve, depth after depth and within it treatment after treatment.
     next_point: usize,
     depths: Vec<Length>,
@@ -41,6 +40,12 @@ struct Job {
 pub struct Solver {
     memory: DetailMemory,
     job: Option<Job>,
+    /// The place that is looked at, whatever design comes.
+    sight: Option<Place>,
+    /// The design whose pictures of it are still to be made.
+    look: Option<CheckedDesign>,
+    /// What the last pictures were of.
+    shown: Option<Detail>,
     /// The field of the last pictures: where the figures of its detail begin.
     seen: Option<DampField>,
     /// What is half solved.
@@ -57,21 +62,18 @@ enum Piece {
 
 impl Solver {
     /// Takes a design in place of whatever was being worked on, with the wall depths of the curve in
-    /// metres, none for no curve, and the number of the place that is looked at. A design that does
-    /// not pass its check is not worked on.
-    pub fn take(&mut self, request: u32, design: &[f64], depths: &[f64], sight: Option<usize>) {
+    /// metres, none for no curve. A design that does not pass its check is not worked on.
+    pub fn take(&mut self, request: u32, design: &[f64], depths: &[f64]) {
         self.job = unpack_design(design).and_then(|design| design.check().ok()).map(|checked| {
             let room = Room::of(&checked);
             let places = Envelope::of(&checked, &room.clear).places;
-            let sight = sight.filter(|&number| number < places.len());
-            let others = (0..places.len()).filter(|&number| Some(number) != sight);
+            self.look = Some(checked.clone());
             Job {
                 request,
                 checked,
-                order: sight.into_iter().chain(others).collect(),
+                order: self.order(&places),
                 places,
                 next_place: 0,
-                sight,
                 next_point: 0,
                 depths: depths.iter().map(|&depth| Length::new(depth)).collect(),
                 done: false,
@@ -79,9 +81,32 @@ impl Solver {
         });
     }
 
+    /// Looks at a place, or at none, by its number: pictures of it are made of this design, and of
+    /// every one that is taken from now on, unless they are those that were made last.
+    pub fn look(&mut self, place: Option<usize>, design: &[f64]) {
+        self.sight = place.and_then(place_of_number);
+        self.look = unpack_design(design).and_then(|design| design.check().ok());
+        if let Some(mut job) = self.job.take() {
+            job.order = self.order(&job.places);
+            job.next_place = 0;
+            self.job = Some(job);
+        }
+    }
+
+    /// The numbers of places in the order they are solved.
+    fn order(&self, places: &[(Place, Amount)]) -> Vec<usize> {
+        let is_looked_at = |&number: &usize| Some(places[number].0) == self.sight;
+        let all = 0..places.len();
+        let (first, others): (Vec<_>, Vec<_>) = all.partition(is_looked_at);
+        first.into_iter().chain(others).collect()
+    }
+
     /// Works on for one piece and says what came of it, which may be nothing yet; `None` once all
     /// is done.
     pub fn step(&mut self) -> Option<Vec<f64>> {
+        if let Some(pictures) = self.pictures() {
+            return Some(pack_pictures(&pictures));
+        }
         let mut job = self.job.take()?;
         let piece = self.piece(&mut job);
         let request = job.request;
@@ -94,9 +119,6 @@ impl Solver {
     }
 
     fn piece(&mut self, job: &mut Job) -> Piece {
-        if let Some(number) = job.sight.take() {
-            return self.look(job, number);
-        }
         if let Some(&number) = job.order.get(job.next_place) {
             let (place, amount) = job.places[number];
             if let Some(detail) = first_lacking(&job.checked, place, &self.memory) {
@@ -134,24 +156,20 @@ impl Solver {
         Piece::Said(Message::Done)
     }
 
-    /// Pictures of a place.
-    fn look(&mut self, job: &Job, number: usize) -> Piece {
-        let (place, _) = job.places[number];
-        let Some(detail) = drawn_detail(&job.checked, place) else { return Piece::Silent };
-        match self.seen_anew(&detail) {
-            Ok(seen) => {
-                Piece::Said(Message::Pictures(Box::new(PlacePictures { place: number, ..seen })))
-            }
-            // Its figures fail for the same reason, and say so.
-            Err(_) => Piece::Silent,
+    /// Pictures of the place that is looked at, if they are still to be made.
+    fn pictures(&mut self) -> Option<PlacePictures> {
+        let checked = self.look.take()?;
+        let place = self.sight?;
+        let detail = drawn_detail(&checked, place)?;
+        if self.shown == Some(detail) {
+            return None;
         }
-    }
-
-    fn seen_anew(&mut self, detail: &Detail) -> Result<PlacePictures, ConductionError> {
-        let field = detail.damp_field()?;
-        let (coldest, pictures) = (field.coldest()?, field.pictures(COLUMNS)?);
+        // Where this fails, the figures of the place fail for the same reason, and say so.
+        let field = detail.damp_field().ok()?;
+        let (coldest, pictures) = (field.coldest().ok()?, field.pictures(COLUMNS).ok()?);
         self.seen = Some(field);
-        Ok(PlacePictures { place: 0, coldest, pictures })
+        self.shown = Some(detail);
+        Some(PlacePictures { design: checked.design().clone(), place, coldest, pictures })
     }
 
     /// A section that a point of the curve lacks.
@@ -197,40 +215,46 @@ impl Solver {
 mod tests {
     use super::*;
     use crate::pack::pack_design;
+    use crate::pack_picture::{begins_pictures, place_number, unpack_pictures};
     use inchwise_core::design::Design;
+    use inchwise_core::envelope::End;
     use inchwise_core::evaluate::evaluate;
 
-    fn said(solver: &mut Solver) -> Vec<Message> {
-        let mut messages = Vec::new();
+    fn said(solver: &mut Solver) -> (Vec<PlacePictures>, Vec<Message>) {
+        let (mut pictures, mut messages) = (Vec::new(), Vec::new());
         while let Some(numbers) = solver.step() {
-            if !numbers.is_empty() {
-                messages.push(Message::unpack(&numbers).unwrap().1);
+            match numbers.first() {
+                Some(&first) if begins_pictures(first) => {
+                    assert!(messages.is_empty(), "pictures come first");
+                    pictures.push(unpack_pictures(&numbers).unwrap());
+                }
+                Some(_) => messages.push(Message::unpack(&numbers).unwrap().1),
+                None => {}
             }
         }
-        messages
+        (pictures, messages)
     }
 
-    fn number_of(evaluation: &inchwise_core::evaluate::Evaluation, key: &str) -> usize {
-        let places = &evaluation.envelope.places;
-        places.iter().position(|(place, _)| place.key() == key).unwrap()
-    }
+    const CASTING: Place = Place::TopCasting(End::Front);
 
     #[test]
     fn what_is_looked_at_comes_first_and_every_field_is_that_of_the_engine() {
         let checked = Design::default().check().unwrap();
         let evaluation = evaluate(&checked, &mut DetailMemory::default());
-        let corner = number_of(&evaluation, "front_top_casting");
         let mut solver = Solver::default();
-        solver.take(1, &pack_design(checked.design()), &[], Some(corner));
-        let messages = said(&mut solver);
-        let Message::Pictures(seen) = &messages[0] else { panic!("pictures come first") };
-        assert_eq!((seen.place, seen.pictures.len()), (corner, 3));
+        let design = pack_design(checked.design());
+        solver.look(place_number(CASTING), &design);
+        solver.take(1, &design, &[]);
+        let (pictures, messages) = said(&mut solver);
+        let [seen] = pictures.as_slice() else { panic!("one design, pictures once") };
+        assert_eq!((seen.place, seen.pictures.len()), (CASTING, 3));
         let order = messages.iter().filter_map(|message| match message {
             Message::Solved { place, field } => Some((*place, field)),
             _ => None,
         });
         let order: Vec<_> = order.collect();
-        assert_eq!(order[0].0, corner, "then the figures of the same place");
+        let first = evaluation.envelope.places[order[0].0].0;
+        assert_eq!(first, CASTING, "then the figures of the same place");
         assert_eq!(order.len(), evaluation.details.len());
         for (place, field) in order {
             assert_eq!(Some(&**field), evaluation.details[place].field());
@@ -239,19 +263,22 @@ mod tests {
     }
 
     #[test]
-    fn the_newest_design_wins_between_two_fields() {
-        let checked = Design::default().check().unwrap();
-        let evaluation = evaluate(&checked, &mut DetailMemory::default());
-        let corner = number_of(&evaluation, "front_top_casting");
+    fn the_newest_wish_wins_between_two_fields() {
         let mut solver = Solver::default();
-        let design = pack_design(checked.design());
-        solver.take(1, &design, &[], None);
+        let design = pack_design(&Design::default());
+        solver.take(1, &design, &[]);
         for _ in 0..5 {
             solver.step();
         }
-        solver.take(2, &design, &[], Some(corner));
-        let (request, message) = Message::unpack(&solver.step().unwrap()).unwrap();
-        assert_eq!(request, 2);
-        assert!(matches!(message, Message::Pictures(_)));
+        solver.look(place_number(CASTING), &design);
+        assert!(begins_pictures(solver.step().unwrap()[0]));
+        let deeper = Design { casting_cover: Length::mm(60.0), ..Design::default() };
+        solver.take(2, &pack_design(&deeper), &[]);
+        let seen = unpack_pictures(&solver.step().unwrap()).unwrap();
+        assert_eq!(seen.design, deeper, "every design that comes is looked at");
+        solver.look(None, &design);
+        let (pictures, messages) = said(&mut solver);
+        assert!(pictures.is_empty(), "nobody looks");
+        assert_eq!(messages.last(), Some(&Message::Done));
     }
 }
