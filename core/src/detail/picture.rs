@@ -6,7 +6,10 @@
 use super::detail::Detail;
 use super::model::{ROOM, Surfaces, accuracy};
 use super::view::View;
-use crate::conduction::{Axis, ConductionError, FactorSpot, Grid, Point, Section, Solution, solve};
+use crate::conduction::{
+    Axis, ConductionError, ExposedSide, FactorSpot, Grid, Point, Problem, Section, Side, Solution,
+    solve,
+};
 use crate::material::{GYPSUM_BOARD, PLYWOOD, RIGID_PLASTIC, STEEL};
 use crate::units::{Length, Temperature, TemperatureFactor, ThermalConductivity};
 
@@ -85,6 +88,7 @@ pub struct Picture {
 pub struct DampField {
     detail: Detail,
     foam: ThermalConductivity,
+    exposed: Vec<ExposedSide>,
     pub(super) solution: Solution,
 }
 
@@ -96,7 +100,8 @@ impl Detail {
     pub fn damp_field(&self) -> Result<DampField, ConductionError> {
         let problem = self.problem(Surfaces::Damp);
         let solution = solve(&problem, &accuracy())?;
-        Ok(DampField { detail: *self, foam: problem.background, solution })
+        let Problem { background: foam, exposed, .. } = problem;
+        Ok(DampField { detail: *self, foam, exposed, solution })
     }
 
     /// Pictures of all views; see [`DampField::pictures`].
@@ -153,14 +158,31 @@ impl DampField {
         for rows in down.windows(2) {
             for columns in across.windows(2) {
                 let [x, y] = [columns, rows].map(|pair| (pair[0] + pair[1]) / 2.0);
-                let cell = grid.cell_at(view.point(x, y));
-                fillings.push(match cell {
+                let point = view.point(x, y);
+                fillings.push(match grid.cell_at(point) {
                     Some(cell) => Filling::of(grid, cell, self.foam),
-                    None => Filling::Outdoors,
+                    None => self.beyond(point),
                 });
             }
         }
         Ok(Picture { view, across, down, factors, fillings })
+    }
+
+    /// What is beyond the end of the domain.
+    fn beyond(&self, point: Point) -> Filling {
+        let is_past = |side: Side| {
+            let lines = || self.solution.grid().lines(side.axis());
+            let at = point.along(side.axis());
+            if side.is_maximum() {
+                lines().last().is_some_and(|last| at > last)
+            } else {
+                lines().next().is_some_and(|first| at < first)
+            }
+        };
+        match self.exposed.iter().find(|exposed| is_past(exposed.side)) {
+            Some(exposed) if exposed.environment == ROOM => Filling::Room,
+            _ => Filling::Outdoors,
+        }
     }
 }
 

@@ -34,30 +34,39 @@ impl Detail {
             let rises = self.rises();
             vec![View { axis: Axis::Z, at: metre_deep, across, down, rises }]
         };
+        // Air shown on either hand of the steel and the lining, and of an edge past its faces.
+        let (outdoors, room) = (Length::mm(20.0), Length::mm(44.0));
         let margin = Length::mm(150.0);
         match self {
-            Self::FrameLine(slice) => section(
-                [slice.web_at() - margin, slice.web_at() + margin],
-                [-slice.build_up.sheet, slice.build_up.face()],
-            ),
+            Self::FrameLine(slice) => {
+                let beside = Length::mm(90.0);
+                section(
+                    [slice.web_at() - beside, slice.web_at() + slice.flange + beside],
+                    [-slice.build_up.sheet - outdoors, slice.build_up.face() + room],
+                )
+            }
             Self::Edge(edge) => section(
-                [edge.steel.x[0], edge.first.face() + margin],
-                [edge.steel.y[0].min(-edge.second.sheet), edge.second.face() + margin],
+                [edge.steel.x[0] - outdoors, edge.first.face() + margin],
+                [edge.steel.y[0].min(-edge.second.sheet) - outdoors, edge.second.face() + margin],
             ),
             Self::FloorEdge(edge) => section(
-                [-edge.rail.thickness, edge.wall.face() + margin],
-                [-edge.rail.height, edge.floor.face() + margin],
+                [-edge.rail.thickness - outdoors, edge.wall.face() + margin],
+                [-edge.rail.height - outdoors, edge.floor.face() + margin],
             ),
             Self::FloorMember(slice) => {
                 let floor = &slice.floor;
                 let lowest = (floor.member_bottom() - floor.wrap).min(floor.foam_bottom());
-                section([Length::ZERO, floor.member.spacing], [lowest, floor.face()])
+                section(
+                    [Length::ZERO, floor.member.spacing],
+                    [lowest - outdoors, floor.face() + room],
+                )
             }
-            Self::OpeningFrame(frame) => {
-                section([-margin, margin + margin], [-frame.wall.sheet, frame.face()])
-            }
+            Self::OpeningFrame(frame) => section(
+                [-margin * 0.8, margin * 1.2],
+                [-frame.wall.sheet - outdoors, frame.face() + room],
+            ),
             Self::Corner(corner) => {
-                let low = corner.casting.outside.map(|outside| -outside);
+                let low = corner.casting.outside.map(|outside| -outside - outdoors);
                 let face = [corner.side.face(), corner.end.face(), corner.ceiling.face()];
                 let cover = corner.casting.cover.map_or(Length::ZERO, |it| it + corner.side.lining);
                 let reach = corner.casting.reach;
@@ -65,8 +74,8 @@ impl Detail {
                 cuts(self.rises(), through_casting(coldest, [reach[0], reach[1]]), low, high)
             }
             Self::BottomCorner(corner) => {
-                let [x, y] = corner.casting.outside.map(|outside| -outside);
-                let low = [x, y, corner.casting.bottom];
+                let [x, y] = corner.casting.outside.map(|outside| -outside - outdoors);
+                let low = [x, y, corner.casting.bottom - outdoors];
                 let reach = corner.casting.reach;
                 let high = [
                     corner.side.face().max(reach[0]) + margin,
@@ -79,7 +88,7 @@ impl Detail {
                 let rail = bracket.edge.steel;
                 let web = bracket.stud.web_at();
                 let middle = [web - Length::mm(1.0), rail.x[1] + Length::mm(10.0), rail.y[1] / 2.0];
-                let low = [web - margin, rail.x[0], rail.y[0]];
+                let low = [web - margin, rail.x[0] - outdoors, rail.y[0] - outdoors];
                 let high = [
                     web + margin,
                     bracket.edge.first.face() + margin,
@@ -90,8 +99,8 @@ impl Detail {
             Self::Sleeve(sleeve) => {
                 let half = sleeve.diameter / 2.0;
                 let face = sleeve.wall.face();
-                let low = [Length::ZERO, -sleeve.wall.sheet, Length::ZERO];
-                let high = [half + margin, face, half + margin];
+                let low = [Length::ZERO, -sleeve.wall.sheet - outdoors, Length::ZERO];
+                let high = [half + margin, face + room, half + margin];
                 let middle = [Length::mm(1.0), face / 2.0, Length::mm(1.0)];
                 along_the_wall_first(cuts(self.rises(), middle, low, high))
             }
