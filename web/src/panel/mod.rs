@@ -12,6 +12,7 @@ mod figure;
 mod fold;
 mod losses;
 mod reckoning;
+mod spots;
 mod summary;
 mod treatment;
 
@@ -21,4 +22,5 @@ pub use cautions::cautions;
 pub use controls::controls;
 pub use fold::folds;
 pub use losses::losses;
+pub use spots::spots;
 pub use summary::summary;

@@ -166,7 +166,7 @@ fn along(line: &[Point], share: f64) -> Option<Point> {
 /// longest line for choice, within `window` and clear of one another and of what is `taken`. None
 /// where there is no room.
 pub fn label_places(
-    levels: &[Vec<Vec<Point>>],
+    levels: &[&[Vec<Point>]],
     window: &Rect,
     taken: &[Rect],
     width: f64,
@@ -289,6 +289,7 @@ mod tests {
     fn labels_keep_clear_of_one_another_and_of_what_is_there() {
         let field = picture(|_, y| y / 100.0, |_, _| false);
         let levels: Vec<_> = (1..9).map(|level| isolines(&field, f64::from(level) * 0.1)).collect();
+        let levels: Vec<&[Vec<Point>]> = levels.iter().map(Vec::as_slice).collect();
         let window = Rect::new(0.0, 0.0, 120.0, 82.0);
         let grip = Rect::new(40.0, 20.0, 60.0, 40.0);
         let places = label_places(&levels, &window, &[grip], 24.0, 14.0);

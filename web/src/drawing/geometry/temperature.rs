@@ -4,7 +4,7 @@ use inchwise_core::conduction::Point as Place;
 use inchwise_core::detail::{Filling, Picture, View};
 use inchwise_core::units::Temperature;
 
-use super::isotherm::{isolines, label_places};
+use super::isotherm::{around, isolines, label_places, overlap};
 use super::shape::{Point, Rect};
 
 /// A straight run, end to end.
@@ -68,6 +68,10 @@ pub struct TemperaturePicture {
     pub isotherms: Vec<Isotherm>,
     /// The line at which the room's air drips.
     pub dew: Vec<Vec<Point>>,
+    /// Where its label stands, on a narrow page and on a wide one.
+    pub dew_labels: [Option<Point>; 2],
+    /// What handles cover.
+    pub taken: Vec<Rect>,
     /// Surface of the room that is colder than that.
     pub wet: Vec<Run>,
     /// The coldest place of the room's surface, where this cut shows it.
@@ -77,6 +81,9 @@ pub struct TemperaturePicture {
 /// How wide a label is and how high, as shares of the paper's width, on a narrow page and on a
 /// wide one.
 const LABELS: [[f64; 2]; 2] = [[0.125, 0.05], [0.07, 0.032]];
+
+/// The same of the words on the dew line.
+const DEW_LABELS: [[f64; 2]; 2] = [[0.36, 0.05], [0.21, 0.032]];
 
 /// How far from a cut a place still counts as shown by it, mm.
 const NEAR: f64 = 3.0;
@@ -109,18 +116,27 @@ impl TemperaturePicture {
                 labels: [None; 2],
             })
             .collect();
-        for (form, [width, height]) in LABELS.into_iter().enumerate() {
-            let lines: Vec<Vec<Vec<Point>>> = isotherms
-                .iter()
-                .map(|isotherm| if isotherm.is_main { isotherm.lines.clone() } else { Vec::new() })
-                .collect();
-            let [width, height] = [width, height].map(|share| share * paper.width());
-            let places = label_places(&lines, &paper, taken, width, height);
+        let dew = climate.dew.and_then(|dew| climate.factor(dew));
+        let dew_lines = dew.map_or_else(Vec::new, |factor| place(isolines(picture, factor)));
+        let mut dew_labels = [None; 2];
+        for form in 0..LABELS.len() {
+            let sized = |[width, height]: [f64; 2]| [width * paper.width(), height * paper.width()];
+            let [width, height] = sized(DEW_LABELS[form]);
+            let found = label_places(&[&dew_lines], &paper, taken, width, height);
+            dew_labels[form] = found[0];
+            let words = found[0].map(|at| around(at, width, height));
+            let taken: Vec<Rect> = taken.iter().copied().chain(words).collect();
+            let lines = isotherms.iter().map(|isotherm| match isotherm.is_main {
+                true => isotherm.lines.as_slice(),
+                false => &[],
+            });
+            let lines: Vec<&[Vec<Point>]> = lines.collect();
+            let [width, height] = sized(LABELS[form]);
+            let places = label_places(&lines, &paper, &taken, width, height);
             for (isotherm, place) in isotherms.iter_mut().zip(places) {
                 isotherm.labels[form] = place;
             }
         }
-        let dew = climate.dew.and_then(|dew| climate.factor(dew));
         let of = |filling: Filling| blocks(picture, &window, filling);
         Self {
             paper,
@@ -133,7 +149,9 @@ impl TemperaturePicture {
             outdoors: of(Filling::Outdoors),
             edges: runs(picture, &window, |a, b, _| a != b),
             isotherms,
-            dew: dew.map_or_else(Vec::new, |factor| place(isolines(picture, factor))),
+            dew: dew_lines,
+            dew_labels,
+            taken: taken.to_vec(),
             wet: dew.map_or_else(Vec::new, |dew| {
                 runs(picture, &window, |a, b, factor| {
                     let meets_room = (a == Filling::Room) != (b == Filling::Room);
@@ -144,10 +162,21 @@ impl TemperaturePicture {
         }
     }
 
-    /// Where the word for some air stands: the middle of its largest block.
-    pub fn word_place(blocks: &[Rect]) -> Option<Point> {
+    /// Where the word for some air stands: the middle of its largest block, or the first place in
+    /// it that is clear of what is `taken`.
+    pub fn word_place(blocks: &[Rect], taken: &[Rect]) -> Option<Point> {
+        const SHARES: [f64; 5] = [0.5, 0.25, 0.75, 0.12, 0.88];
         let area = |rect: &Rect| rect.width() * rect.height();
-        blocks.iter().max_by(|a, b| area(a).total_cmp(&area(b))).map(Rect::centre)
+        let block = blocks.iter().max_by(|a, b| area(a).total_cmp(&area(b)))?;
+        let across = SHARES.iter().flat_map(|x| SHARES.iter().map(move |y| (x, y)));
+        let mut places = across.map(|(y, x)| {
+            Point::new(block.left + block.width() * x, block.top + block.height() * y)
+        });
+        let is_free = |at: &Point| {
+            let word = around(*at, 40.0, 12.0);
+            taken.iter().all(|other| !overlap(&word, other))
+        };
+        places.find(is_free).or(Some(block.centre()))
     }
 }
 
@@ -362,7 +391,7 @@ mod tests {
     fn a_floor_stands_the_right_way_up() {
         let slice = FloorMemberSlice::of(&CheckedDesign::default());
         let shape = shapes(&Detail::FloorMember(slice), &COLD);
-        let middle = |rects: &[Rect]| TemperaturePicture::word_place(rects).unwrap().y;
+        let middle = |rects: &[Rect]| TemperaturePicture::word_place(rects, &[]).unwrap().y;
         assert!(middle(&shape.room) < middle(&shape.foam));
         assert!(middle(&shape.foam) < middle(&shape.outdoors));
         assert!(shape.coldest.is_some());
