@@ -1,5 +1,5 @@
 // Solves fields away from the page: as a worker, or, where a page forbids workers, imported by the
-// page itself. The newest design wins between two pieces of work.
+// page itself. The newest wish wins between two pieces of work.
 
 import init, { AsideSolver } from "./solver.js";
 
@@ -18,7 +18,7 @@ export const serve = (say) => {
     let answer;
     do {
       answer = solver.step();
-      if (answer) answers.push(answer);
+      if (answer?.length) answers.push(answer);
     } while (answer && performance.now() < until);
     working = Boolean(answer); // The time ran out before the work did.
     if (answers.length > 0) say(answers, answers.map(({ buffer }) => buffer));
@@ -27,10 +27,11 @@ export const serve = (say) => {
 
   turn.port1.onmessage = work;
 
-  return async ({ request, design, depths }) => {
+  return async ({ request, design, depths, place }) => {
     await ready;
     solver ??= new AsideSolver();
-    solver.take(request, design, depths);
+    if (request === undefined) solver.look(place, design);
+    else solver.take(request, design, depths);
     if (!working) work();
   };
 };

@@ -23,7 +23,13 @@ impl AsideSolver {
         self.0.take(request, design, depths);
     }
 
-    /// Works on for one piece and says what came of it; nothing once all is done.
+    /// Looks at a place by its number, or at none, in this design and every one that comes.
+    pub fn look(&mut self, place: Option<usize>, design: &[f64]) {
+        self.0.look(place, design);
+    }
+
+    /// Works on for one piece and says what came of it, which may be no number yet; nothing once
+    /// all is done.
     pub fn step(&mut self) -> Option<Box<[f64]>> {
         self.0.step().map(Vec::into_boxed_slice)
     }

@@ -44,6 +44,7 @@ pub fn further_part(state: State) -> El {
         let language = state.language.get();
         vec![
             framed(state, "drawing close-up").child(&drawing::close_up(state, language)),
+            framed(state, "drawing spots-part").child(&panel::spots(state, language)),
             framed(state, "drawing ladder").child(&drawing::ladder(state, language)),
             framed(state, "drawing chart").child(&drawing::depth_chart(state, language)),
             panel::folds(state, language),

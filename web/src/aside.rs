@@ -26,7 +26,8 @@ impl Aside {
     /// Sets a worker to work for as long as the planner stands.
     pub fn start(state: State, worker: Worker) -> Self {
         let ledger = Ledger::new(state);
-        ledger.listen(worker.clone());
+        // Pictures stand in the further part.
+        ledger.listen(worker.clone(), |_, _| {});
         let told = Watched::new(None);
         let aside = Self { state, ledger, worker: Watched::new(worker), told };
         keep_up(Box::new(move || aside.ask(false)));

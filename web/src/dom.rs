@@ -10,7 +10,8 @@ use std::time::Duration;
 use wasm_bindgen::closure::Closure;
 use wasm_bindgen::{JsCast, JsValue};
 use web_sys::{
-    Document, Element, Event, HtmlElement, HtmlInputElement, HtmlSelectElement, ShadowRoot, Window,
+    Document, Element, Event, HtmlElement, HtmlInputElement, HtmlSelectElement,
+    IntersectionObserver, IntersectionObserverEntry, ShadowRoot, Window,
 };
 
 use crate::reactive::{Watched, at_end, keep_up};
@@ -33,6 +34,24 @@ pub fn listen_to_window(event: &'static str, hear: Box<dyn FnMut()>) {
     at_end(Box::new(move || {
         let _ =
             window().remove_event_listener_with_callback(event, listener.as_ref().unchecked_ref());
+    }));
+}
+
+/// Keeps a value saying whether an element is on the screen, for as long as the present scope
+/// stands.
+pub fn in_sight(element: &El, value: Watched<bool>) {
+    let hear = Closure::<dyn FnMut(js_sys::Array)>::new(move |entries: js_sys::Array| {
+        let last = entries.pop().dyn_into::<IntersectionObserverEntry>();
+        let Ok(now) = last.map(|entry| entry.is_intersecting()) else { return };
+        if value.with_untracked(|shown| *shown != now) {
+            value.set(now);
+        }
+    });
+    let Ok(observer) = IntersectionObserver::new(hear.as_ref().unchecked_ref()) else { return };
+    observer.observe(&element.0);
+    at_end(Box::new(move || {
+        observer.disconnect();
+        drop(hear);
     }));
 }
 
@@ -180,6 +199,11 @@ impl El {
             let _ = self.0.append_child(&child.0);
         }
         self
+    }
+
+    /// Puts one element in front of all others.
+    pub fn prepend(&self, child: &Self) {
+        let _ = self.0.insert_before(&child.0, self.0.first_child().as_ref());
     }
 
     /// Its children, made anew whenever what they read changes.

@@ -11,6 +11,7 @@ use crate::ledger::{Ledger, Request};
 use crate::line::Line;
 use crate::measure::UnitSystem;
 use crate::reactive::Scope;
+use crate::sight;
 use crate::state::State;
 use crate::text::Language;
 
@@ -31,7 +32,8 @@ impl Further {
         let (state, line, ledger) = scope.with(|| {
             let state = State::new(Default::default(), UnitSystem::default(), Language::default());
             let ledger = Ledger::new(state);
-            ledger.listen(worker);
+            ledger.listen(worker.clone(), |state, answer| state.sight.learn(&answer.to_vec()));
+            sight::ask(state, worker);
             (state, Line::new(state), ledger)
         });
         let further = Self { root, state, line, ledger, scope };

@@ -16,6 +16,7 @@ use web_sys::{MessageEvent, Worker};
 use crate::drawing::geometry::swept_away;
 use crate::measure::UnitSystem;
 use crate::reactive::{Watched, at_end};
+use crate::sight::is_of_pictures;
 use crate::state::State;
 
 /// Answers to older requests than this many are let go.
@@ -103,12 +104,17 @@ impl Ledger {
         });
     }
 
-    /// Hears what the worker says for as long as the planner stands.
-    pub fn listen(self, worker: Worker) {
+    /// Hears what the worker says for as long as the planner stands. What it says of pictures goes
+    /// to `see`.
+    pub fn listen(self, worker: Worker, see: fn(State, &Float64Array)) {
         let on_message = Closure::<dyn FnMut(MessageEvent)>::new(move |event: MessageEvent| {
             let answers = event.data().dyn_into::<Array>().unwrap_or_default();
             let answers = answers.iter().filter_map(|answer| answer.dyn_into().ok());
-            self.hear(answers.map(|answer: Float64Array| answer.to_vec()));
+            let (pictures, others): (Vec<_>, Vec<_>) = answers.partition(is_of_pictures);
+            self.hear(others.iter().map(Float64Array::to_vec));
+            for picture in &pictures {
+                see(self.state, picture);
+            }
         });
         worker.set_onmessage(Some(on_message.as_ref().unchecked_ref()));
         at_end(Box::new(move || {

@@ -19,6 +19,7 @@ pub mod measure;
 mod outward;
 mod panel;
 mod reactive;
+mod sight;
 pub mod state;
 pub mod text;
 

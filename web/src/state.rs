@@ -16,6 +16,7 @@ use crate::drawing::geometry::swept_away;
 use crate::ledger::CurvePoints;
 use crate::measure::{Notation, UnitSystem, Unread};
 use crate::reactive::Watched;
+use crate::sight::Sight;
 use crate::text::Language;
 
 /// What follows from the present choices.
@@ -93,6 +94,8 @@ pub struct State {
     pub memory: Watched<DetailMemory>,
     /// The last curve, with what it follows from; none before the first.
     pub curve: Watched<Option<(CurveKey, CurvePoints)>>,
+    /// The place whose temperatures are looked at.
+    pub sight: Sight,
     /// Who made the last change.
     pub changed_by: Watched<ChangedBy>,
     /// Whether the design is kept in the page's address.
@@ -143,6 +146,7 @@ impl State {
             language: Watched::new(language),
             memory: Watched::new(DetailMemory::that_learns()),
             curve: Watched::new(None),
+            sight: Sight::default(),
             changed_by: Watched::new(ChangedBy::Host),
             in_address: Watched::new(false),
             link_unread: Watched::new(false),

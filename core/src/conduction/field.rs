@@ -5,9 +5,9 @@ use super::geometry::{Block, Point, Side};
 use super::grid::Grid;
 use super::node::{Node, NodeReader};
 use super::problem::Environment;
-use super::section::{Section, sample_section};
+use super::section::{Section, sample_crossings, sample_section};
 use super::solution::Solution;
-use crate::units::{Power, Temperature};
+use crate::units::{Length, Power, Temperature};
 
 /// A surface temperature and where it holds.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -192,6 +192,22 @@ impl<'a> Field<'a> {
         height: usize,
     ) -> Vec<Option<Temperature>> {
         sample_section(self.reader(), section, width, height)
+            .into_iter()
+            .map(|value| value.map(Temperature::celsius))
+            .collect()
+    }
+
+    /// Temperatures where lines across a section cross: row by row of `down`, in each row along
+    /// `across`. On the surface of a material it is that of the surface; none in air and outside
+    /// the domain.
+    pub fn sample_crossings(
+        &self,
+        section: Section,
+        across: &[Length],
+        down: &[Length],
+    ) -> Vec<Option<Temperature>> {
+        let metres = |lines: &[Length]| -> Vec<f64> { lines.iter().map(|at| at.value()).collect() };
+        sample_crossings(self.reader(), section, &metres(across), &metres(down))
             .into_iter()
             .map(|value| value.map(Temperature::celsius))
             .collect()

@@ -36,7 +36,7 @@ pub use problem::{
     AirRegion, CellSizes, Dimensions, Environment, ExposedSide, Paint, Problem, Refinement,
     RefinementPlace, SurfaceResistances,
 };
-pub use refine::{Extreme, Refined, Refining, RefiningStep, refine_until};
+pub use refine::{Extreme, Refined, Refining, RefiningRun, RefiningStep, refine_until};
 pub use section::Section;
 pub use solution::{FactorSpot, Solution};
 pub use solve::{Accuracy, solve};

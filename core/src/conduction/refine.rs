@@ -69,30 +69,71 @@ pub fn refine_until(
     accuracy: &Accuracy,
     refining: &Refining,
 ) -> Result<Refined, ConductionError> {
-    let mut problem = problem.clone();
-    let mut solution = solve(&problem, accuracy)?;
-    let mut first = look(&solution, refining, Length::ZERO)?;
-    first.size = width_at(&solution, first.at);
-    let mut size = first.size;
-    let mut history = vec![first];
-    for _ in 0..refining.maximum_rounds {
+    let solution = solve(problem, accuracy)?;
+    let mut run = RefiningRun::new(problem.clone(), solution, *accuracy, refining.clone())?;
+    while run.halve()? {}
+    Ok(run.done())
+}
+
+/// A refinement that is made round by round.
+#[derive(Clone, Debug)]
+pub struct RefiningRun {
+    refined: Refined,
+    accuracy: Accuracy,
+    refining: Refining,
+}
+
+impl RefiningRun {
+    /// Begins at a problem's solution.
+    ///
+    /// # Errors
+    /// As [`Solution::with_temperatures`]; [`ConductionError::UnknownEnvironment`].
+    pub fn new(
+        problem: Problem,
+        solution: Solution,
+        accuracy: Accuracy,
+        refining: Refining,
+    ) -> Result<Self, ConductionError> {
+        let mut first = look(&solution, &refining, Length::ZERO)?;
+        first.size = width_at(&solution, first.at);
+        let refined = Refined { problem, solution, history: vec![first], is_settled: false };
+        Ok(Self { refined, accuracy, refining })
+    }
+
+    /// One round. Says whether another may still move the temperature.
+    ///
+    /// # Errors
+    /// As [`solve`].
+    pub fn halve(&mut self) -> Result<bool, ConductionError> {
+        let history = &mut self.refined.history;
+        if self.refined.is_settled || history.len() > self.refining.maximum_rounds {
+            return Ok(false);
+        }
         let last = history[history.len() - 1];
-        size = size / 2.0;
-        let mut finer = problem.clone();
+        let size = last.size / 2.0;
+        let mut finer = self.refined.problem.clone();
         finer.cells.refinements.push(Refinement { place: RefinementPlace::Point(last.at), size });
-        let finer_solution = match solve(&finer, accuracy) {
-            Err(ConductionError::TooManyCells { .. }) => break,
+        let solution = match solve(&finer, &self.accuracy) {
+            Err(ConductionError::TooManyCells { .. }) => return Ok(false),
             outcome => outcome?,
         };
-        let step = look(&finer_solution, refining, size)?;
-        (problem, solution) = (finer, finer_solution);
+        let step = look(&solution, &self.refining, size)?;
+        (self.refined.problem, self.refined.solution) = (finer, solution);
         history.push(step);
         let moved = (step.temperature - last.temperature).value().abs();
-        if moved < refining.tolerance.value() {
-            return Ok(Refined { problem, solution, history, is_settled: true });
-        }
+        self.refined.is_settled = moved < self.refining.tolerance.value();
+        Ok(!self.refined.is_settled)
     }
-    Ok(Refined { problem, solution, history, is_settled: false })
+
+    /// What came of it so far.
+    pub const fn so_far(&self) -> &Refined {
+        &self.refined
+    }
+
+    /// What came of it.
+    pub fn done(self) -> Refined {
+        self.refined
+    }
 }
 
 fn look(

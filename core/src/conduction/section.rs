@@ -79,6 +79,44 @@ pub(super) fn sample_section(
     values
 }
 
+/// The values of a section where lines cross: row by row of `down`, in each row along `across`, in
+/// metres. On the surface of a material it is that of the surface; none in air.
+pub(super) fn sample_crossings(
+    reader: NodeReader<'_>,
+    section: Section,
+    across: &[f64],
+    down: &[f64],
+) -> Vec<Option<f64>> {
+    let grid = reader.grid;
+    let d = section.axis.index();
+    let [p, q] = section.axis.others().map(Axis::index);
+    let is_flat = !grid.axes().contains(&section.axis);
+    let at = if is_flat { grid.middle(d, 0) } else { section.at.value() };
+    // On a line between two cells either may be the one that conducts.
+    let stands = |d: usize, at: f64| -> Vec<Stand> {
+        grid.cells_at(d, at).map(|cell| Stand::new(grid, d, cell, at)).collect()
+    };
+    let mut planes: Vec<Plane<'_>> =
+        stands(d, at).into_iter().map(|stand| Plane::new(reader, d, stand)).collect();
+    let columns: Vec<Vec<Stand>> = across.iter().map(|&at| stands(p, at)).collect();
+    let mut values = Vec::with_capacity(across.len() * down.len());
+    for &at in down {
+        let rows = stands(q, at);
+        for columns in &columns {
+            let mut value = None;
+            for plane in &mut planes {
+                for row in &rows {
+                    for column in columns {
+                        value = value.or_else(|| plane.value(column, row));
+                    }
+                }
+            }
+            values.push(value);
+        }
+    }
+    values
+}
+
 /// The nodes of a plane, each read once.
 struct Plane<'a> {
     reader: NodeReader<'a>,

@@ -9,11 +9,11 @@ use super::floor::FloorBuildUp;
 use super::floor_edge::FloorEdgeSection;
 use super::floor_member::FloorMemberSlice;
 use super::frame_line::FrameSlice;
-use super::model::{DetailField, Model, Surfaces, solve_model};
+use super::model::{Model, Surfaces};
 use super::opening_frame::OpeningFrameSection;
 use super::set::Outcome;
 use super::sleeve::SleeveBody;
-use crate::conduction::{ConductionError, Dimensions, Problem};
+use crate::conduction::{Dimensions, Problem};
 use crate::design::{CheckedDesign, EndWallTreatment, Surface};
 use crate::envelope::{End, Opening, Place, surface_of};
 use crate::freight_box::CORNER_FITTING_HEIGHT;
@@ -43,7 +43,7 @@ pub enum Detail {
 }
 
 impl Detail {
-    fn model(&self) -> &dyn Model {
+    pub(super) fn model(&self) -> &dyn Model {
         match self {
             Self::FrameLine(model) => model,
             Self::Edge(model) => model,
@@ -79,12 +79,23 @@ impl Detail {
         if self.is_body() { Dimensions::Three } else { Dimensions::Two }
     }
 
-    /// Solves the detail.
-    ///
-    /// # Errors
-    /// What the solver reports.
-    pub fn solve(&self) -> Result<DetailField, ConductionError> {
-        solve_model(self.model())
+    /// The detail as drawn, without what its figures are judged against: two details that are
+    /// drawn alike have one field, whatever their edges lose.
+    #[must_use]
+    pub const fn drawn(mut self) -> Self {
+        const NOTHING: LinearThermalTransmittance = LinearThermalTransmittance::ZERO;
+        match &mut self {
+            Self::Corner(corner) => corner.edge_transmittance = [NOTHING; 3],
+            Self::BottomCorner(corner) => corner.edge_transmittance = [NOTHING; 3],
+            Self::Bracket(bracket) => bracket.line_transmittance = [NOTHING; 2],
+            Self::FrameLine(_)
+            | Self::Edge(_)
+            | Self::FloorEdge(_)
+            | Self::FloorMember(_)
+            | Self::OpeningFrame(_)
+            | Self::Sleeve(_) => {}
+        }
+        self
     }
 }
 
@@ -248,4 +259,10 @@ pub fn detail_at(
         Place::BottomCasting(end) => Detail::BottomCorner(bottom_corner(checked, end, line)?),
         Place::DamperSleeve => Detail::Sleeve(SleeveBody::of(checked)),
     })
+}
+
+/// The detail at a place as it is drawn ([`Detail::drawn`]), for which nothing else need be solved;
+/// `None` where the place takes none.
+pub fn drawn_detail(checked: &CheckedDesign, place: Place) -> Option<Detail> {
+    detail_at(checked, place, &mut |_| Ok(LinearThermalTransmittance::ZERO)).ok()
 }

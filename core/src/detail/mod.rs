@@ -21,6 +21,8 @@ mod opening_frame;
 mod picture;
 mod set;
 mod sleeve;
+mod solving;
+mod view;
 
 pub use bottom_corner::*;
 pub use bracket::*;
@@ -38,3 +40,5 @@ pub use opening_frame::*;
 pub use picture::*;
 pub use set::*;
 pub use sleeve::*;
+pub use solving::*;
+pub use view::*;

@@ -1,13 +1,12 @@
-//! From a drawn detail to its extra loss and its coldest spot: the same for every detail.
+//! What every drawn detail is, and what its field says of it.
 
 use crate::conduction::{
-    Accuracy, Block, CellSizes, ConductionError, Dimensions, Environment, Extreme, Point, Problem,
-    Refining, Side, SurfaceResistances, refine_until, solve,
+    Accuracy, Block, CellSizes, Dimensions, Environment, Point, Problem, Side, SurfaceResistances,
 };
 use crate::envelope::{DAMP_SURFACE_RESISTANCE, HeatFlow, OUTSIDE_SURFACE_RESISTANCE};
 use crate::units::{
     HeatTransferCoefficient, Length, LinearThermalTransmittance, PointThermalTransmittance,
-    Temperature, TemperatureDifference, TemperatureFactor, ThermalConductivity, ThermalResistance,
+    TemperatureFactor, ThermalConductivity, ThermalResistance,
 };
 
 /// The room's air.
@@ -19,13 +18,14 @@ pub const OUTDOORS: Environment = Environment(1);
 /// thickness of the element beside it.
 pub const CUT_DISTANCE: Length = Length::mm(1000.0);
 
-/// The lowest surface temperature counts as found when halving the cells there moves it by less
-/// than this at one kelvin between room and outdoors: 0.1 K at 50 K.
-const SETTLED_WITHIN: TemperatureDifference = TemperatureDifference::new(0.002);
-
 /// Relative residual at which a field is taken as solved: heat flows then err by less than a
 /// millionth.
 const RESIDUAL: f64 = 1e-8;
+
+/// How closely every field of a detail is solved.
+pub(super) fn accuracy() -> Accuracy {
+    Accuracy { relative_residual: RESIDUAL, ..Accuracy::default() }
+}
 
 /// The surface resistances of a model's faces.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -194,40 +194,4 @@ pub trait Model {
     fn rounds_of_refinement(&self) -> usize {
         6
     }
-}
-
-/// Solves a model with ordinary surfaces for heat, and with damp ones, refined at the coldest
-/// spot, for the temperature factor.
-///
-/// # Errors
-/// What the solver reports.
-pub fn solve_model(model: &dyn Model) -> Result<DetailField, ConductionError> {
-    let accuracy = Accuracy { relative_residual: RESIDUAL, ..Accuracy::default() };
-    let heat = solve(&model.problem(Surfaces::Ordinary), &accuracy)?;
-    let refined = refine_until(
-        &model.problem(Surfaces::Damp),
-        &accuracy,
-        &Refining {
-            environment: ROOM,
-            extreme: Extreme::Coldest,
-            temperatures: vec![Temperature::celsius(1.0), Temperature::celsius(0.0)],
-            tolerance: SETTLED_WITHIN,
-            maximum_rounds: model.rounds_of_refinement(),
-        },
-    )?;
-    let damp = &refined.solution;
-    let lowest = damp.lowest_temperature_factor(ROOM)?;
-    let mark = |point| heat.weights_at(point)?.get(ROOM.0).copied().map(TemperatureFactor::new);
-    Ok(DetailField {
-        coupling: heat.coupling(ROOM, OUTDOORS) * model.copies(),
-        flanking: model.flanking() * model.copies(),
-        temperature_factor: lowest.factor,
-        coldest_at: lowest.at,
-        is_settled: refined.is_settled,
-        ordinary_temperature_factor: heat.lowest_temperature_factor(ROOM)?.factor,
-        marks: model.points().into_iter().map(mark).collect(),
-        cells: heat.cells(),
-        iterations: heat.iterations(),
-        residual: heat.residual().max(damp.residual()),
-    })
 }

@@ -36,6 +36,11 @@ impl OpeningFrameSection {
         Self { wall: BuildUp::of(checked, wall), opening, packing }
     }
 
+    /// The deepest face of lining: the wall's own, or where it is carried out over the packing.
+    pub fn face(&self) -> Length {
+        self.wall.face().max(FRAME_TUBE + self.packing + self.wall.lining)
+    }
+
     fn cut(&self) -> Length {
         CUT_DISTANCE + self.wall.face()
     }
@@ -53,7 +58,7 @@ impl Model for OpeningFrameSection {
         let zero = Length::ZERO;
         let tube = [zero, FRAME_TUBE];
         let inner = FRAME_TUBE + self.packing;
-        let face = wall.face().max(inner + wall.lining);
+        let face = self.face();
         let mut drawing = Drawing::section(
             [left, cut],
             [-wall.sheet, face],

@@ -90,6 +90,28 @@ pub fn placed_detail(
     }
 }
 
+/// What has to be solved next before the field at a place is known: a section that a body is
+/// judged against, or the detail itself. `None` once the field is known, or cannot be.
+pub fn first_lacking(
+    checked: &CheckedDesign,
+    place: Place,
+    memory: &DetailMemory,
+) -> Option<Detail> {
+    let mut lacking = None;
+    let mut line = |detail: &Detail| match memory.known(detail) {
+        Some(Ok(field)) => Ok(field.linear_transmittance()),
+        Some(Err(error)) => Err(Outcome::Failed(error.clone())),
+        None => {
+            lacking = Some(*detail);
+            Err(Outcome::Waiting)
+        }
+    };
+    match detail_at(checked, place, &mut line) {
+        Ok(detail) => memory.known(&detail).is_none().then_some(detail),
+        Err(_) => lacking,
+    }
+}
+
 /// The details at every place of an envelope.
 pub fn details(
     checked: &CheckedDesign,

@@ -14,8 +14,10 @@ extern crate inchwise_tests;
 
 mod message;
 mod pack;
+mod pack_picture;
 mod solver;
 
 pub use message::*;
 pub use pack::*;
+pub use pack_picture::*;
 pub use solver::*;

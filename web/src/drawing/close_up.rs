@@ -4,9 +4,10 @@ use inchwise_core::design::Surface;
 use inchwise_core::units::Length;
 
 use super::geometry::{CloseUp, Part, Pen, Point, Rect, Rung, SetBy, spread};
-use super::grip::{Grip, Hold, Towards};
+use super::grip::{Grip, Hold};
 use super::paper::{Drawing, Label, Picture, figure};
 use super::pattern::Patterns;
+use super::pull::Towards;
 use super::section::WALL_FOAM;
 use crate::dom::{El, el};
 use crate::measure::Notation;

@@ -7,15 +7,26 @@ mod dimension;
 mod fan_chart;
 pub mod geometry;
 mod grip;
+<<<<<<< HEAD
 mod humidity_chart;
+=======
+mod handle;
+mod isometric;
+>>>>>>> pictures
 mod ladder;
 mod moisture_balance;
 mod paper;
 mod pattern;
 mod plan;
+<<<<<<< HEAD
 mod plot;
+=======
+mod pull;
+>>>>>>> pictures
 mod section;
 mod slot;
+mod temperature;
+mod tint;
 
 pub use close_up::close_up;
 pub use depth_chart::depth_chart;
@@ -25,3 +36,4 @@ pub use ladder::ladder;
 pub use moisture_balance::moisture_balance;
 pub use plan::plan;
 pub use section::section;
+pub use temperature::temperature;

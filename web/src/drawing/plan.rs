@@ -8,9 +8,10 @@ use super::dimension::Tape;
 use super::geometry::{
     Corner, FIGURE_CROWN, FIGURE_SHOULDERS, OpeningKind, Pen, Plan, Point, Rect, Swing,
 };
-use super::grip::{Grip, Hold, Towards};
+use super::grip::{Grip, Hold};
 use super::paper::{Drawing, Label, Picture, figure};
 use super::pattern::Patterns;
+use super::pull::Towards;
 use super::section::placed;
 use crate::dom::{El, svg};
 use crate::measure::Notation;

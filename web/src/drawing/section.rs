@@ -9,9 +9,10 @@ use super::geometry::{
     Corner, FIGURE_BODY, FIGURE_HEAD, FIGURE_HEIGHT, FIGURE_LINES, Fate, FloorLayers, Pen, Point,
     Rect, Section, numbers,
 };
-use super::grip::{Grip, Hold, Towards};
+use super::grip::{Grip, Hold};
 use super::paper::{Drawing, Label, Picture, figure};
 use super::pattern::Patterns;
+use super::pull::Towards;
 use crate::dom::{El, svg};
 use crate::measure::Notation;
 use crate::state::State;

@@ -320,6 +320,24 @@ impl Notation {
         }
     }
 
+    /// A temperature to a tenth of a degree Celsius, or whole degrees Fahrenheit.
+    pub fn temperature_finely(self, temperature: Temperature) -> String {
+        if self.metric() {
+            with_unit(self.digits(temperature.as_celsius(), 1), "°C")
+        } else {
+            self.temperature(temperature)
+        }
+    }
+
+    /// A whole number of degrees, of a scale that is said elsewhere.
+    pub fn degrees(self, temperature: Temperature) -> String {
+        let degrees =
+            if self.metric() { temperature.as_celsius() } else { temperature.as_fahrenheit() };
+        let mut written = shortest(degrees, 1, self.language);
+        written.push('°');
+        written
+    }
+
     /// A difference of temperatures.
     pub fn temperature_difference(self, difference: TemperatureDifference) -> String {
         if self.metric() {

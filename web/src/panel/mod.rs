@@ -16,6 +16,7 @@ mod fold;
 mod losses;
 mod reckoning;
 mod stock;
+mod spots;
 mod summary;
 mod treatment;
 
@@ -26,4 +27,5 @@ pub use controls::controls;
 pub use damp::damp;
 pub use fold::folds;
 pub use losses::losses;
+pub use spots::spots;
 pub use summary::summary;

@@ -16,6 +16,7 @@ mod folds;
 mod losses;
 mod phrase;
 mod places;
+mod spots;
 
 pub use answer::Answer;
 pub use cautions::{Cautions, Warning};
@@ -27,6 +28,7 @@ pub use faults::Faults;
 pub use folds::Folds;
 pub use losses::Losses;
 pub use phrase::Phrase;
+pub use spots::Spots;
 
 /// A language the planner speaks.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Default)]

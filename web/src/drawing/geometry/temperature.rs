@@ -1,0 +1,407 @@
+//! The temperature picture of a detail as shapes: materials, isotherms, and where it drips.
+
+use inchwise_core::conduction::Point as Place;
+use inchwise_core::detail::{Filling, Picture, View};
+use inchwise_core::units::Temperature;
+
+use super::isotherm::{around, isolines, label_places, overlap};
+use super::shape::{Point, Rect};
+
+/// A straight run, end to end.
+pub type Run = [Point; 2];
+
+/// A line of equal temperature.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Isotherm {
+    /// Its temperature.
+    pub temperature: Temperature,
+    /// Whether it is one of the few that have a label.
+    pub is_main: bool,
+    /// Its pieces.
+    pub lines: Vec<Vec<Point>>,
+    /// Where its label stands, on a narrow page and on a wide one; none where there is no room.
+    pub labels: [Option<Point>; 2],
+}
+
+/// What surrounds the picture.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Climate {
+    /// The room's air.
+    pub indoor: Temperature,
+    /// Outdoor air.
+    pub outdoor: Temperature,
+    /// The temperature at which the room's air drips.
+    pub dew: Option<Temperature>,
+}
+
+impl Climate {
+    /// The factor at which a temperature is met; none where room and outdoors are equally warm.
+    pub fn factor(&self, temperature: Temperature) -> Option<f64> {
+        let span = (self.indoor - self.outdoor).value();
+        let factor = (temperature - self.outdoor).value() / span;
+        factor.is_finite().then_some(factor)
+    }
+}
+
+/// The shapes of one cut, mm: x along the view's first axis, y down the page.
+#[derive(Clone, Debug, PartialEq)]
+pub struct TemperaturePicture {
+    /// The paper, which is what the view shows.
+    pub paper: Rect,
+    /// Steel.
+    pub steel: Vec<Rect>,
+    /// Foam.
+    pub foam: Vec<Rect>,
+    /// Lining and plywood.
+    pub board: Vec<Rect>,
+    /// Pads.
+    pub plastic: Vec<Rect>,
+    /// Still air, door leaf or pane.
+    pub other: Vec<Rect>,
+    /// The room's air.
+    pub room: Vec<Rect>,
+    /// Outdoor air.
+    pub outdoors: Vec<Rect>,
+    /// Where one material meets another.
+    pub edges: Vec<Run>,
+    /// Lines of equal temperature, coldest first.
+    pub isotherms: Vec<Isotherm>,
+    /// The line at which the room's air drips.
+    pub dew: Vec<Vec<Point>>,
+    /// Where its label stands, on a narrow page and on a wide one.
+    pub dew_labels: [Option<Point>; 2],
+    /// What handles cover.
+    pub taken: Vec<Rect>,
+    /// Surface of the room that is colder than that.
+    pub wet: Vec<Run>,
+    /// The coldest place of the room's surface, where this cut shows it.
+    pub coldest: Option<Point>,
+}
+
+/// How wide a label is and how high, as shares of the paper's width, on a narrow page and on a
+/// wide one.
+const LABELS: [[f64; 2]; 2] = [[0.125, 0.05], [0.07, 0.032]];
+
+/// The same of the words on the dew line.
+const DEW_LABELS: [[f64; 2]; 2] = [[0.36, 0.05], [0.21, 0.032]];
+
+/// How far from a cut a place still counts as shown by it, mm.
+const NEAR: f64 = 3.0;
+
+impl TemperaturePicture {
+    /// The shapes of a picture in a climate. Isotherms stand `step` kelvins apart, labels on those
+    /// that are whole multiples of twice that above `zero`; labels keep clear of what is `taken`.
+    pub fn of(
+        picture: &Picture,
+        climate: &Climate,
+        coldest: Place,
+        (zero, step): (Temperature, f64),
+        taken: &[Rect],
+    ) -> Self {
+        let window = Window::of(&picture.view);
+        let paper = window.paper;
+        let place = |lines: Vec<Vec<Point>>| -> Vec<Vec<Point>> {
+            lines
+                .into_iter()
+                .map(|line| line.into_iter().map(|p| window.place(p)).collect())
+                .collect()
+        };
+        let levels = levels(climate, zero, step);
+        let mut isotherms: Vec<Isotherm> = levels
+            .into_iter()
+            .map(|(temperature, factor, is_main)| Isotherm {
+                temperature,
+                is_main,
+                lines: place(isolines(picture, factor)),
+                labels: [None; 2],
+            })
+            .collect();
+        let dew = climate.dew.and_then(|dew| climate.factor(dew));
+        let dew_lines = dew.map_or_else(Vec::new, |factor| place(isolines(picture, factor)));
+        let mut dew_labels = [None; 2];
+        for form in 0..LABELS.len() {
+            let sized = |[width, height]: [f64; 2]| [width * paper.width(), height * paper.width()];
+            let [width, height] = sized(DEW_LABELS[form]);
+            let found = label_places(&[&dew_lines], &paper, taken, width, height);
+            dew_labels[form] = found[0];
+            let words = found[0].map(|at| around(at, width, height));
+            let taken: Vec<Rect> = taken.iter().copied().chain(words).collect();
+            let lines = isotherms.iter().map(|isotherm| match isotherm.is_main {
+                true => isotherm.lines.as_slice(),
+                false => &[],
+            });
+            let lines: Vec<&[Vec<Point>]> = lines.collect();
+            let [width, height] = sized(LABELS[form]);
+            let places = label_places(&lines, &paper, &taken, width, height);
+            for (isotherm, place) in isotherms.iter_mut().zip(places) {
+                isotherm.labels[form] = place;
+            }
+        }
+        let of = |filling: Filling| blocks(picture, &window, filling);
+        Self {
+            paper,
+            steel: of(Filling::Steel),
+            foam: of(Filling::Foam),
+            board: of(Filling::Board),
+            plastic: of(Filling::Plastic),
+            other: of(Filling::Other),
+            room: of(Filling::Room),
+            outdoors: of(Filling::Outdoors),
+            edges: runs(picture, &window, |a, b, _| a != b),
+            isotherms,
+            dew: dew_lines,
+            dew_labels,
+            taken: taken.to_vec(),
+            wet: dew.map_or_else(Vec::new, |dew| {
+                runs(picture, &window, |a, b, factor| {
+                    let meets_room = (a == Filling::Room) != (b == Filling::Room);
+                    meets_room && a.is_solid() != b.is_solid() && factor.is_some_and(|f| f < dew)
+                })
+            }),
+            coldest: window.shows(coldest),
+        }
+    }
+
+    /// Where the word for some air stands: the middle of its largest block, or the first place in
+    /// it that is clear of what is `taken`.
+    pub fn word_place(blocks: &[Rect], taken: &[Rect]) -> Option<Point> {
+        const SHARES: [f64; 5] = [0.5, 0.25, 0.75, 0.12, 0.88];
+        let area = |rect: &Rect| rect.width() * rect.height();
+        let block = blocks.iter().max_by(|a, b| area(a).total_cmp(&area(b)))?;
+        let across = SHARES.iter().flat_map(|x| SHARES.iter().map(move |y| (x, y)));
+        let mut places = across.map(|(y, x)| {
+            Point::new(block.left + block.width() * x, block.top + block.height() * y)
+        });
+        let is_free = |at: &Point| {
+            let word = around(*at, 40.0, 12.0);
+            taken.iter().all(|other| !overlap(&word, other))
+        };
+        places.find(is_free).or(Some(block.centre()))
+    }
+}
+
+/// Temperatures of the isotherms between outdoors and room with their factors, coldest first.
+fn levels(climate: &Climate, zero: Temperature, step: f64) -> Vec<(Temperature, f64, bool)> {
+    let (low, high) = {
+        let (a, b) = ((climate.indoor - zero).value(), (climate.outdoor - zero).value());
+        (a.min(b), a.max(b))
+    };
+    let mut found = Vec::new();
+    let mut number = (low / step).floor() + 1.0;
+    while number * step < high {
+        let temperature = Temperature::celsius(zero.as_celsius() + number * step);
+        if let Some(factor) = climate.factor(temperature) {
+            found.push((temperature, factor, number % 2.0 == 0.0));
+        }
+        number += 1.0;
+    }
+    found
+}
+
+/// A view laid on the page.
+pub struct Window {
+    /// The paper.
+    pub paper: Rect,
+    view: View,
+}
+
+impl Window {
+    /// The window of a view.
+    pub fn of(view: &View) -> Self {
+        let [left, right] = view.across.map(|at| at.as_mm());
+        let [low, high] = view.down.map(|at| at.as_mm());
+        let [top, bottom] = if view.rises { [-high, -low] } else { [low, high] };
+        Self { paper: Rect::new(left, top, right, bottom), view: *view }
+    }
+
+    /// Where a place of the view lies on the page.
+    pub const fn place(&self, at: Point) -> Point {
+        if self.view.rises { Point::new(at.x, -at.y) } else { at }
+    }
+
+    fn rect(&self, left: f64, low: f64, right: f64, high: f64) -> Rect {
+        let [a, b] = [Point::new(left, low), Point::new(right, high)].map(|at| self.place(at));
+        Rect::new(left, a.y.min(b.y), right, a.y.max(b.y))
+    }
+
+    /// Where a place of the model lies, if the cut shows it.
+    fn shows(&self, at: Place) -> Option<Point> {
+        let [p, q] = self.view.axis.others();
+        let off = (at.along(self.view.axis) - self.view.at).as_mm().abs();
+        let point = self.place(Point::new(at.along(p).as_mm(), at.along(q).as_mm()));
+        (off <= NEAR && self.paper.holds(point)).then_some(point)
+    }
+}
+
+/// The blocks a filling makes: runs of cells of a row, and what continues below as one.
+fn blocks(picture: &Picture, window: &Window, filling: Filling) -> Vec<Rect> {
+    let mm = |lines: &[inchwise_core::units::Length], n: usize| lines[n].as_mm();
+    let (columns, rows) = (picture.across.len() - 1, picture.down.len() - 1);
+    let mut done = Vec::new();
+    // From column to column, since which row.
+    let mut open: Vec<(usize, usize, usize)> = Vec::new();
+    for row in 0..=rows {
+        let mut found = Vec::new();
+        let mut column = 0;
+        while row < rows && column < columns {
+            let from = column;
+            while column < columns && picture.filling(column, row) == Some(filling) {
+                column += 1;
+            }
+            if column > from {
+                found.push((from, column));
+            } else {
+                column += 1;
+            }
+        }
+        let mut next = Vec::new();
+        for (from, to, since) in open {
+            if found.contains(&(from, to)) {
+                found.retain(|run| *run != (from, to));
+                next.push((from, to, since));
+            } else {
+                let [left, right] = [from, to].map(|n| mm(&picture.across, n));
+                let [low, high] = [since, row].map(|n| mm(&picture.down, n));
+                done.push(window.rect(left, low, right, high));
+            }
+        }
+        next.extend(found.into_iter().map(|(from, to)| (from, to, row)));
+        open = next;
+    }
+    done
+}
+
+/// Runs of cell edges that hold to a rule: of the fillings on either hand and the mean factor.
+fn runs(
+    picture: &Picture,
+    window: &Window,
+    holds: impl Fn(Filling, Filling, Option<f64>) -> bool,
+) -> Vec<Run> {
+    let (columns, rows) = (picture.across.len() - 1, picture.down.len() - 1);
+    let point = |column: usize, row: usize| {
+        window.place(Point::new(picture.across[column].as_mm(), picture.down[row].as_mm()))
+    };
+    let mean = |a: (usize, usize), b: (usize, usize)| {
+        let [a, b] = [a, b].map(|(column, row)| picture.factor(column, row));
+        Some((a?.value() + b?.value()) / 2.0)
+    };
+    let mut runs: Vec<Run> = Vec::new();
+    let mut extend = |run: Run, begins: bool| match runs.last_mut() {
+        Some(last) if !begins && last[1] == run[0] => last[1] = run[1],
+        _ => runs.push(run),
+    };
+    for column in 1..columns {
+        for row in 0..rows {
+            let sides = [column - 1, column].map(|column| picture.filling(column, row));
+            let [Some(a), Some(b)] = sides else { continue };
+            if holds(a, b, mean((column, row), (column, row + 1))) {
+                extend([point(column, row), point(column, row + 1)], row == 0);
+            }
+        }
+    }
+    for row in 1..rows {
+        for column in 0..columns {
+            let sides = [row - 1, row].map(|row| picture.filling(column, row));
+            let [Some(a), Some(b)] = sides else { continue };
+            if holds(a, b, mean((column, row), (column + 1, row))) {
+                extend([point(column, row), point(column + 1, row)], column == 0);
+            }
+        }
+    }
+    runs
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use inchwise_core::design::{CheckedDesign, Surface};
+    use inchwise_core::detail::{Detail, FloorMemberSlice, FrameSlice};
+
+    const COLD: Climate = Climate {
+        indoor: Temperature::celsius(20.0),
+        outdoor: Temperature::celsius(-33.0),
+        dew: Some(Temperature::celsius(4.0)),
+    };
+
+    fn shapes(detail: &Detail, climate: &Climate) -> TemperaturePicture {
+        let field = detail.damp_field().unwrap();
+        let picture = field.pictures(80).unwrap().swap_remove(0);
+        let coldest = field.coldest().unwrap().at;
+        TemperaturePicture::of(&picture, climate, coldest, (Temperature::celsius(0.0), 5.0), &[])
+    }
+
+    fn stud() -> (FrameSlice, TemperaturePicture) {
+        let slice = FrameSlice::of(&CheckedDesign::default(), Surface::SideWall);
+        (slice, shapes(&Detail::FrameLine(slice), &COLD))
+    }
+
+    fn area(rects: &[Rect]) -> f64 {
+        rects.iter().map(|rect| rect.width() * rect.height()).sum()
+    }
+
+    #[test]
+    fn the_stud_s_steel_is_as_much_as_it_is() {
+        let (slice, shape) = stud();
+        let [thin, member, flange] =
+            [slice.steel_thickness, slice.member, slice.flange].map(|length| length.as_mm());
+        let stud = thin * (member + 2.0 * (flange - thin));
+        let sheet = slice.build_up.sheet.as_mm() * shape.paper.width();
+        assert!((area(&shape.steel) - stud - sheet).abs() < 1e-6);
+        let fillings = [&shape.steel, &shape.foam, &shape.board, &shape.other, &shape.room];
+        let all: f64 = fillings.iter().map(|rects| area(rects)).sum();
+        let paper = shape.paper.width() * shape.paper.height();
+        assert!((all + area(&shape.outdoors) - paper).abs() < 1e-6, "the paper is filled");
+    }
+
+    #[test]
+    fn isotherms_are_round_numbers_between_outdoors_and_room() {
+        let (_, shape) = stud();
+        let all: Vec<f64> = shape.isotherms.iter().map(|i| i.temperature.as_celsius()).collect();
+        let round = [-30.0, -25.0, -20.0, -15.0, -10.0, -5.0, 0.0, 5.0, 10.0, 15.0];
+        assert_eq!(all, round);
+        let main = shape.isotherms.iter().filter(|i| i.is_main);
+        assert_eq!(
+            main.map(|i| i.temperature.as_celsius()).collect::<Vec<_>>(),
+            [-30.0, -20.0, -10.0, 0.0, 10.0]
+        );
+        for isotherm in &shape.isotherms {
+            let points = isotherm.lines.iter().flatten();
+            let out = points.filter(|point| !shape.paper.holds(**point)).count();
+            assert_eq!(out, 0, "on the paper");
+        }
+    }
+
+    #[test]
+    fn only_what_is_colder_than_the_dew_point_is_wet() {
+        let (slice, shape) = stud();
+        assert!(shape.wet.is_empty(), "the stud wall stands 4 °C");
+        let humid = Climate { dew: Some(Temperature::celsius(11.0)), ..COLD };
+        let wet = shapes(&Detail::FrameLine(slice), &humid);
+        let face = slice.build_up.face().as_mm();
+        assert!(!wet.wet.is_empty() && !wet.dew.is_empty());
+        assert!(wet.wet.iter().flatten().all(|point| (point.y - face).abs() < 1e-9));
+        let wet_length: f64 = wet.wet.iter().map(|[a, b]| (b.x - a.x).abs()).sum();
+        assert!(wet_length < wet.paper.width(), "the wall between the studs stays dry");
+        let coldest = wet.coldest.unwrap();
+        let holds = |[a, b]: &Run| a.x <= coldest.x && coldest.x <= b.x;
+        assert!(wet.wet.iter().any(holds), "the coldest spot drips first");
+    }
+
+    #[test]
+    fn a_floor_stands_the_right_way_up() {
+        let slice = FloorMemberSlice::of(&CheckedDesign::default());
+        let shape = shapes(&Detail::FloorMember(slice), &COLD);
+        let middle = |rects: &[Rect]| TemperaturePicture::word_place(rects, &[]).unwrap().y;
+        assert!(middle(&shape.room) < middle(&shape.foam));
+        assert!(middle(&shape.foam) < middle(&shape.outdoors));
+        assert!(shape.coldest.is_some());
+    }
+
+    #[test]
+    fn equal_temperatures_have_no_isotherms() {
+        let slice = FrameSlice::of(&CheckedDesign::default(), Surface::SideWall);
+        let even = Climate { outdoor: COLD.indoor, ..COLD };
+        let shape = shapes(&Detail::FrameLine(slice), &even);
+        assert!(shape.isotherms.is_empty() && shape.dew.is_empty() && shape.wet.is_empty());
+    }
+}

@@ -1,0 +1,350 @@
+//! Where it drips first: the humidity of the room, the picture of a place, and all cold spots in
+//! order. Drops, a mould's ring and plain dots say it without colour.
+
+use inchwise_core::envelope::Place;
+use inchwise_core::moisture::{ColdSpot, SpotPlace, SurfaceRisk, UnknownReason};
+use inchwise_core::units::RelativeHumidity;
+
+use crate::dom::{El, el, in_sight, input_of, svg};
+use crate::drawing;
+use crate::measure::{Notation, plain};
+use crate::reactive::{Scope, Watched, keep_up};
+use crate::sight::Spots;
+use crate::state::State;
+use crate::text::Language;
+
+/// Rows that are shown before all are asked for.
+const COLDEST: usize = 6;
+
+/// What a row shows.
+#[derive(Clone, PartialEq)]
+struct Line {
+    place: SpotPlace,
+    surface: String,
+    drips: String,
+    moulds: String,
+    /// Humidity from which mould may grow and from which it drips, per cent.
+    limits: Option<[f64; 2]>,
+    verdict: &'static str,
+    /// Names the verdict's sign.
+    sign: &'static str,
+    is_stale: bool,
+}
+
+fn word(language: Language, spot: &ColdSpot, humidity: RelativeHumidity) -> [&'static str; 2] {
+    let words = language.spots();
+    match spot.limit.risk(humidity) {
+        SurfaceRisk::Drip if spot.frosts() => ["drips", words.frosts],
+        SurfaceRisk::Drip => ["drips", words.drips],
+        SurfaceRisk::Mould => ["moulds", words.moulds],
+        SurfaceRisk::None => ["dry", words.stays_dry],
+    }
+}
+
+/// All rows in order: known ones, then those nothing is known of.
+fn lines(state: State, language: Language) -> Vec<Line> {
+    let notation = state.notation();
+    let words = language.spots();
+    let humidity = state.sight.humidity.get();
+    let spots = Spots::of(state);
+    // More than all the water the air can hold is no limit.
+    let limit = |limit: RelativeHumidity| notation.percent(limit.value().min(1.0));
+    let known = spots.list.spots.iter().map(|spot| {
+        let [sign, verdict] = word(language, spot, humidity);
+        let is_stale = spots.stale.contains(&spot.place);
+        Line {
+            place: spot.place,
+            surface: notation.temperature_finely(spot.surface_temperature),
+            drips: limit(spot.limit.drip),
+            moulds: limit(spot.limit.mould),
+            limits: Some([spot.limit.mould, spot.limit.drip].map(|l| l.value().min(1.0) * 100.0)),
+            verdict: if is_stale { words.refining } else { verdict },
+            sign,
+            is_stale,
+        }
+    });
+    let unknown = spots.list.unknown.iter().map(|spot| Line {
+        place: spot.place,
+        surface: String::new(),
+        drips: String::new(),
+        moulds: String::new(),
+        limits: None,
+        verdict: match spot.reason {
+            UnknownReason::Waiting => words.waiting,
+            UnknownReason::DidNotSolve => words.did_not_solve,
+            UnknownReason::OutOfRange(_) => words.out_of_range,
+        },
+        sign: "unknown",
+        is_stale: true,
+    });
+    known.chain(unknown).collect()
+}
+
+/// The name of a place of the room's surface.
+fn name(language: Language, place: SpotPlace) -> &'static str {
+    use inchwise_core::heat_loss::Element;
+    language.element(match place {
+        SpotPlace::Detail(place) => Element::Detail(place),
+        SpotPlace::Plain(surface) => Element::Plain(surface),
+        SpotPlace::PersonnelDoor => Element::PersonnelDoor,
+        SpotPlace::Windows => Element::Windows,
+    })
+}
+
+/// The panel.
+pub fn spots(state: State, language: Language) -> El {
+    let words = language.spots();
+    let whole = el("section").class("spots").test_id("spots").attr("aria-label", words.title);
+    in_sight(&whole, state.sight.is_open);
+    whole.with(&[
+        el("div").class("spots-picture").with(&[
+            el("h3").text(words.title),
+            el("p").class("spots-first").text_with(move || first(state, language)),
+            humidity(state, language),
+            drawing::temperature(state, language),
+        ]),
+        el("div").class("spots-list").with(&[
+            el("h4").text(words.list),
+            el("p").class("remark").text_with(move || {
+                let notation = state.notation();
+                state.look(|outcome| {
+                    let design = outcome.good.checked.design();
+                    let [outdoor, indoor] = [design.outdoor_temperature, design.indoor_temperature]
+                        .map(|temperature| notation.temperature(temperature));
+                    words.list_told.with(&[&outdoor, &indoor])
+                })
+            }),
+            list(state, language),
+        ]),
+    ])
+}
+
+/// The answer in one sentence.
+fn first(state: State, language: Language) -> String {
+    let words = language.spots();
+    let notation = state.notation();
+    let spots = Spots::of(state);
+    let Some(spot) = spots.list.weakest() else { return words.waiting.to_owned() };
+    let phrase = if spot.frosts() { words.first_frosts } else { words.first };
+    let mut said = phrase.with(&[
+        &notation.temperature(spots.list.outdoor),
+        &in_a_sentence(name(language, spot.place)),
+        &notation.percent(spot.limit.drip.value().min(1.0)),
+    ]);
+    if !spots.stale.is_empty() || spots.list.is_waiting() {
+        said.push_str(" (");
+        said.push_str(words.refining);
+        said.push(')');
+    }
+    said
+}
+
+/// A name that stands in the middle of a sentence.
+fn in_a_sentence(name: &str) -> String {
+    let mut letters = name.chars();
+    letters.next().map_or_else(String::new, |first| first.to_lowercase().chain(letters).collect())
+}
+
+/// The slider of the room's humidity.
+fn humidity(state: State, language: Language) -> El {
+    let humidity = state.sight.humidity;
+    let slider = el("input")
+        .attr("type", "range")
+        .attr("id", "humidity")
+        .attr("min", "5")
+        .attr("max", "95")
+        .attr("step", "1")
+        .test_id("humidity")
+        .on("input", move |event| {
+            if let Some(input) = input_of(&event) {
+                let percent = input.value_as_number();
+                if percent.is_finite() {
+                    humidity.set(RelativeHumidity::percent(percent));
+                }
+            }
+        });
+    let shown = slider.clone();
+    keep_up(Box::new(move || {
+        let percent = (humidity.get().value() * 100.0).round();
+        shown.property("value", &percent.to_string().into());
+        shown.set("aria-valuetext", &state.notation().percent(humidity.get().value()));
+    }));
+    el("div").class("humidity").with(&[
+        el("label").attr("for", "humidity").text(language.spots().humidity),
+        el("output").text_with(move || state.notation().percent(humidity.get().value())),
+        slider,
+    ])
+}
+
+/// The list.
+fn list(state: State, language: Language) -> El {
+    let words = language.spots();
+    let body = el("tbody");
+    let table = body.clone();
+    let scope = Scope::present();
+    let with_all = Watched::new(false);
+    let count = Watched::new(0);
+    let mut rows: Vec<Row> = Vec::new();
+    keep_up(Box::new(move || {
+        // Out of sight nothing is written; once there is something it may stay as it is.
+        if !state.sight.is_open.get() && !rows.is_empty() {
+            return;
+        }
+        let lines = lines(state, language);
+        let before: Vec<SpotPlace> = rows.iter().map(|row| row.place).collect();
+        let mut known = std::mem::take(&mut rows);
+        for (number, line) in lines.into_iter().enumerate() {
+            let mut row = match known.iter().position(|row| row.place == line.place) {
+                Some(place) => known.swap_remove(place),
+                // Rows outlive this run: a row that is kept must keep up.
+                None => scope.with(|| Row::new(state, language, line.place)),
+            };
+            row.whole.toggle("further-row", number >= COLDEST);
+            row.show(line);
+            rows.push(row);
+        }
+        if !rows.iter().map(|row| row.place).eq(before) {
+            let whole: Vec<El> = rows.iter().map(|row| row.whole.clone()).collect();
+            table.refill(&whole);
+        }
+        count.update_untracked(|count| *count = rows.len());
+    }));
+    let toggle = el("button")
+        .attr("type", "button")
+        .class("mind")
+        .test_id("all-spots")
+        .attr_with("aria-expanded", move || with_all.get().to_string())
+        .on("click", move |_| with_all.update(|all| *all = !*all))
+        .text_with(move || {
+            if with_all.get() {
+                return words.show_fewer.to_owned();
+            }
+            let all = Spots::of(state).list;
+            let count = (all.spots.len() + all.unknown.len()) as f64;
+            words.show_all.with(&[&state.notation().count(count)])
+        });
+    let column = |name| el("th").attr("scope", "col").text(name);
+    let head = el("tr").with(&[
+        column(words.place),
+        column(words.surface).class("number"),
+        column(words.mould_from).class("number"),
+        column(words.drips_from).class("number"),
+        el("th").attr("scope", "col").class("verdict").text_with(move || {
+            let humidity = state.notation().percent(state.sight.humidity.get().value());
+            words.at_humidity.with(&[&humidity])
+        }),
+    ]);
+    let table = el("table")
+        .class_with("with-all", move || with_all.get())
+        .with(&[el("thead").child(&head), body]);
+    el("div").class("spots-table").with(&[table, toggle])
+}
+
+/// One row of the list.
+struct Row {
+    place: SpotPlace,
+    whole: El,
+    surface: El,
+    moulds: El,
+    drips: El,
+    bar: El,
+    sign: El,
+    verdict: El,
+    last: Option<Line>,
+}
+
+/// The sign of a verdict: a drop, a ring, or a dot.
+const SIGNS: &str = "M6 1C6 1 10 6 10 8.2A4 4 0 0 1 2 8.2C2 6 6 1 6 1Z";
+
+impl Row {
+    fn new(state: State, language: Language, place: SpotPlace) -> Self {
+        let named = name(language, place);
+        let title = match place {
+            SpotPlace::Detail(detail) => chooser(state, named, detail),
+            _ => el("span").text(named),
+        };
+        let mark =
+            svg("svg").class("sign").attr("viewBox", "0 0 12 13").attr("aria-hidden", "true");
+        let sign = svg("g");
+        let mark = mark.child(&sign.clone().with(&[
+            svg("path").class("sign-drop").attr("d", SIGNS),
+            svg("circle").class("sign-ring").attr("cx", "6").attr("cy", "7").attr("r", "3.6"),
+            svg("circle").class("sign-dot").attr("cx", "6").attr("cy", "7").attr("r", "1.6"),
+        ]));
+        let bar = el("span").class("limit-bar").attr("aria-hidden", "true").with(&[
+            el("span").class("limit-mould"),
+            el("span").class("limit-drip"),
+            el("span").class("limit-now"),
+        ]);
+        let verdict = el("span").class("verdict-word");
+        let number = || el("td").class("number");
+        let row = Self {
+            place,
+            whole: el("tr").test_id(&["spot-", place.key()].concat()),
+            surface: number(),
+            moulds: number(),
+            drips: number(),
+            bar,
+            sign,
+            verdict,
+            last: None,
+        };
+        let name = el("th").attr("scope", "row").with(&[title, row.bar.clone()]);
+        let said = el("td").class("verdict").with(&[mark, row.verdict.clone()]);
+        let cells = [name, row.surface.clone(), row.moulds.clone(), row.drips.clone(), said];
+        let _ = row.whole.clone().with(&cells);
+        let (whole, bar) = (row.whole.clone(), row.bar.clone());
+        keep_up(Box::new(move || {
+            let chosen = matches!(place, SpotPlace::Detail(detail)
+                if state.sight.place(state) == Some(detail));
+            whole.toggle("chosen", chosen);
+            let now = state.sight.humidity.get().value() * 100.0;
+            bar.set_style("--now", &plain(now, 0, "%"));
+        }));
+        row
+    }
+
+    fn show(&mut self, line: Line) {
+        if self.last.as_ref() == Some(&line) {
+            return;
+        }
+        self.surface.say(&line.surface);
+        self.moulds.say(&line.moulds);
+        self.drips.say(&line.drips);
+        self.verdict.say(line.verdict);
+        self.sign.set("class", line.sign);
+        self.whole.toggle("refining", line.is_stale);
+        self.bar.flag("hidden", line.limits.is_none());
+        if let Some([mould, drip]) = line.limits {
+            self.bar.set_style("--mould", &plain(mould, 1, "%"));
+            self.bar.set_style("--drip", &plain(drip, 1, "%"));
+        }
+        self.last = Some(line);
+    }
+}
+
+/// A name that shows its place's picture.
+fn chooser(state: State, named: &str, place: Place) -> El {
+    let sight = state.sight;
+    el("button")
+        .attr("type", "button")
+        .class("spot-chooser")
+        .attr_with("aria-pressed", move || (sight.place(state) == Some(place)).to_string())
+        .on("click", move |_| {
+            sight.cut.set(0);
+            sight.chosen.set(Some(place));
+        })
+        .text(named)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn a_name_in_a_sentence_begins_small() {
+        assert_eq!(in_a_sentence("Steel frames of windows"), "steel frames of windows");
+        assert_eq!(in_a_sentence("Éléments"), "éléments");
+        assert_eq!(in_a_sentence(""), "");
+    }
+}
