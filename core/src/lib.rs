@@ -20,6 +20,8 @@ mod root_finding;
 pub mod material;
 pub mod psychro;
 
+pub mod climate;
+
 pub mod freight_box;
 
 pub mod design;
