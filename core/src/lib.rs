@@ -43,3 +43,5 @@ pub mod caution;
 pub mod evaluate;
 
 pub mod tradeoff;
+
+pub mod year;

@@ -30,7 +30,7 @@ impl Clearness {
     /// M. E. Herzog, 1985; K_max by K. G. T. Hollands and R. G. Huget, 1983, all as in Duffie and Beckman,
     /// section 2.9.
     pub fn of_mean(mean: f64) -> Self {
-        if !(STATED[0] <= mean && mean <= STATED[1]) {
+        if !(STATED[0]..=STATED[1]).contains(&mean) {
             return Self::Alike;
         }
         let off = mean - 0.75;

@@ -69,11 +69,11 @@ pub(super) fn draw_days(months: &[MonthMeans; 12], seed: u64) -> DayScores {
         clearness[day] = clear;
     }
     let mut cloudier = vec![0.0; DAYS_IN_YEAR];
-    for month in 0..12 {
+    for (month, &count) in DAYS_IN_MONTH.iter().enumerate() {
         let days = days_of(month);
-        let scores = normal_scores(DAYS_IN_MONTH[month]);
+        let scores = normal_scores(count);
         replace_by_rank(&mut warmth[days.clone()], |rank| scores[rank]);
-        let n = DAYS_IN_MONTH[month] as f64;
+        let n = count as f64;
         cloudier[days.clone()].copy_from_slice(&clearness[days.clone()]);
         replace_by_rank(&mut cloudier[days.clone()], |rank| (rank as f64 + 0.5) / n);
         replace_by_rank(&mut clearness[days], |rank| scores[rank]);

@@ -34,6 +34,10 @@ pub struct Place {
     pub summer_design: Temperature,
 }
 
+/// Most vapour pressure of a month over saturation at its mean temperature: e^(½·(0.09·σ)²) for saturated
+/// air that varies by σ = 11 K, the most that days of a month do.
+pub const MOST_VAPOUR: f64 = 1.65;
+
 /// A place whose figures can be.
 #[derive(Clone, Debug, PartialEq)]
 pub struct CheckedPlace(Place);
@@ -48,9 +52,8 @@ impl CheckedPlace {
 impl Place {
     /// Checks every figure.
     ///
-    /// Vapour pressure may be up to that of saturation over water at the month's mean temperature
-    /// and a tenth more: air of warm days holds more than air of the mean. Sun may be up to what
-    /// reaches the top of the air.
+    /// Vapour pressure may be up to [`MOST_VAPOUR`] times saturation at the month's mean temperature:
+    /// warm days hold more than cold ones lack. Sun may be up to what reaches the top of the air.
     ///
     /// # Errors
     /// Every figure that cannot stand.
@@ -101,7 +104,7 @@ impl Place {
         }
         for (month, means) in self.months.iter().enumerate() {
             if let Ok(saturation) = hyland_wexler::saturation_pressure(means.temperature)
-                && means.vapour_pressure > saturation * 1.1
+                && means.vapour_pressure > saturation * MOST_VAPOUR
             {
                 errors.push(ClimateError {
                     quantity: ClimateQuantity::VapourPressure,

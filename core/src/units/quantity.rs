@@ -226,6 +226,14 @@ quantity!(
     Irradiation, "J/m²"
 );
 quantity!(
+    /// Electric potential, V.
+    ElectricPotential, "V"
+);
+quantity!(
+    /// Electric current, A.
+    ElectricCurrent, "A"
+);
+quantity!(
     /// Angle, rad.
     Angle, "rad"
 );
@@ -427,6 +435,7 @@ product!(SurfaceMoisture * Area = Mass);
 product!(VapourPermeance * Length = VapourPermeability);
 product!(VapourPermeance * Pressure = MoistureFlux);
 product!(Irradiance * Area = Power);
+product!(ElectricPotential * ElectricCurrent = Power);
 product!(Irradiance * Time = Irradiation);
 
 impl Mul<VapourConcentration> for VolumeFlow {

@@ -7,11 +7,13 @@
 pub mod conduction_file;
 mod design;
 mod evaluation;
+mod hourly_file;
 mod moisture;
 mod unit;
 
 pub use design::*;
 pub use evaluation::*;
+pub use hourly_file::*;
 pub use moisture::*;
 pub use unit::*;
 
