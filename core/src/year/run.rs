@@ -23,6 +23,10 @@ const NEARLY: f64 = 0.5;
 /// Kelvin that outdoors must be colder than the room for the fan to cool.
 const COLDER: f64 = 0.5;
 
+/// Pascals of vapour that outdoor air must hold less than the room for the fan to dry, about
+/// 0.15 g/kg: what a controller that compares two humidities can tell. Common practice, no source.
+const DRIER: f64 = 25.0;
+
 /// What changes from hour to hour.
 struct State {
     mass: f64,
@@ -153,7 +157,7 @@ impl<'a> Run<'a> {
         let over = self.model.choices.fan_over.value();
         let wanted = over * self.model.surroundings.saturation.pascals(air);
         let (without, _) = self.model.vapour.go(state, drive, HOUR);
-        if without.pascals <= wanted || drive.outdoors >= without.pascals {
+        if without.pascals <= wanted || drive.outdoors > without.pascals - DRIER {
             return 0.0;
         }
         let needed = self.model.vapour.air_to_hold(wanted, state, drive, HOUR);
