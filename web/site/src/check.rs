@@ -5,7 +5,7 @@ use std::time::Instant;
 use anyhow::{Result, bail};
 
 use crate::{
-    bundle, machine,
+    bundle, machine, measured_years,
     program::{self, cargo},
     project, same_bits,
     tally::Tally,
@@ -23,7 +23,7 @@ type Step = fn() -> Result<Tally>;
 
 /// Runs every check, stopping at the first that fails.
 pub(crate) fn run() -> Result<()> {
-    let steps: [(&str, Step); 10] = [
+    let steps: [(&str, Step); 11] = [
         ("Formatting", formatting),
         ("Lints, native", lints_native),
         ("Lints, wasm", lints_wasm),
@@ -32,6 +32,7 @@ pub(crate) fn run() -> Result<()> {
         ("Tests of the planner, wasm", tests_web),
         ("Release build", release_build),
         ("Same bits natively and in wasm", same_bits::check),
+        ("Made years against measured ones", measured_years::check),
         ("Real browser", browser),
         ("Weight", weight),
     ];

@@ -6,6 +6,7 @@ mod check;
 mod fallback;
 mod glue;
 mod machine;
+mod measured_years;
 mod mime;
 mod program;
 mod project;
@@ -27,6 +28,7 @@ Usage: cargo site COMMAND
         --under PATH      serve below a sub-path such as /shop/planner/
         --no-build        serve dist/ as it stands
   check                   run every check, stopping at the first that fails
+  years                   compare made years with measured ones, fetched from PyPI
   runner FILE ...         run a wasm test binary under Node (cargo test calls this)
 ";
 
@@ -56,6 +58,7 @@ fn run(arguments: &[String]) -> Result<()> {
             serve::run(&options)
         }
         ("check", []) => check::run(),
+        ("years", []) => measured_years::check().map(|_| ()),
         ("runner", test) => glue::run_tests(test),
         ("help" | "--help" | "-h", _) => {
             print!("{USAGE}");
