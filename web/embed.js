@@ -9,19 +9,30 @@ const get = async (name) => {
   return response;
 };
 
+const style = async (name) => {
+  const text = await (await get(name)).text();
+  const sheet = new CSSStyleSheet();
+  sheet.replaceSync(text);
+  return sheet;
+};
+
 const start = async () => {
-  const files = ["inchwise_bg.wasm", "element.css", "drawing.css"].map(get);
-  const [glue, wasm, ...styles] = await Promise.all([import(address("inchwise.js")), ...files]);
-  const sheets = styles.map(async (style) => {
-    const sheet = new CSSStyleSheet();
-    sheet.replaceSync(await style.text());
-    return sheet;
-  });
+  const files = [get("planner_bg.wasm"), style("planner.css")];
+  const [glue, wasm, sheet] = await Promise.all([import(address("planner.js")), ...files]);
   await glue.default({ module_or_path: wasm });
-  return { mount: glue.mount, sheets: await Promise.all(sheets) };
+  return { mount: glue.mount, sheet };
+};
+
+// The further part of the page, loaded behind the first, which stands and works without it.
+const startFurther = async () => {
+  const files = [get("further_bg.wasm"), style("further.css")];
+  const [glue, wasm, sheet] = await Promise.all([import(address("further.js")), ...files]);
+  await glue.default({ module_or_path: wasm });
+  return { Further: glue.Further, sheet };
 };
 
 let started;
+let startedFurther;
 let engine;
 let policy;
 
@@ -45,12 +56,17 @@ const aside = () => {
   const here = {
     onmessage: null,
     postMessage: (data) => hear((last = data)),
+    also: { onmessage: null, postMessage: (data) => hear(data) },
     terminate: () => {
       over = true;
       worker?.terminate();
     },
   };
-  const say = (answers) => over || here.onmessage?.({ data: answers });
+  const say = (data) => {
+    if (over) return;
+    here.onmessage?.({ data });
+    here.also.onmessage?.({ data });
+  };
   const stand = (reason) => {
     console.warn("inchwise-planner: no worker", reason);
     const served = import(address("worker.js")).then(({ serve }) => serve(say));
@@ -94,6 +110,7 @@ class Planner extends HTMLElement {
   #near;
   #changes;
   #worker;
+  #further;
 
   /// The design as it stands; set it to a link, or to an object with the keys of the JSON form.
   get design() {
@@ -120,8 +137,9 @@ class Planner extends HTMLElement {
     this.#turn++;
     this.#near.disconnect();
     this.#changes?.disconnect();
+    this.#further?.unmount();
     this.#handle?.unmount();
-    this.#handle = undefined;
+    this.#further = this.#handle = undefined;
     this.#worker?.terminate();
     if (this.shadowRoot) this.#fill(document.createElement("slot"));
   }
@@ -129,10 +147,10 @@ class Planner extends HTMLElement {
   async #show(turn) {
     try {
       started ??= start();
-      const { mount, sheets } = await started;
+      const { mount, sheet } = await started;
       if (turn !== this.#turn) return;
       const root = document.createElement("div");
-      this.#fill(root).adoptedStyleSheets = sheets;
+      this.#fill(root).adoptedStyleSheets = [sheet];
       const json = this.getAttribute("design")?.trim().startsWith("{");
       if (json) this.setAttribute("design", link(this.getAttribute("design")));
       this.#worker = aside();
@@ -145,6 +163,7 @@ class Planner extends HTMLElement {
       });
       this.#changes.observe(this, { attributes: true });
       this.dispatchEvent(new Event("inchwise-ready", { bubbles: true }));
+      this.#showFurther(turn);
     } catch (error) {
       console.warn("inchwise-planner:", error);
       started = undefined;
@@ -154,6 +173,20 @@ class Planner extends HTMLElement {
       const language = this.closest("[lang]")?.lang ?? "";
       note.textContent = apology[language.slice(0, 2)] ?? apology.en;
       this.#fill(document.createElement("slot"), note);
+    }
+  }
+
+  async #showFurther(turn) {
+    try {
+      startedFurther ??= startFurther();
+      const { Further, sheet } = await startedFurther;
+      if (turn !== this.#turn) return;
+      this.shadowRoot.adoptedStyleSheets.push(sheet);
+      this.#further = new Further(this.#handle.further(), this.#worker.also, this.#handle);
+      this.#handle.follow(this.#further);
+    } catch (error) {
+      console.warn("inchwise-planner:", error);
+      startedFurther = undefined;
     }
   }
 

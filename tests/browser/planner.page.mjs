@@ -13,10 +13,11 @@ export class Planner {
     this.apology = this.host.getByRole("status");
   }
 
-  /** Brings the element on screen and waits until it is the live planner. */
+  /** Brings the element on screen and waits until it is the live planner, its further part too. */
   async ready() {
     await this.host.scrollIntoViewIfNeeded();
     await this.depth.waitFor();
+    await this.host.getByTestId("further").locator(".cautions").waitFor({ state: "attached" });
     return this;
   }
 

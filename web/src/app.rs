@@ -1,7 +1,5 @@
 //! How the page is put together.
 
-use leptos::prelude::{Get, GetValue};
-
 use crate::dom::{El, el};
 use crate::drawing;
 use crate::link::link_of;
@@ -9,29 +7,26 @@ use crate::panel;
 use crate::state::State;
 use crate::text::Language;
 
-/// The planner. A change of language makes the page anew; any other change moves only what it
-/// concerns.
-pub fn planner(state: State) -> El {
-    el("div").children_with(move || vec![page(state, state.language.get())])
+/// The first part. A change of language makes it anew around the block of the further part; any
+/// other change moves only what it concerns.
+pub fn first_part(state: State, further: &El) -> El {
+    let further = further.clone();
+    el("div").children_with(move || vec![first(state, state.language.get(), &further)])
 }
 
-fn page(state: State, language: Language) -> El {
-    let framed = move |class: &str| {
-        el("div").class(class).class_with("stands-in", move || state.stands_in())
-    };
+/// A block that is greyed while what it shows is not what is chosen.
+fn framed(state: State, class: &str) -> El {
+    el("div").class(class).class_with("stands-in", move || state.stands_in())
+}
+
+fn first(state: State, language: Language, further: &El) -> El {
     let sheet = el("div").class("sheet").with(&[
-        framed("drawing section").child(&drawing::section(state, language)),
+        framed(state, "drawing section").child(&drawing::section(state, language)),
         el("div")
             .class("choices")
             .with(&[panel::controls(state, language), panel::facts(state, language)]),
-        framed("drawing plan").child(&drawing::plan(state, language)),
-        framed("drawing close-up").child(&drawing::close_up(state, language)),
-        framed("drawing ladder").child(&drawing::ladder(state, language)),
-        framed("drawing chart").child(&drawing::depth_chart(state, language)),
-        panel::folds(state, language),
-        panel::losses(state, language),
-        panel::summary(state, language),
-        panel::cautions(state, language),
+        framed(state, "drawing plan").child(&drawing::plan(state, language)),
+        further.clone(),
     ]);
     el("div").class("planner").attr("lang", language.code()).with(&[
         panel::answer(state, language),
@@ -40,6 +35,23 @@ fn page(state: State, language: Language) -> El {
         el("p").class("planning-aid").text(language.answer().planning_aid),
         panel::announcer(state, language),
     ])
+}
+
+/// The further part.
+pub fn further_part(state: State) -> El {
+    let whole = el("div").class("further-part");
+    whole.children_with(move || {
+        let language = state.language.get();
+        vec![
+            framed(state, "drawing close-up").child(&drawing::close_up(state, language)),
+            framed(state, "drawing ladder").child(&drawing::ladder(state, language)),
+            framed(state, "drawing chart").child(&drawing::depth_chart(state, language)),
+            panel::folds(state, language),
+            panel::losses(state, language),
+            panel::summary(state, language),
+            panel::cautions(state, language),
+        ]
+    })
 }
 
 /// Starting over, and the address that reopens this design.
@@ -51,7 +63,7 @@ fn foot(state: State, language: Language) -> El {
         .text(words.start_over)
         .on("click", move |_| state.start_over());
     let foot = el("div").class("foot").child(&start_over);
-    let foot = if state.in_address.get_value() {
+    let foot = if state.in_address.get() {
         let address = move || format!("#{}", state.chosen(link_of));
         let link = el("a").test_id("design-link").text(words.link).attr_with("href", address);
         foot.child(&link)

@@ -1,187 +1,80 @@
-//! Asks the worker for the fields that the present design lacks, and learns what it says.
+//! Asks the worker for the fields that the present design lacks.
 
-use inchwise_aside::{Message, pack_design};
-use inchwise_core::conduction::ConductionError;
-use inchwise_core::design::{CheckedDesign, EndWallTreatment};
-use inchwise_core::detail::{DetailField, Effort, placed_detail};
-use inchwise_core::envelope::{Amount, Envelope, Place};
-use inchwise_core::room::Room;
-use inchwise_core::tradeoff::WallDepthPoint;
-use js_sys::{Array, Float64Array, Object, Reflect};
-use leptos::prelude::*;
-use wasm_bindgen::JsCast;
-use wasm_bindgen::prelude::{Closure, JsValue};
-use web_sys::{MessageEvent, Worker};
+use inchwise_aside::pack_design;
+use js_sys::{Float64Array, Object, Reflect};
+use wasm_bindgen::prelude::JsValue;
+use web_sys::Worker;
 
-use crate::dom::keep_up;
 use crate::drawing::geometry::depths;
+use crate::ledger::{Ledger, Request};
+use crate::reactive::{Watched, keep_up, untracked};
 use crate::state::{Outcome, State};
 
-/// Answers to older requests than this many are let go.
-const REMEMBERED: usize = 8;
-
-/// The points of the curve over wall depth, treatment by treatment.
-pub type CurvePoints = Vec<(EndWallTreatment, Vec<WallDepthPoint>)>;
-
-/// What was asked under one number.
-struct Request {
-    number: u32,
-    checked: CheckedDesign,
-    places: Vec<(Place, Amount)>,
-    /// The points so far of the curve that was asked with it.
-    points: CurvePoints,
-    with_curve: bool,
-}
-
-/// The worker and what hears it.
-struct Hand {
-    worker: Worker,
-    _on_message: Closure<dyn FnMut(MessageEvent)>,
-}
+/// Who else is told of a request.
+pub type Told = Box<dyn Fn(&Request)>;
 
 /// The work aside of one planner.
 #[derive(Clone, Copy)]
 pub struct Aside {
     state: State,
-    hand: StoredValue<Option<Hand>, LocalStorage>,
-    requests: StoredValue<Vec<Request>>,
+    ledger: Ledger,
+    worker: Watched<Worker>,
+    told: Watched<Option<Told>>,
 }
 
 impl Aside {
     /// Sets a worker to work for as long as the planner stands.
-    pub fn start(state: State, worker: Worker) {
-        let aside = Self {
-            state,
-            hand: StoredValue::new_local(None),
-            requests: StoredValue::new(Vec::new()),
-        };
-        let on_message = Closure::<dyn FnMut(MessageEvent)>::new(move |event: MessageEvent| {
-            let answers = event.data().dyn_into::<Array>().unwrap_or_default();
-            let answers = answers.iter().filter_map(|answer| answer.dyn_into().ok());
-            aside.hear(answers.map(|answer: Float64Array| answer.to_vec()));
-        });
-        worker.set_onmessage(Some(on_message.as_ref().unchecked_ref()));
-        aside.hand.set_value(Some(Hand { worker, _on_message: on_message }));
-        keep_up(Box::new(move || aside.ask()));
-        on_cleanup(move || aside.stop());
+    pub fn start(state: State, worker: Worker) -> Self {
+        let ledger = Ledger::new(state);
+        ledger.listen(worker.clone());
+        let told = Watched::new(None);
+        let aside = Self { state, ledger, worker: Watched::new(worker), told };
+        keep_up(Box::new(move || aside.ask(false)));
+        aside
+    }
+
+    /// Tells somebody of each request from now on, and asks for everything once more, so that he
+    /// hears of it.
+    pub fn tell(self, told: Told) {
+        self.told.update_untracked(|now| *now = Some(told));
+        untracked(|| self.ask(true));
     }
 
     /// Asks for the present design, unless nothing of it is lacking.
-    fn ask(self) {
-        let lawful = self.state.chosen(|design| design.check().ok());
-        let key = self.state.curve_key.get();
-        let Some(checked) = lawful else { return };
+    fn ask(self, again: bool) {
+        let (is_lawful, is_lacking) =
+            self.state.look(|outcome| (outcome.errors.is_empty(), outcome.is_refining()));
+        let key = self.state.curve_key();
         let with_curve = self
             .state
             .curve
             .with_untracked(|curve| curve.as_ref().is_none_or(|(known, _)| *known != key));
-        let is_lacking = untrack(|| self.state.look(Outcome::is_refining));
-        if !is_lacking && !with_curve {
+        if !is_lawful || !(is_lacking || with_curve || again) {
             return;
         }
-        let sweep: Vec<f64> = if with_curve {
-            depths(checked.design(), key.1).iter().map(|d| d.value()).collect()
-        } else {
-            Vec::new()
-        };
-        let places = Envelope::of(&checked, &Room::of(&checked).clear).places;
-        let design = pack_design(checked.design());
-        let number = self
-            .requests
-            .try_update_value(|requests| {
-                let number = requests.last().map_or(1, |last| last.number.wrapping_add(1));
-                if requests.len() == REMEMBERED {
-                    drop(requests.remove(0));
-                }
-                let points = Vec::new();
-                requests.push(Request { number, checked, places, points, with_curve });
-                number
-            })
-            .unwrap_or_default();
-        self.hand.try_with_value(|hand| {
-            if let Some(hand) = hand {
-                post(&hand.worker, number, &design, &sweep);
+        let curve = (with_curve || again).then_some(key.1);
+        let request = self.state.look(|outcome: &Outcome| Request {
+            number: self.ledger.next_number(),
+            design: pack_design(outcome.good.checked.design()),
+            curve,
+        });
+        let sweep: Vec<f64> =
+            curve.iter().flat_map(|&units| depths(&key.0, units)).map(|d| d.value()).collect();
+        self.worker.with_untracked(|worker| post(worker, &request, &sweep));
+        self.told.with_untracked(|told| {
+            if let Some(told) = told {
+                told(&request);
             }
         });
-    }
-
-    /// Learns what was said; the page is told once for all of it.
-    fn hear(self, answers: impl Iterator<Item = Vec<f64>>) {
-        let mut learned = false;
-        let mut curve = None;
-        for (number, message) in answers.filter_map(|answer| Message::unpack(&answer)) {
-            self.requests.try_update_value(|requests| {
-                let newest = requests.last().map(|last| last.number);
-                let Some(request) = requests.iter_mut().find(|one| one.number == number) else {
-                    return;
-                };
-                match message {
-                    Message::Solved { place, field } => {
-                        learned |= self.learn(request, place, Ok(*field));
-                    }
-                    Message::Failed { place, error } => {
-                        learned |= self.learn(request, place, Err(error));
-                    }
-                    Message::CurvePoint { treatment, point } => {
-                        push_point(&mut request.points, EndWallTreatment::ALL[treatment], point);
-                    }
-                    Message::Done if request.with_curve && newest == Some(number) => {
-                        curve = Some(std::mem::take(&mut request.points));
-                    }
-                    Message::Done => {}
-                }
-            });
-        }
-        if learned {
-            self.state.learned.try_update(|count| *count = count.wrapping_add(1));
-        }
-        if let Some(points) = curve {
-            let key = self.state.curve_key.get_untracked();
-            self.state.curve.try_set(Some((key, points)));
-        }
-    }
-
-    fn learn(
-        self,
-        request: &Request,
-        place: usize,
-        outcome: Result<DetailField, ConductionError>,
-    ) -> bool {
-        let Some(&(place, amount)) = request.places.get(place) else { return false };
-        self.state
-            .memory
-            .try_update_value(|memory| {
-                let checked = &request.checked;
-                let placed = placed_detail(checked, place, amount, memory, Effort::Known);
-                let Some(detail) = placed.detail else { return false };
-                if memory.known(&detail).is_some() {
-                    return false;
-                }
-                memory.learn(detail, outcome);
-                true
-            })
-            .unwrap_or(false)
-    }
-
-    fn stop(self) {
-        if let Some(Some(hand)) = self.hand.try_update_value(Option::take) {
-            hand.worker.set_onmessage(None);
-        }
+        self.ledger.note(request);
     }
 }
 
-fn push_point(points: &mut CurvePoints, treatment: EndWallTreatment, point: WallDepthPoint) {
-    match points.iter_mut().find(|(known, _)| *known == treatment) {
-        Some((_, points)) => points.push(point),
-        None => points.push((treatment, vec![point])),
-    }
-}
-
-fn post(worker: &Worker, request: u32, design: &[f64], depths: &[f64]) {
+fn post(worker: &Worker, request: &Request, depths: &[f64]) {
     let message = Object::new();
     let entries: [(&str, JsValue); 3] = [
-        ("request", JsValue::from(request)),
-        ("design", Float64Array::from(design).into()),
+        ("request", JsValue::from(request.number)),
+        ("design", Float64Array::from(&*request.design).into()),
         ("depths", Float64Array::from(depths).into()),
     ];
     for (key, value) in entries {

@@ -4,18 +4,37 @@
 //! fragment. Here every closure is boxed and every element is one type: the same page in a
 //! fraction of the bytes, and of the time for one step of a slider.
 
+use std::rc::Rc;
 use std::time::Duration;
 
-use leptos::prelude::{
-    LocalStorage, RenderEffect, StoredValue, TimeoutHandle, UpdateValue, document, on_cleanup,
-    set_timeout_with_handle,
-};
-use leptos::tachys::renderer::dom::Dom;
 use wasm_bindgen::closure::Closure;
 use wasm_bindgen::{JsCast, JsValue};
-use web_sys::{Element, Event, HtmlElement, HtmlInputElement, HtmlSelectElement, ShadowRoot};
+use web_sys::{
+    Document, Element, Event, HtmlElement, HtmlInputElement, HtmlSelectElement, ShadowRoot, Window,
+};
+
+use crate::reactive::{Watched, at_end, keep_up};
 
 const SVG: &str = "http://www.w3.org/2000/svg";
+
+/// The window the planner stands in.
+pub fn window() -> Window {
+    web_sys::window().expect("a planner stands on a page")
+}
+
+fn document() -> Document {
+    window().document().expect("a planner stands on a page")
+}
+
+/// Listens to an event of the window for as long as the present scope stands.
+pub fn listen_to_window(event: &'static str, hear: Box<dyn FnMut()>) {
+    let listener = Closure::wrap(hear);
+    let _ = window().add_event_listener_with_callback(event, listener.as_ref().unchecked_ref());
+    at_end(Box::new(move || {
+        let _ =
+            window().remove_event_listener_with_callback(event, listener.as_ref().unchecked_ref());
+    }));
+}
 
 /// An element of the document. A copy is the same element.
 #[derive(Clone)]
@@ -23,12 +42,12 @@ pub struct El(Element);
 
 /// A new HTML element.
 pub fn el(tag: &str) -> El {
-    El(Dom::create_element(tag, None))
+    El(document().create_element(tag).expect("the name of an element is lawful"))
 }
 
 /// A new SVG element.
 pub fn svg(tag: &str) -> El {
-    El(Dom::create_element(tag, Some(SVG)))
+    El(document().create_element_ns(Some(SVG), tag).expect("the name of an element is lawful"))
 }
 
 /// The number field or slider that an event happened to.
@@ -39,11 +58,6 @@ pub fn input_of(event: &Event) -> Option<HtmlInputElement> {
 /// The list that an event happened to.
 pub fn select_of(event: &Event) -> Option<HtmlSelectElement> {
     event.current_target()?.dyn_into().ok()
-}
-
-/// Runs at once and again after each change of what it read, as long as its owner lives.
-pub fn keep_up(mut update: Box<dyn FnMut()>) {
-    StoredValue::new_local(RenderEffect::new(move |_: Option<()>| update()));
 }
 
 impl El {
@@ -252,37 +266,38 @@ impl El {
 }
 
 /// Something to be done once nothing has happened for a while; each new wish takes the place of
-/// the one before. It ends with its owner.
+/// the one before. It ends with its scope.
 #[derive(Clone, Copy)]
-pub struct Waiting(StoredValue<Wish, LocalStorage>);
+pub struct Waiting(Watched<Wish>);
 
 #[derive(Default)]
 struct Wish {
     act: Option<Box<dyn FnOnce()>>,
     /// When, ms.
     due: f64,
-    timer: Option<TimeoutHandle>,
+    /// The timer that runs.
+    timer: Option<i32>,
 }
 
 impl Waiting {
     /// Nothing waits yet.
     pub fn new() -> Self {
-        let waiting = Self(StoredValue::new_local(Wish::default()));
-        on_cleanup(move || {
-            let timer = waiting.0.try_update_value(|wish| wish.timer.take()).flatten();
-            if let Some(timer) = timer {
-                timer.clear();
+        let waiting = Self(Watched::new(Wish::default()));
+        at_end(Box::new(move || {
+            if let Some(Some(timer)) = waiting.0.update_untracked(|wish| wish.timer.take()) {
+                window().clear_timeout_with_handle(timer);
             }
-        });
+        }));
         waiting
     }
 
     /// Does it after so long, unless another wish comes first. While one timer runs no other is
     /// set: it finds out by itself that it rang too early.
     pub fn after(self, rest: Duration, act: Box<dyn FnOnce()>) {
-        let idle = self.0.try_update_value(|wish| {
+        let rest = rest.as_secs_f64() * 1000.0;
+        let idle = self.0.update_untracked(|wish| {
             wish.act = Some(act);
-            wish.due = js_sys::Date::now() + rest.as_secs_f64() * 1000.0;
+            wish.due = js_sys::Date::now() + rest;
             wish.timer.is_none()
         });
         if idle == Some(true) {
@@ -290,22 +305,71 @@ impl Waiting {
         }
     }
 
-    fn set_timer(self, rest: Duration) {
-        let timer = set_timeout_with_handle(move || self.ring(), rest).ok();
-        self.0.try_update_value(|wish| wish.timer = timer);
+    fn set_timer(self, rest: f64) {
+        let ring = Closure::once_into_js(move || self.ring());
+        let timer = window().set_timeout_with_callback_and_timeout_and_arguments_0(
+            ring.unchecked_ref(),
+            rest.ceil() as i32,
+        );
+        self.0.update_untracked(|wish| wish.timer = timer.ok());
     }
 
     fn ring(self) {
         let now = js_sys::Date::now();
-        let due = self.0.try_update_value(|wish| {
+        let due = self.0.update_untracked(|wish| {
             wish.timer = None;
             let early = wish.due - now;
             if early > 1.0 { Err(early) } else { Ok(wish.act.take()) }
         });
         match due {
-            Some(Err(early)) => self.set_timer(Duration::from_secs_f64(early / 1000.0)),
+            Some(Err(early)) => self.set_timer(early),
             Some(Ok(Some(act))) => act(),
             Some(Ok(None)) | None => {}
+        }
+    }
+}
+
+/// Something done at most once in so long, however often it is asked for: at once, and once more
+/// after the pause if it was asked for meanwhile.
+#[derive(Clone, Copy)]
+pub struct Pace(Watched<Beat>);
+
+struct Beat {
+    rest: Duration,
+    act: Rc<dyn Fn()>,
+    /// Whether the pause runs.
+    pausing: bool,
+    /// Whether it was asked for during the pause.
+    asked: bool,
+    waiting: Waiting,
+}
+
+impl Pace {
+    /// A pace for what is done.
+    pub fn new(rest: Duration, act: Box<dyn Fn()>) -> Self {
+        let waiting = Waiting::new();
+        Self(Watched::new(Beat { rest, act: act.into(), pausing: false, asked: false, waiting }))
+    }
+
+    /// Asks for it.
+    pub fn call(self) {
+        let now = self.0.update_untracked(|beat| {
+            beat.asked = true;
+            !std::mem::replace(&mut beat.pausing, true)
+        });
+        if now == Some(true) {
+            self.beat();
+        }
+    }
+
+    fn beat(self) {
+        let act = self.0.update_untracked(|beat| {
+            beat.pausing = beat.asked;
+            std::mem::take(&mut beat.asked).then(|| (Rc::clone(&beat.act), beat.rest, beat.waiting))
+        });
+        if let Some(Some((act, rest, waiting))) = act {
+            act();
+            waiting.after(rest, Box::new(move || self.beat()));
         }
     }
 }

@@ -7,14 +7,22 @@ extern crate inchwise_tests;
 
 mod app;
 mod aside;
+mod choices;
 mod dom;
 pub mod drawing;
-mod embed;
+mod first;
+mod further;
+mod ledger;
+mod line;
 pub mod link;
 pub mod measure;
 mod outward;
 mod panel;
+mod reactive;
 pub mod state;
 pub mod text;
 
-pub use embed::{Handle, mount};
+pub use choices::Packed;
+pub use first::Planner;
+pub use further::Further;
+pub use ledger::Request;

@@ -7,13 +7,13 @@ use std::time::Duration;
 use inchwise_core::design::Design;
 use inchwise_core::evaluate::Evaluation;
 use js_sys::{Object, Reflect};
-use leptos::prelude::*;
 use wasm_bindgen::JsValue;
 use web_sys::{CustomEvent, CustomEventInit, HtmlElement};
 
-use crate::dom::{Waiting, keep_up};
+use crate::dom::{Waiting, listen_to_window, window};
 use crate::link::{design_of_link, entries, is_link, link_of};
 use crate::measure::plain_number;
+use crate::reactive::keep_up;
 use crate::state::{ChangedBy, State};
 
 /// The event that follows every change to a lawful design.
@@ -33,7 +33,7 @@ pub fn tell_host(state: State, host: HtmlElement) {
     keep_up(Box::new(move || {
         let outcome = state.now();
         if !std::mem::take(&mut first) && outcome.errors.is_empty() {
-            let (host, changed_by) = (host.clone(), state.changed_by.get_value());
+            let (host, changed_by) = (host.clone(), state.changed_by.get_untracked());
             let tell = move || send(&host, detail(&outcome.good, changed_by));
             waiting.after(EVENT_REST, Box::new(tell));
         }
@@ -100,10 +100,9 @@ fn detail(evaluation: &Evaluation, changed_by: ChangedBy) -> Object {
 /// Keeps the design in the fragment of the page's address: read now and whenever it changes,
 /// written when things have come to rest.
 pub fn keep_in_address(state: State) {
-    state.in_address.set_value(true);
+    state.in_address.set(true);
     read_address(state);
-    let listener = window_event_listener_untyped("hashchange", move |_| read_address(state));
-    on_cleanup(move || listener.remove());
+    listen_to_window("hashchange", Box::new(move || read_address(state)));
     let waiting = Waiting::new();
     let mut first = true;
     keep_up(Box::new(move || {
@@ -122,7 +121,7 @@ fn read_address(state: State) {
     if !is_link(text) {
         return;
     }
-    let known = state.design.with_untracked(link_of);
+    let known = state.chosen_untracked(link_of);
     match design_of_link(text) {
         Ok(design) if text != known => {
             state.replace(design);

@@ -3,32 +3,33 @@
 //! One signal holds the design; the outcome is derived from it. Nothing writes a signal from an
 //! effect.
 
-use std::sync::Arc;
+use std::rc::Rc;
 
 use inchwise_core::design::{CheckedDesign, Design, DesignError, Field};
 use inchwise_core::detail::{DetailMemory, Effort};
 use inchwise_core::evaluate::{Evaluation, evaluate_with};
 use inchwise_core::heat_loss::HeatLoss;
 use inchwise_core::tradeoff::{WallDepthPoint, point_of};
-use leptos::prelude::*;
 
-use crate::aside::CurvePoints;
+use crate::choices::Choices;
 use crate::drawing::geometry::swept_away;
+use crate::ledger::CurvePoints;
 use crate::measure::{Notation, UnitSystem, Unread};
+use crate::reactive::Watched;
 use crate::text::Language;
 
 /// What follows from the present choices.
 #[derive(Clone)]
 pub struct Outcome {
     /// The evaluation of the last design that passed its check.
-    pub good: Arc<Evaluation>,
+    pub good: Rc<Evaluation>,
     /// What is wrong with the present choices; empty when `good` is theirs.
     pub errors: Vec<DesignError>,
     /// The heat loss to show; none before the first with every part in it. While parts are being
     /// solved, theirs are taken over from the last such one.
-    pub heat_loss: Option<Arc<HeatLoss>>,
+    pub heat_loss: Option<Rc<HeatLoss>>,
     /// The last heat loss with every part in it.
-    complete: Option<Arc<HeatLoss>>,
+    complete: Option<Rc<HeatLoss>>,
     /// The last point on the curve over wall depth; none before the first.
     pub point: Option<WallDepthPoint>,
 }
@@ -43,7 +44,7 @@ impl Outcome {
 
 impl PartialEq for Outcome {
     fn eq(&self, other: &Self) -> bool {
-        Arc::ptr_eq(&self.good, &other.good)
+        Rc::ptr_eq(&self.good, &other.good)
             && self.errors == other.errors
             && self.heat_loss == other.heat_loss
     }
@@ -77,97 +78,110 @@ pub type CurveKey = (Design, UnitSystem);
 #[derive(Clone, Copy)]
 pub struct State {
     /// The choices as given, lawful or not.
-    pub design: RwSignal<Design>,
-    /// Everything that follows.
-    pub outcome: Memo<Outcome>,
-    /// Typed texts that are no values; the design does not know of them.
-    pub unread: RwSignal<Vec<UnreadText>>,
-    /// Metric or imperial.
-    pub units: RwSignal<UnitSystem>,
-    /// The language of every word.
-    pub language: RwSignal<Language>,
-    /// Solved fields, kept so that a change that does not touch them solves nothing.
-    pub memory: StoredValue<DetailMemory>,
+    design: Watched<Design>,
     /// Moves on whenever a field was learned.
-    pub learned: RwSignal<u32>,
-    /// What the curve over wall depth depends on: all but wall depth and treatment.
-    pub curve_key: Memo<CurveKey>,
+    learned: Watched<u32>,
+    /// What follows, and whether choices or fields have changed since.
+    latest: Watched<(Option<Outcome>, bool)>,
+    /// Typed texts that are no values; the design does not know of them.
+    pub unread: Watched<Vec<UnreadText>>,
+    /// Metric or imperial.
+    pub units: Watched<UnitSystem>,
+    /// The language of every word.
+    pub language: Watched<Language>,
+    /// Solved fields, kept so that a change that does not touch them solves nothing.
+    pub memory: Watched<DetailMemory>,
     /// The last curve, with what it follows from; none before the first.
-    pub curve: RwSignal<Option<(CurveKey, CurvePoints)>>,
+    pub curve: Watched<Option<(CurveKey, CurvePoints)>>,
     /// Who made the last change.
-    pub changed_by: StoredValue<ChangedBy>,
+    pub changed_by: Watched<ChangedBy>,
     /// Whether the design is kept in the page's address.
-    pub in_address: StoredValue<bool>,
+    pub in_address: Watched<bool>,
     /// Whether the page's address held a design that could not be read.
-    pub link_unread: RwSignal<bool>,
+    pub link_unread: Watched<bool>,
+}
+
+/// Everything that follows from choices and the fields known so far. Fields that wait are taken
+/// over from what followed last.
+fn follow(design: &Design, memory: &mut DetailMemory, last: Option<&Outcome>) -> Outcome {
+    let mut known =
+        |checked: &CheckedDesign| Rc::new(evaluate_with(checked, memory, Effort::Known));
+    let (good, errors) = match design.check() {
+        Ok(checked) => (known(&checked), Vec::new()),
+        Err(errors) => {
+            let checked = last.map(|last| last.good.checked.clone()).unwrap_or_default();
+            (known(&checked), errors)
+        }
+    };
+    let (heat_loss, complete) = if good.heat_loss.is_waiting() {
+        let complete = last.and_then(|last| last.complete.clone());
+        let filled = complete.as_ref().map(|it| good.heat_loss.with_waiting_from(it));
+        (filled.map(Rc::new), complete)
+    } else {
+        let complete = Rc::new(good.heat_loss.clone());
+        (Some(Rc::clone(&complete)), Some(complete))
+    };
+    Outcome { heat_loss, complete, point: point_of(&good).or_else(|| last?.point), good, errors }
+}
+
+fn set_if_other<T: PartialEq + 'static>(value: Watched<T>, other: T) {
+    if value.with_untracked(|value| *value != other) {
+        value.set(other);
+    }
 }
 
 impl State {
     /// A planner that starts from a design; one that does not pass its check starts greyed over
     /// the default design.
     pub fn new(design: Design, units: UnitSystem, language: Language) -> Self {
-        let memory = StoredValue::new(DetailMemory::that_learns());
-        let design = RwSignal::new(design);
-        let learned = RwSignal::new(0_u32);
-        let units = RwSignal::new(units);
-        let outcome = Memo::new(move |last: Option<&Outcome>| {
-            learned.track();
-            let known = |checked: &CheckedDesign| {
-                let taken = memory.try_update_value(|fields| {
-                    std::mem::replace(fields, DetailMemory::that_learns())
-                });
-                let mut fields = taken.unwrap_or_else(DetailMemory::that_learns);
-                let good = Arc::new(evaluate_with(checked, &mut fields, Effort::Known));
-                memory.try_set_value(fields);
-                good
-            };
-            let (good, errors) = match design.with(Design::check) {
-                Ok(checked) => (known(&checked), Vec::new()),
-                Err(errors) => {
-                    let checked = last.map(|last| last.good.checked.clone()).unwrap_or_default();
-                    (known(&checked), errors)
-                }
-            };
-            let (heat_loss, complete) = if good.heat_loss.is_waiting() {
-                let complete = last.and_then(|last| last.complete.clone());
-                let filled = complete.as_ref().map(|it| good.heat_loss.with_waiting_from(it));
-                (filled.map(Arc::new), complete)
-            } else {
-                let complete = Arc::new(good.heat_loss.clone());
-                (Some(Arc::clone(&complete)), Some(complete))
-            };
-            Outcome {
-                heat_loss,
-                complete,
-                point: point_of(&good).or_else(|| last?.point),
-                good,
-                errors,
-            }
-        });
-        let curve_key = Memo::new(move |_| {
-            let swept = outcome.with(|outcome| swept_away(outcome.good.checked.design()));
-            (swept, units.get())
-        });
         Self {
-            design,
-            outcome,
-            unread: RwSignal::new(Vec::new()),
-            units,
-            language: RwSignal::new(language),
-            memory,
-            learned,
-            curve_key,
-            curve: RwSignal::new(None),
-            changed_by: StoredValue::new(ChangedBy::Host),
-            in_address: StoredValue::new(false),
-            link_unread: RwSignal::new(false),
+            design: Watched::new(design),
+            learned: Watched::new(0),
+            latest: Watched::new((None, true)),
+            unread: Watched::new(Vec::new()),
+            units: Watched::new(units),
+            language: Watched::new(language),
+            memory: Watched::new(DetailMemory::that_learns()),
+            curve: Watched::new(None),
+            changed_by: Watched::new(ChangedBy::Host),
+            in_address: Watched::new(false),
+            link_unread: Watched::new(false),
         }
+    }
+
+    /// What the curve over wall depth depends on.
+    pub fn curve_key(self) -> CurveKey {
+        (self.look(|outcome| swept_away(outcome.good.checked.design())), self.units.get())
+    }
+
+    /// Says that fields were learned.
+    pub fn has_learned(self) {
+        self.grow_stale();
+        self.learned.update(|count| *count = count.wrapping_add(1));
+    }
+
+    fn grow_stale(self) {
+        self.latest.update_untracked(|(_, stale)| *stale = true);
     }
 
     /// What follows from the present choices; whoever asks is told when it changes.
     #[inline(never)]
     pub fn now(self) -> Outcome {
-        self.outcome.get()
+        self.learned.track();
+        self.design.with(|design| {
+            let follows = self.latest.update_untracked(|(last, stale)| {
+                if let (Some(outcome), false) = (&last, *stale) {
+                    return outcome.clone();
+                }
+                let outcome = self
+                    .memory
+                    .update_untracked(|memory| follow(design, memory, last.as_ref()))
+                    .expect("values of one planner end together");
+                (*last, *stale) = (Some(outcome.clone()), false);
+                outcome
+            });
+            follows.expect("values of one planner end together")
+        })
     }
 
     /// Something about what follows from the present choices.
@@ -175,20 +189,42 @@ impl State {
         at(&self.now())
     }
 
-    /// The choices; whoever asks is told when they change.
-    #[inline(never)]
-    fn choices(self) -> Design {
-        self.design.get()
+    /// Everything that was chosen; whoever asks is told when it changes.
+    pub fn choices(self) -> Choices {
+        Choices {
+            design: self.design.get(),
+            units: self.units.get(),
+            language: self.language.get(),
+            changed_by: self.changed_by.get_untracked(),
+            unread: self.unread.get(),
+        }
     }
 
-    /// Something about the choices.
+    /// Takes over what was chosen in the other part of the page.
+    pub fn adopt(self, choices: Choices) {
+        self.changed_by.set(choices.changed_by);
+        set_if_other(self.units, choices.units);
+        set_if_other(self.language, choices.language);
+        set_if_other(self.unread, choices.unread);
+        if self.chosen_untracked(|design| *design != choices.design) {
+            self.grow_stale();
+            self.design.set(choices.design);
+        }
+    }
+
+    /// Something about the design; whoever asks is told when it changes.
     pub fn chosen<R>(self, at: impl FnOnce(&Design) -> R) -> R {
-        at(&self.choices())
+        self.design.with(at)
+    }
+
+    /// Something about the choices as they stand.
+    pub fn chosen_untracked<R>(self, at: impl FnOnce(&Design) -> R) -> R {
+        self.design.with_untracked(at)
     }
 
     /// The last good evaluation; whoever asks is told when it changes.
-    pub fn good(self) -> Arc<Evaluation> {
-        self.look(|outcome| Arc::clone(&outcome.good))
+    pub fn good(self) -> Rc<Evaluation> {
+        self.look(|outcome| Rc::clone(&outcome.good))
     }
 
     /// How figures are written now; whoever asks is told when it changes.
@@ -219,14 +255,16 @@ impl State {
 
     /// Changes the choices on behalf of the visitor.
     pub fn choose(self, change: impl FnOnce(&mut Design)) {
-        self.changed_by.set_value(ChangedBy::Visitor);
+        self.changed_by.set(ChangedBy::Visitor);
+        self.grow_stale();
         self.design.update(change);
     }
 
     /// Replaces all choices on behalf of the page.
     pub fn replace(self, design: Design) {
-        self.changed_by.set_value(ChangedBy::Host);
+        self.changed_by.set(ChangedBy::Host);
         self.forget_unread(Field::ALL);
+        self.grow_stale();
         self.design.set(design);
     }
 

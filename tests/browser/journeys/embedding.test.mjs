@@ -22,7 +22,7 @@ test("two planners on one page keep their own choices", async () => {
   await first.deepenByKeys(4);
   assert.notEqual(await first.reading(), untouched);
   assert.equal(await second.reading(), untouched);
-  assert.equal(visit.fetched().filter((name) => name === "inchwise_bg.wasm").length, 1);
+  assert.equal(visit.fetched().filter((name) => name === "planner_bg.wasm").length, 1);
   await visit.wasClean();
   await visit.end();
 });
@@ -79,9 +79,9 @@ test("a planner far below the screen costs the page nothing until it comes near"
   await visit.openHost(`${far}<inchwise-planner><p>Worked sizes</p></inchwise-planner>`);
   await visit.page.waitForTimeout(400);
   assert.ok(visit.fetched().includes("embed.js"));
-  assert.ok(!visit.fetched().includes("inchwise_bg.wasm"));
+  assert.ok(!visit.fetched().includes("planner_bg.wasm"));
   await new Planner(visit.page).ready();
-  assert.ok(visit.fetched().includes("inchwise_bg.wasm"));
+  assert.ok(visit.fetched().includes("planner_bg.wasm"));
   await visit.end();
 });
 
@@ -98,7 +98,7 @@ test("if the planner cannot start, what the page wrote stays and a quiet line sa
 
 test("the quiet line speaks the page's language", async () => {
   const visit = await begin();
-  await visit.context.route("**/element.css", (route) => route.fulfill({ status: 404 }));
+  await visit.context.route("**/planner.css", (route) => route.fulfill({ status: 404 }));
   await visit.openHost('<div lang="fr-CA"><inchwise-planner></inchwise-planner></div>');
   const planner = new Planner(visit.page);
   await planner.apology.waitFor();

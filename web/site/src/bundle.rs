@@ -20,11 +20,30 @@ use crate::{
 /// The element's script: the one address a host page writes.
 const SHIM: &str = "embed.js";
 
-/// The element's style sheets, which the element's script fetches.
-const ELEMENT_STYLES: [&str; 2] = ["element.css", "drawing.css"];
+/// The parts of the first part's style sheet, in the order in which later rules win.
+const PLANNER_STYLES: [&str; 15] = [
+    "colours",
+    "words",
+    "answer",
+    "sheet",
+    "field",
+    "options",
+    "folds",
+    "losses",
+    "cautions",
+    "widths",
+    "print",
+    "drawing",
+    "grips",
+    "ladder-and-chart",
+    "drawing-widths",
+];
 
-/// The planner: its script and wasm, loaded when the element nears the screen.
-const PLANNER: &str = "inchwise";
+/// The first part of the page: its script and wasm, loaded when the element nears the screen.
+const PLANNER: &str = "planner";
+
+/// The further part of the page: loaded behind the first.
+const FURTHER: &str = "further";
 
 /// The solver alone: loaded by the worker, behind the page.
 const SOLVER: &str = "solver";
@@ -47,7 +66,7 @@ pub(crate) fn build_and_weigh() -> Result<Weight> {
 /// Builds dist.
 pub(crate) fn build() -> Result<()> {
     machine::wasm_target()?;
-    compile(&["--profile", "page", "--lib"])?;
+    compile(&["--profile", "page", "--example", "planner", "--example", "further"])?;
     compile(&["--release", "--example", "solver", "--example", "evaluate"])?;
 
     // Everything is made beside dist first, so that a failure leaves the last good one standing.
@@ -56,13 +75,15 @@ pub(crate) fn build() -> Result<()> {
     empty(&fresh)?;
     let parts = fresh.join(VERSIONS).join("fresh");
     let compiled = project::target().join(project::WASM).join("release");
-    let page = project::target().join(project::WASM).join("page/inchwise_web.wasm");
-    glue::generate(&page, &parts, PLANNER)?;
+    let page = project::target().join(project::WASM).join("page");
+    glue::generate(&page.join("examples/planner.wasm"), &parts, PLANNER)?;
+    glue::generate(&page.join("examples/further.wasm"), &parts, FURTHER)?;
     glue::generate(&compiled.join("examples/solver.wasm"), &parts, SOLVER)?;
     glue::generate(&compiled.join("examples/evaluate.wasm"), &parts, ENGINE)?;
-    for style in ELEMENT_STYLES {
-        copy(&root.join("style").join(style), &parts.join(style))?;
-    }
+    let styles = root.join("style");
+    join(&styles.join(PLANNER), &PLANNER_STYLES.map(|part| format!("{part}.css")), &parts)?;
+    // What comes with the further part has one subject a file; their order does not matter.
+    join(&styles.join(FURTHER), &files(&styles.join(FURTHER), |_| true)?, &parts)?;
     // The hand-written scripts go beside the wasm: all of them but the element's own.
     for name in files(&root.join("web"), |name| name.ends_with(".js") && name != SHIM)? {
         copy(&root.join("web").join(&name), &parts.join(&name))?;
@@ -75,7 +96,7 @@ pub(crate) fn build() -> Result<()> {
 
     let page = read(&root.join("index.html"))?;
     write(&fresh.join("index.html"), &filled(&page, fallback::MARK, &fallback::block()?)?)?;
-    for name in files(&root.join("style"), |name| !ELEMENT_STYLES.contains(&name))? {
+    for name in files(&styles, |_| true)? {
         copy(&root.join("style").join(&name), &fresh.join("style").join(&name))?;
     }
 
@@ -106,6 +127,11 @@ pub(crate) fn belongs_to_element(name: &str) -> bool {
 /// Whether a file of the element is only loaded when a page asks the engine itself.
 pub(crate) fn is_engine(name: &str) -> bool {
     is_part(name, ENGINE)
+}
+
+/// Whether a file of the element is loaded behind the first part of the page.
+pub(crate) fn is_further(name: &str) -> bool {
+    is_part(name, FURTHER)
 }
 
 /// Whether a file of the element is loaded by the worker, when the page already stands.
@@ -144,6 +170,17 @@ fn files(folder: &Path, wanted: impl Fn(&str) -> bool) -> Result<Vec<String>> {
     list(folder, folder, &mut names)?;
     names.retain(|name| !name.contains('/') && wanted(name));
     Ok(names)
+}
+
+/// Joins style sheets of a folder to one of the folder's name in `to`.
+fn join(folder: &Path, names: &[String], to: &Path) -> Result<()> {
+    let known = files(folder, |_| true)?;
+    if let Some(stray) = known.iter().find(|name| !names.contains(name)) {
+        bail!("{stray} stands in {} and has no place in the order.", folder.display());
+    }
+    let sheets = names.iter().map(|name| read(&folder.join(name))).collect::<Result<Vec<_>>>()?;
+    let name = folder.file_name().unwrap_or_default();
+    write(&to.join(name).with_extension("css"), &sheets.join("\n"))
 }
 
 /// A name for what a folder holds: equal contents have equal names.
@@ -216,7 +253,7 @@ mod tests {
 
     #[test]
     fn only_the_version_folder_is_versioned() {
-        assert!(is_versioned("element/0123/inchwise.js"));
+        assert!(is_versioned("element/0123/planner.js"));
         assert!(!is_versioned("embed.js"));
         assert!(belongs_to_element("embed.js"));
         assert!(!belongs_to_element("style/shop.css"));

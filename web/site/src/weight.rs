@@ -9,35 +9,28 @@ use crate::{bundle, mime, project};
 /// What the first load of the element should weigh at most, in bytes after brotli.
 const BAR: usize = 120_000;
 
-/// What it must not go over: a little more than it weighed when last looked at. It may only be
-/// lowered, until it meets the bar.
-const CEILING: usize = 158_000;
-
 /// What one build weighs.
 pub(crate) struct Weight {
     first_load: usize,
 }
 
 impl Weight {
-    /// An error when the first load is over the ceiling.
+    /// An error when the first load is over the bar.
     pub(crate) fn check(&self) -> Result<()> {
-        if self.first_load > CEILING {
-            bail!(
-                "The first load of the element weighs {} after brotli, over the ceiling of {}.",
-                kilobytes(self.first_load),
-                kilobytes(CEILING)
-            );
-        }
         if self.first_load > BAR {
-            println!("The bar is missed by {}.", kilobytes(self.first_load - BAR));
+            bail!(
+                "The first load of the element weighs {} after brotli, over the bar of {}.",
+                kilobytes(self.first_load),
+                kilobytes(BAR)
+            );
         }
         Ok(())
     }
 }
 
 /// Weighs dist and prints the table. The element's first load is its script and the folder of its
-/// version but for the solver, which the worker loads once the page stands, and the engine by
-/// itself; those and the page around it are weighed beside it.
+/// version but for the further part, the solver, which the worker loads once the page stands, and
+/// the engine by itself; those and the page around it are weighed beside it.
 pub(crate) fn report() -> Result<Weight> {
     let dist = project::dist();
     let mut names = Vec::new();
@@ -49,10 +42,15 @@ pub(crate) fn report() -> Result<Weight> {
     let (solver, element): (Vec<_>, Vec<_>) =
         element.into_iter().partition(|name| bundle::is_solver(name));
 
+    let (further, element): (Vec<_>, Vec<_>) =
+        element.into_iter().partition(|name| bundle::is_further(name));
+
     println!("\n{:<44} {:>10} {:>10}", "file", "raw", "brotli");
     let first_load = rows(&dist, &element)?;
     println!("{:<44} {:>10} {:>10}", "first load of the element", "", kilobytes(first_load));
     println!("{:<44} {:>10} {:>10}\n", "the bar", "", kilobytes(BAR));
+    let further = rows(&dist, &further)?;
+    println!("{:<44} {:>10} {:>10}\n", "the further part, behind it", "", kilobytes(further));
     let solver = rows(&dist, &solver)?;
     println!("{:<44} {:>10} {:>10}\n", "the solver, behind the page", "", kilobytes(solver));
     let engine = rows(&dist, &engine)?;

@@ -3,12 +3,12 @@
 use inchwise_core::design::EndWallTreatment;
 use inchwise_core::tradeoff::WallDepthPoint;
 use inchwise_core::units::{Length, METRES_PER_INCH};
-use leptos::prelude::{Get, With};
 
 use super::geometry::{ChartPlane, Curve, Pen, Point, curves, frame_face};
 use super::paper::{Drawing, Label, Picture, figure};
-use crate::dom::{El, el, keep_up};
+use crate::dom::{El, el};
 use crate::measure::{Notation, UnitSystem, decimal};
+use crate::reactive::keep_up;
 use crate::state::State;
 use crate::text::Language;
 
@@ -55,9 +55,7 @@ impl Chart {
 
 /// Whether the curve follows from the present choices.
 fn finished(state: State) -> bool {
-    state.curve.with(|curve| {
-        curve.as_ref().is_some_and(|(key, _)| state.curve_key.with(|present| key == present))
-    })
+    state.curve.with(|curve| curve.as_ref().is_some_and(|(key, _)| *key == state.curve_key()))
 }
 
 /// The chart, its axes named, and under it the same as a table.

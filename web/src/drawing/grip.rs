@@ -2,14 +2,14 @@
 
 use inchwise_core::design::{Design, Field, Stack, Surface};
 use inchwise_core::units::Length;
-use leptos::prelude::{GetUntracked, GetValue, SetValue, StoredValue, WithUntracked};
 use wasm_bindgen::JsCast;
 use web_sys::{Element, Event, HtmlElement, KeyboardEvent, PointerEvent};
 
 use super::geometry::{FoamFace, Point, Rect, numbers, percent};
 use super::slot::Slot;
-use crate::dom::{El, el, keep_up};
+use crate::dom::{El, el};
 use crate::measure::{Notation, Scale};
+use crate::reactive::{Watched, keep_up};
 use crate::state::State;
 use crate::text::DrawingWords;
 
@@ -128,7 +128,7 @@ struct Held {
     grip: Grip,
     field: Field,
     state: State,
-    drag: StoredValue<Option<Drag>>,
+    drag: Watched<Option<Drag>>,
 }
 
 impl Held {
@@ -137,7 +137,7 @@ impl Held {
     }
 
     fn depth(self) -> f64 {
-        self.state.design.with_untracked(|design| design.get(self.field).unwrap_or_default())
+        self.state.chosen_untracked(|design| design.get(self.field).unwrap_or_default())
     }
 
     fn put(self, position: i64) {
@@ -158,8 +158,8 @@ impl Held {
         let _ = tag.set_pointer_capture(pointer.pointer_id());
         let _ = tag.focus();
         whole.toggle("dragging", true);
-        let paper = self.state.design.with_untracked(|design| (self.grip.hold)(design).paper);
-        self.drag.set_value(Some(Drag {
+        let paper = self.state.chosen_untracked(|design| (self.grip.hold)(design).paper);
+        self.drag.set(Some(Drag {
             x: f64::from(pointer.client_x()),
             y: f64::from(pointer.client_y()),
             depth: self.depth(),
@@ -169,7 +169,7 @@ impl Held {
 
     fn pull(self, event: &Event) {
         let pointer = event.dyn_ref::<PointerEvent>();
-        let (Some(pointer), Some(drag)) = (pointer, self.drag.get_value()) else { return };
+        let (Some(pointer), Some(drag)) = (pointer, self.drag.get_untracked()) else { return };
         let (x, y) = (f64::from(pointer.client_x()), f64::from(pointer.client_y()));
         let moved = self.grip.towards.along(x - drag.x, y - drag.y) * drag.mm_per_pixel;
         self.put(self.scale().position(drag.depth + Length::mm(moved).value()));
@@ -177,7 +177,7 @@ impl Held {
 
     fn let_go(self, whole: &El) {
         whole.toggle("dragging", false);
-        self.drag.set_value(None);
+        self.drag.set(None);
     }
 
     fn nudge(self, event: &Event) {
@@ -223,7 +223,7 @@ impl Grip {
     pub fn drawn(self, state: State) -> El {
         let whole = el("div").class(self.towards.class());
         let Some(&field) = self.fields.first() else { return whole };
-        let held = Held { grip: self, field, state, drag: StoredValue::new(None) };
+        let held = Held { grip: self, field, state, drag: Watched::new(None) };
         let reading = el("span").class("reading");
         let note = el("span").class("cost").attr("aria-hidden", "true");
         let plate = el("span").class("plate").with(&[

@@ -7,8 +7,9 @@ use inchwise_core::units::Length;
 use super::geometry::{BarRung, Direction, LadderBar, Pen, Point, Rect, numbers, percent};
 use super::paper::figure;
 use super::pattern::Patterns;
-use crate::dom::{El, el, keep_up, svg};
+use crate::dom::{El, el, svg};
 use crate::measure::{NO_BREAK_SPACE, Notation};
+use crate::reactive::keep_up;
 use crate::state::State;
 use crate::text::Language;
 

@@ -7,8 +7,9 @@
 
 use super::geometry::{Point, Rect, numbers, percent};
 use super::slot::Slot;
-use crate::dom::{El, el, keep_up, svg};
+use crate::dom::{El, el, svg};
 use crate::measure::Notation;
+use crate::reactive::keep_up;
 use crate::state::State;
 
 /// Words over the picture.

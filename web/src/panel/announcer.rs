@@ -2,9 +2,8 @@
 
 use std::time::Duration;
 
-use leptos::prelude::{Track, untrack};
-
-use crate::dom::{El, Waiting, el, keep_up};
+use crate::dom::{El, Waiting, el};
+use crate::reactive::{keep_up, untracked};
 use crate::state::{Outcome, State};
 use crate::text::Language;
 
@@ -18,7 +17,7 @@ pub fn announcer(state: State, language: Language) -> El {
     let spoken = place.clone();
     let mut first = true;
     keep_up(Box::new(move || {
-        state.outcome.track();
+        state.now();
         state.units.track();
         // What stands there from the start is found by reading; only changes are announced.
         if !std::mem::take(&mut first) {
@@ -30,7 +29,7 @@ pub fn announcer(state: State, language: Language) -> El {
 }
 
 fn sentence(state: State, language: Language) -> String {
-    untrack(|| {
+    untracked(|| {
         // What is wrong has its own place to be announced.
         if state.stands_in() || state.look(Outcome::is_refining) {
             return String::new();

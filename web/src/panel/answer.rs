@@ -3,7 +3,6 @@
 use inchwise_core::design::Field;
 use inchwise_core::evaluate::Evaluation;
 use inchwise_core::units::Temperature;
-use leptos::prelude::With;
 
 use super::fault::{fault_words, unread_words};
 use super::figure::{Figure, figure};

@@ -5,8 +5,9 @@ use inchwise_core::evaluate::Evaluation;
 use wasm_bindgen::JsCast;
 use web_sys::{Element, Event, HtmlElement};
 
-use crate::dom::{El, el, keep_up};
+use crate::dom::{El, el};
 use crate::measure::{Notation, UnitSystem};
+use crate::reactive::keep_up;
 use crate::state::State;
 use crate::text::Language;
 

@@ -2,7 +2,8 @@
 
 use inchwise_core::design::Design;
 
-use crate::dom::{El, el, keep_up, select_of};
+use crate::dom::{El, el, select_of};
+use crate::reactive::keep_up;
 use crate::state::State;
 
 /// An option: its stable name and its words.

@@ -4,15 +4,15 @@ use inchwise_core::caution::Caution;
 use inchwise_core::design::{Field, Surface};
 use inchwise_core::evaluate::Evaluation;
 use inchwise_core::freight_box::BoxSize;
-use leptos::prelude::{Get, Set};
 
 use super::cautions::note;
 use super::choice::{Choice, chooser, select};
 use super::field::{Entry, field};
 use super::figure::{Figure, figure};
 use super::treatment::treatment;
-use crate::dom::{El, el, keep_up};
+use crate::dom::{El, el};
 use crate::measure::{Notation, UnitSystem};
+use crate::reactive::keep_up;
 use crate::state::State;
 use crate::text::Language;
 

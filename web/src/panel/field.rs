@@ -1,12 +1,12 @@
 //! One numeric choice: slider, typed value and nudges, all through the same door.
 
 use inchwise_core::design::{Design, Field};
-use leptos::prelude::{GetUntracked, With, WithUntracked, untrack};
 use wasm_bindgen::{JsCast, JsValue};
 
 use super::fault::{fault_words, in_order, unread_words};
-use crate::dom::{El, el, input_of, keep_up};
+use crate::dom::{El, el, input_of};
 use crate::measure::{Notation, Scale, Unread};
+use crate::reactive::{keep_up, untracked};
 use crate::state::{State, UnreadText};
 use crate::text::Language;
 
@@ -107,7 +107,7 @@ impl Shown {
 
 /// Takes what was typed. What cannot be read is kept as it was typed.
 fn take_typed(state: State, entry: Entry, field: Field, typed: &str) {
-    match untrack(|| state.notation()).read(field, typed) {
+    match untracked(|| state.notation()).read(field, typed) {
         Ok(si) => state.put_all(entry.fields, Some(si)),
         Err(Unread::Empty) if field.range().default.is_none() => {
             state.put_all(entry.fields, None);
@@ -119,7 +119,7 @@ fn take_typed(state: State, entry: Entry, field: Field, typed: &str) {
 /// Moves an entry so many steps from where it stands.
 fn step_by(state: State, entry: Entry, field: Field, steps: fn(&Scale) -> i64) {
     let scale = Scale::of(field, state.units.get_untracked());
-    let si = state.design.with_untracked(|design| shown_number(design, field));
+    let si = state.chosen_untracked(|design| shown_number(design, field));
     state.put_all(entry.fields, Some(scale.moved(si, steps(&scale))));
 }
 
@@ -200,7 +200,7 @@ fn text_box(state: State, entry: Entry, field: Field) -> El {
             if let Some(input) = input_of(&event) {
                 take_typed(state, entry, field, &input.value());
                 // What was typed gives way to the value as it is written, even an equal one.
-                input.set_value(&untrack(|| Shown::of(state, entry, field).text(field)));
+                input.set_value(&untracked(|| Shown::of(state, entry, field).text(field)));
             }
         })
         .on("keydown", move |event| {

@@ -2,12 +2,13 @@
 
 use inchwise_core::caution::Caution;
 use inchwise_core::design::{Field, FoamMeasure, LiningMaterial, PersonnelDoor, Wall};
-use leptos::prelude::{Get, GetUntracked, RwSignal, Set};
 
 use super::cautions::note;
 use super::choice::{Choice, chooser, select};
 use super::field::{Entry, field};
+use super::stock::stock_depths;
 use crate::dom::{El, el};
+use crate::reactive::Watched;
 use crate::state::State;
 use crate::text::{Folds, Language};
 
@@ -143,7 +144,10 @@ impl Part {
             Self::Fields(fields) => fields
                 .chunks(1)
                 .filter_map(|single| Entry::single(single, language))
-                .map(|entry| field(state, language, entry))
+                .flat_map(|entry| {
+                    let stock = stock_depths(state, language, entry.fields[0]);
+                    [Some(field(state, language, entry)), stock].into_iter().flatten()
+                })
                 .collect(),
         }
     }
@@ -155,7 +159,7 @@ pub fn folds(state: State, language: Language) -> El {
     let folds: Vec<El> = FOLDS
         .iter()
         .map(|&(key, heading, parts)| {
-            let opened = RwSignal::new(false);
+            let opened = Watched::new(false);
             let content = el("div").class("folded").children_with(move || {
                 let parts = if opened.get() { parts } else { &[] };
                 parts.iter().flat_map(|part| part(words).shown(state, language)).collect()

@@ -1,12 +1,12 @@
 //! Where the heat goes: one table, largest first, every figure with its reckoning.
 
 use inchwise_core::heat_loss::{Element, HeatLoss, Loss, NotCounted};
-use leptos::prelude::{Get, GetUntracked, Owner, RwSignal, Set, Update};
 use wasm_bindgen::JsCast;
 
 use super::reckoning::reckoning;
-use crate::dom::{El, el, keep_up};
+use crate::dom::{El, el};
 use crate::measure::{Notation, plain};
+use crate::reactive::{Scope, Watched, keep_up};
 use crate::state::{Outcome, State};
 use crate::text::Language;
 
@@ -41,9 +41,9 @@ pub fn losses(state: State, language: Language) -> El {
     let words = language.losses();
     let body = el("tbody");
     let table = body.clone();
-    let owner = Owner::current().unwrap_or_default();
+    let scope = Scope::present();
     // What is open goes with the element, not with the row's place.
-    let open = RwSignal::new(None::<Element>);
+    let open = Watched::new(None::<Element>);
     let mut rows: Vec<Row> = Vec::new();
     keep_up(Box::new(move || {
         let notation = state.notation();
@@ -55,7 +55,7 @@ pub fn losses(state: State, language: Language) -> El {
             let row = match known.iter().position(|row| row.element == loss.element) {
                 Some(place) => known.swap_remove(place),
                 // Rows outlive this run: a row that is kept must keep up.
-                None => owner.with(|| Row::new(state, language, loss.element, open)),
+                None => scope.with(|| Row::new(state, language, loss.element, open)),
             };
             row.show(loss, largest, notation);
             row.whole.toggle("small", loss.share < SMALL);
@@ -79,7 +79,7 @@ pub fn losses(state: State, language: Language) -> El {
         column(words.loss).class("number"),
         column(words.share).class("number").attr("colspan", "2"),
     ]);
-    let with_small = RwSignal::new(false);
+    let with_small = Watched::new(false);
     let together = move || state.look(|outcome| shown(outcome).below(SMALL));
     let toggle = el("button")
         .attr("type", "button")
@@ -134,7 +134,7 @@ impl Row {
         state: State,
         language: Language,
         element: Element,
-        open: RwSignal<Option<Element>>,
+        open: Watched<Option<Element>>,
     ) -> Self {
         let row = Self {
             element,

@@ -12,6 +12,7 @@ mod figure;
 mod fold;
 mod losses;
 mod reckoning;
+mod stock;
 mod summary;
 mod treatment;
 

@@ -1,7 +1,6 @@
 //! Every choice in a list: only for paper, so that a print can be built from.
 
 use inchwise_core::design::Field;
-use leptos::prelude::Get;
 
 use crate::dom::{El, el};
 use crate::measure::Notation;

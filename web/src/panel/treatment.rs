@@ -6,8 +6,9 @@ use inchwise_core::room::Room;
 use inchwise_core::units::Volume;
 
 use super::figure::figure;
-use crate::dom::{El, el, keep_up};
+use crate::dom::{El, el};
 use crate::measure::Notation;
+use crate::reactive::keep_up;
 use crate::state::State;
 use crate::text::Language;
 

@@ -1,0 +1,135 @@
+//! The first part of the page: what a visitor sees and takes hold of before anything else is
+//! there. The further part (`further.rs`) is loaded behind it.
+
+use std::time::Duration;
+
+use inchwise_core::design::Design;
+use wasm_bindgen::JsValue;
+use web_sys::{HtmlElement, Worker};
+
+use crate::app::first_part;
+use crate::aside::{Aside, Told};
+use crate::choices::Packed;
+use crate::dom::{El, el};
+use crate::line::Line;
+use crate::link::design_of_link;
+use crate::measure::UnitSystem;
+use crate::outward;
+use crate::reactive::Scope;
+use crate::state::State;
+use crate::text::Language;
+
+/// While a hand drags, the further part of the page follows so many times a second at most.
+const FOLLOWS_AFTER: Duration = Duration::from_millis(90);
+
+/// One planner on the page. The page's script keeps it for as long as its element stays in the
+/// document.
+pub struct Planner {
+    state: State,
+    host: HtmlElement,
+    aside: Aside,
+    line: Line,
+    further: El,
+    scope: Scope,
+}
+
+impl Planner {
+    /// Puts a planner into `root`, an empty block inside the shadow root of `host`. Attributes
+    /// already on the host are read here; later changes arrive through [`Planner::set`].
+    ///
+    /// - `design`: what the planner starts from, as a link `v=1&side_wall_foam_mm=89`; the script
+    ///   also takes an object or its JSON and makes a link of it.
+    /// - `units`: `metric` or `imperial`.
+    /// - `language`: `en` or `fr`; without it, the nearest `lang` of the page.
+    /// - `theme`: `light` or `dark`, read by the style sheet alone.
+    /// - `address`: where it stands, the design is kept in the fragment of the page's address.
+    ///
+    /// Fields are solved by `worker`, a fresh one of `web/worker.js`, or what behaves like one.
+    pub fn mount(root: &HtmlElement, host: HtmlElement, worker: Worker) -> Self {
+        let scope = Scope::new();
+        let further = el("div").class("further").test_id("further");
+        let (state, aside, line) = scope.with(|| {
+            let state = state_of(&host);
+            let aside = Aside::start(state, worker);
+            outward::tell_host(state, host.clone());
+            if host.has_attribute("address") {
+                outward::keep_in_address(state);
+            }
+            let _ = root.append_child(first_part(state, &further).element());
+            (state, aside, Line::new(state))
+        });
+        Self { state, host, aside, line, further, scope }
+    }
+
+    /// The block for the further part.
+    pub fn further(&self) -> HtmlElement {
+        self.further.html().clone()
+    }
+
+    /// Tells the further part what is chosen, from now on, and what the worker is asked.
+    pub fn follow(&self, say: Box<dyn Fn(&Packed)>, told: Told) {
+        self.scope.with(|| self.line.speak(FOLLOWS_AFTER, say));
+        self.aside.tell(told);
+    }
+
+    /// Takes over what was chosen in the further part.
+    pub fn hear(&self, packed: Packed) {
+        self.line.hear(packed);
+    }
+
+    /// An attribute of the host changed; `None` says it was removed. Unknown names do nothing.
+    pub fn set(&self, attribute: &str, value: Option<&str>) {
+        let state = self.state;
+        match attribute {
+            "design" => {
+                if let Some(design) = design_of(value) {
+                    state.replace(design);
+                }
+            }
+            "units" => state.units.set(units_of(value)),
+            "language" => state.language.set(language_of(&self.host)),
+            _ => {}
+        }
+    }
+
+    /// The design as it stands, lawful or not: an object with the keys of the JSON form.
+    pub fn design(&self) -> JsValue {
+        self.state.chosen_untracked(|design| outward::design_object(design).into())
+    }
+
+    /// Takes the planner out of the document and ends everything it started.
+    pub fn unmount(&self) {
+        self.scope.end();
+    }
+}
+
+/// The state that a host's attributes ask for.
+fn state_of(host: &HtmlElement) -> State {
+    let units = units_of(host.get_attribute("units").as_deref());
+    let design = design_of(host.get_attribute("design").as_deref());
+    State::new(design.unwrap_or_default(), units, language_of(host))
+}
+
+fn units_of(attribute: Option<&str>) -> UnitSystem {
+    attribute.and_then(UnitSystem::from_key).unwrap_or_default()
+}
+
+fn language_of(host: &HtmlElement) -> Language {
+    let own = host.get_attribute("language");
+    let near = || host.closest("[lang]").ok().flatten()?.get_attribute("lang");
+    own.or_else(near).as_deref().and_then(Language::from_tag).unwrap_or_default()
+}
+
+/// The design of an attribute; the default one where there is none. One that cannot be read is
+/// reported to the console, for whoever wrote the page, and changes nothing.
+fn design_of(attribute: Option<&str>) -> Option<Design> {
+    let Some(text) = attribute else { return Some(Design::default()) };
+    match design_of_link(text) {
+        Ok(design) => Some(design),
+        Err(fault) => {
+            let said = format!("inchwise-planner: the design cannot be read: {}", fault.said());
+            web_sys::console::warn_1(&JsValue::from_str(&said));
+            None
+        }
+    }
+}
