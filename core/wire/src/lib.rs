@@ -9,12 +9,14 @@ mod design;
 mod evaluation;
 mod hourly_file;
 mod moisture;
+mod place_table;
 mod unit;
 
 pub use design::*;
 pub use evaluation::*;
 pub use hourly_file::*;
 pub use moisture::*;
+pub use place_table::*;
 pub use unit::*;
 
 use inchwise_core::detail::DetailMemory;
