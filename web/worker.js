@@ -27,10 +27,17 @@ export const serve = (say) => {
 
   turn.port1.onmessage = work;
 
+<<<<<<< HEAD
   return async ({ request, design, depths, place }) => {
     await ready;
     solver ??= new AsideSolver();
     if (request === undefined) solver.look(place, design);
+=======
+  return async ({ request, design, depths, choices, place }) => {
+    await ready;
+    solver ??= new AsideSolver();
+    if (place) solver.take_year(request, design, choices, place);
+>>>>>>> year
     else solver.take(request, design, depths);
     if (!working) work();
   };

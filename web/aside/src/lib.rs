@@ -16,8 +16,11 @@ mod message;
 mod pack;
 mod pack_picture;
 mod solver;
+mod year;
+mod year_job;
 
 pub use message::*;
 pub use pack::*;
 pub use pack_picture::*;
 pub use solver::*;
+pub use year::*;
