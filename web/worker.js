@@ -27,17 +27,11 @@ export const serve = (say) => {
 
   turn.port1.onmessage = work;
 
-<<<<<<< HEAD
-  return async ({ request, design, depths, place }) => {
+  return async ({ request, design, depths, choices, climate, place }) => {
     await ready;
     solver ??= new AsideSolver();
     if (request === undefined) solver.look(place, design);
-=======
-  return async ({ request, design, depths, choices, place }) => {
-    await ready;
-    solver ??= new AsideSolver();
-    if (place) solver.take_year(request, design, choices, place);
->>>>>>> year
+    else if (climate) solver.take_year(request, design, choices, climate);
     else solver.take(request, design, depths);
     if (!working) work();
   };

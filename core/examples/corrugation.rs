@@ -11,9 +11,7 @@ use inchwise_core::conduction::{
     Shape, Side, refine_until, solve,
 };
 use inchwise_core::design::{CheckedDesign, Surface};
-use inchwise_core::detail::{
-    FrameSlice, OUTDOORS, OUTSIDE, ROOM, Surfaces, solve_model,
-};
+use inchwise_core::detail::{FrameSlice, OUTDOORS, OUTSIDE, ROOM, Surfaces, solve_model};
 use inchwise_core::freight_box::Corrugation;
 use inchwise_core::material::STEEL;
 use inchwise_core::units::{Length, Temperature, TemperatureDifference};
@@ -48,12 +46,7 @@ impl Section {
             Over::Trough => (-self.sheet.depth, Length::ZERO),
         };
         let end = near / 2.0 + self.sheet.slope;
-        [
-            (Length::ZERO, near_at),
-            (near / 2.0, near_at),
-            (end, far_at),
-            (end + far / 2.0, far_at),
-        ]
+        [(Length::ZERO, near_at), (near / 2.0, near_at), (end, far_at), (end + far / 2.0, far_at)]
     }
 
     /// The inner face from cut to cut, moved outwards by `by`.
@@ -74,8 +67,7 @@ impl Section {
         let bottom = -(sheet.depth + sheet.thickness);
         let domain = Block::flat(Length::ZERO, bottom, width, build_up.face());
         let cells = CellSizes::new(self.finest, Length::mm(8.0));
-        let mut problem =
-            Problem::new(domain, Dimensions::Two, build_up.foam_conductivity, cells);
+        let mut problem = Problem::new(domain, Dimensions::Two, build_up.foam_conductivity, cells);
         let prism = |outline: Vec<[Length; 2]>| Shape::Prism {
             axis: Axis::Z,
             outline,

@@ -148,7 +148,7 @@ impl Ledger {
                             Some(((swept, units), std::mem::take(&mut entry.points)))
                         });
                     }
-                    Message::Done => {}
+                    Message::Done | Message::Year(_) => {}
                 }
             });
         }

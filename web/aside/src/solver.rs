@@ -1,7 +1,8 @@
 //! The worker's side: what is asked, solved piece by piece.
 //!
 //! A piece is never longer than one field, so that a newer request waits for no longer than that.
-//! The place that is looked at comes first: its pictures, then its figures.
+//! The place that is looked at comes first: its pictures, then its figures. A year is run with the
+//! fields there are, and again once all are solved.
 
 use inchwise_core::conduction::ConductionError;
 use inchwise_core::design::{CheckedDesign, EndWallTreatment};
@@ -16,14 +17,11 @@ use inchwise_core::units::Length;
 
 use crate::message::Message;
 use crate::pack::unpack_design;
-<<<<<<< HEAD
 use crate::pack_picture::{PlacePictures, pack_pictures, place_of_number};
+use crate::year_job::{YearJob, Years};
 
 /// Lines across the wider side of a picture: between two of them an isotherm runs straight.
 const COLUMNS: usize = 80;
-=======
-use crate::year_job::{YearJob, Years};
->>>>>>> year
 
 /// One design to be worked through.
 struct Job {
@@ -55,7 +53,6 @@ enum Progress {
 pub struct Solver {
     memory: DetailMemory,
     job: Option<Job>,
-<<<<<<< HEAD
     /// The place that is looked at, whatever design comes.
     sight: Option<Place>,
     /// The design whose pictures of it are still to be made.
@@ -66,6 +63,9 @@ pub struct Solver {
     seen: Option<DampField>,
     /// What is half solved.
     solving: Option<Solving>,
+    /// The year that was asked for last, and how far it is.
+    year: Option<(YearJob, Progress)>,
+    years: Years,
 }
 
 /// What came of one piece of work.
@@ -74,10 +74,6 @@ enum Piece {
     /// A field more is solved, and nothing is to be told yet.
     Silent,
     Idle,
-=======
-    year: Option<(YearJob, Progress)>,
-    years: Years,
->>>>>>> year
 }
 
 impl Solver {
@@ -101,7 +97,6 @@ impl Solver {
         });
     }
 
-<<<<<<< HEAD
     /// Looks at a place, or at none, by its number: pictures of it are made of this design, and of
     /// every one that is taken from now on, unless they are those that were made last.
     pub fn look(&mut self, place: Option<usize>, design: &[f64]) {
@@ -111,7 +106,9 @@ impl Solver {
             job.order = self.order(&job.places);
             job.next_place = 0;
             self.job = Some(job);
-=======
+        }
+    }
+
     /// Takes a year in place of the one before: a design, choices about use and a place, each packed. One of
     /// which anything does not pass its check is not run.
     pub fn take_year(&mut self, request: u32, design: &[f64], choices: &[f64], place: &[f64]) {
@@ -119,23 +116,37 @@ impl Solver {
         self.year = year.map(|year| (year, Progress::Fresh));
     }
 
-    /// Works on for one piece and says what came of it; nothing once all is done. A year comes
-    /// first, with fields taken over where they wait, and again once they are solved.
+    /// The numbers of places in the order they are solved.
+    fn order(&self, places: &[(Place, Amount)]) -> Vec<usize> {
+        let is_looked_at = |&number: &usize| Some(places[number].0) == self.sight;
+        let all = 0..places.len();
+        let (first, others): (Vec<_>, Vec<_>) = all.partition(is_looked_at);
+        first.into_iter().chain(others).collect()
+    }
+
+    /// Works on for one piece and says what came of it, which may be nothing yet; `None` once all
+    /// is done.
     pub fn step(&mut self) -> Option<Vec<f64>> {
+        if let Some(pictures) = self.pictures() {
+            return Some(pack_pictures(&pictures));
+        }
         if let Some(year) = self.run_year(Progress::Fresh) {
             return Some(year);
         }
-        if let Some(job) = &mut self.job
-            && let Some(message) = next_field(job, &mut self.memory)
-        {
-            return Some(message.pack(job.request));
-        }
-        if let Some(year) = self.run_year(Progress::Provisional) {
+        let fields_are_solved =
+            self.job.as_ref().is_none_or(|job| job.next_place == job.order.len());
+        if fields_are_solved && let Some(year) = self.run_year(Progress::Provisional) {
             return Some(year);
         }
-        let job = self.job.as_mut()?;
-        let message = next_point(job, &mut self.memory)?;
-        Some(message.pack(job.request))
+        let mut job = self.job.take()?;
+        let piece = self.piece(&mut job);
+        let request = job.request;
+        self.job = Some(job);
+        match piece {
+            Piece::Said(message) => Some(message.pack(request)),
+            Piece::Silent => Some(Vec::new()),
+            Piece::Idle => None,
+        }
     }
 
     /// Runs the year that was asked for, if it is so far.
@@ -153,57 +164,6 @@ impl Solver {
             Progress::Settled
         };
         Some(Message::Year(answer?.pack()).pack(year.request))
-    }
-}
-
-fn next_field(job: &mut Job, memory: &mut DetailMemory) -> Option<Message> {
-    let &(place, amount) = job.places.get(job.next_place)?;
-    let number = job.next_place;
-    job.next_place += 1;
-    let placed = placed_detail(&job.checked, place, amount, memory, Effort::All);
-    Some(match placed.outcome {
-        Outcome::Solved(field) => Message::Solved { place: number, field: Box::new(field) },
-        Outcome::Failed(error) => Message::Failed { place: number, error },
-        // All effort leaves nothing waiting.
-        Outcome::Waiting => Message::Done,
-    })
-}
-
-fn next_point(job: &mut Job, memory: &mut DetailMemory) -> Option<Message> {
-    while let Some(&depth) = job.depths.get(job.next_point / EndWallTreatment::ALL.len()) {
-        let treatment = job.next_point % EndWallTreatment::ALL.len();
-        job.next_point += 1;
-        let kind = EndWallTreatment::ALL[treatment];
-        let point = wall_depth_point(&job.checked, depth, kind, memory);
-        if let Some(point) = point {
-            return Some(Message::CurvePoint { treatment, point });
->>>>>>> year
-        }
-    }
-
-    /// The numbers of places in the order they are solved.
-    fn order(&self, places: &[(Place, Amount)]) -> Vec<usize> {
-        let is_looked_at = |&number: &usize| Some(places[number].0) == self.sight;
-        let all = 0..places.len();
-        let (first, others): (Vec<_>, Vec<_>) = all.partition(is_looked_at);
-        first.into_iter().chain(others).collect()
-    }
-
-    /// Works on for one piece and says what came of it, which may be nothing yet; `None` once all
-    /// is done.
-    pub fn step(&mut self) -> Option<Vec<f64>> {
-        if let Some(pictures) = self.pictures() {
-            return Some(pack_pictures(&pictures));
-        }
-        let mut job = self.job.take()?;
-        let piece = self.piece(&mut job);
-        let request = job.request;
-        self.job = Some(job);
-        match piece {
-            Piece::Said(message) => Some(message.pack(request)),
-            Piece::Silent => Some(Vec::new()),
-            Piece::Idle => None,
-        }
     }
 
     fn piece(&mut self, job: &mut Job) -> Piece {
@@ -368,64 +328,5 @@ mod tests {
         let (pictures, messages) = said(&mut solver);
         assert!(pictures.is_empty(), "nobody looks");
         assert_eq!(messages.last(), Some(&Message::Done));
-    }
-}
-
-#[cfg(test)]
-mod tests {
-    use super::Solver;
-    use crate::{Message, YearAnswer, pack_choices, pack_design, pack_place};
-    use inchwise_core::climate::varnholm_flats;
-    use inchwise_core::design::{CheckedDesign, Design};
-    use inchwise_core::detail::{DetailMemory, Effort};
-    use inchwise_core::evaluate::evaluate_with;
-    use inchwise_core::year::YearChoices;
-
-    fn year_of(numbers: &[f64]) -> Option<(u32, YearAnswer)> {
-        match Message::unpack(numbers)? {
-            (request, Message::Year(numbers)) => Some((request, YearAnswer::unpack(&numbers)?)),
-            _ => None,
-        }
-    }
-
-    #[test]
-    fn a_year_comes_at_once_and_again_when_the_fields_are_there() {
-        let mut solver = Solver::default();
-        let design = pack_design(&Design::default());
-        let (choices, place) =
-            (pack_choices(&YearChoices::default()), pack_place(&varnholm_flats()));
-        solver.take(7, &design, &[]);
-        solver.take_year(3, &design, &choices, &place);
-        let first = solver.step().expect("a first answer");
-        let (request, provisional) = year_of(&first).expect("the year comes first");
-        assert_eq!(request, 3);
-        assert!(provisional.is_waiting && provisional.days.len() == 365);
-        assert_eq!(provisional.months.len(), 12);
-        let mut last = None;
-        while let Some(answer) = solver.step() {
-            last = year_of(&answer).or(last);
-        }
-        let (_, settled) = last.expect("it comes again");
-        assert!(!settled.is_waiting);
-        assert!(settled.year.energy.heat() > provisional.year.energy.heat(), "with details");
-        let by_days: f64 = settled.days.iter().map(|day| day.heat.value()).sum();
-        let by_year = settled.year.energy.heat().value();
-        assert!((by_days / by_year - 1.0).abs() < 1e-5, "{by_days} {by_year}");
-        assert_eq!(YearAnswer::unpack(&settled.pack()), Some(settled.clone()));
-        let load =
-            evaluate_with(&CheckedDesign::default(), &mut DetailMemory::default(), Effort::Known);
-        assert!(settled.heater.design_load > load.heat_loss.design_load);
-    }
-
-    #[test]
-    fn a_year_that_cannot_be_is_not_run() {
-        let mut solver = Solver::default();
-        let design = pack_design(&Design::default());
-        solver.take_year(1, &design, &[], &pack_place(&varnholm_flats()));
-        assert_eq!(solver.step(), None);
-        let mut cold = varnholm_flats();
-        cold.elevation = inchwise_core::units::Length::new(f64::NAN);
-        solver.take_year(1, &design, &pack_choices(&YearChoices::default()), &pack_place(&cold));
-        assert_eq!(solver.step(), None);
     }
 }

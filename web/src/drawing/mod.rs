@@ -7,22 +7,16 @@ mod dimension;
 mod fan_chart;
 pub mod geometry;
 mod grip;
-<<<<<<< HEAD
-mod humidity_chart;
-=======
 mod handle;
+mod humidity_chart;
 mod isometric;
->>>>>>> pictures
 mod ladder;
 mod moisture_balance;
 mod paper;
 mod pattern;
 mod plan;
-<<<<<<< HEAD
 mod plot;
-=======
 mod pull;
->>>>>>> pictures
 mod section;
 mod slot;
 mod temperature;

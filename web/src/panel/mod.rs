@@ -15,8 +15,8 @@ mod figure;
 mod fold;
 mod losses;
 mod reckoning;
-mod stock;
 mod spots;
+mod stock;
 mod summary;
 mod treatment;
 
