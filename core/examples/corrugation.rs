@@ -11,7 +11,7 @@ use inchwise_core::conduction::{
     Shape, Side, refine_until, solve,
 };
 use inchwise_core::design::{CheckedDesign, Surface};
-use inchwise_core::detail::{FrameSlice, OUTDOORS, OUTSIDE, ROOM, Surfaces, solve_model};
+use inchwise_core::detail::{Detail, FrameSlice, OUTDOORS, OUTSIDE, ROOM, Surfaces};
 use inchwise_core::freight_box::Corrugation;
 use inchwise_core::material::STEEL;
 use inchwise_core::units::{Length, Temperature, TemperatureDifference};
@@ -128,7 +128,7 @@ impl Section {
 }
 
 fn study(name: &str, slice: FrameSlice, sheet: Corrugation) -> Result<(), ConductionError> {
-    let flat = solve_model(&slice)?;
+    let flat = Detail::FrameLine(slice).solve()?;
     let psi_flat = flat.linear_transmittance().value();
     let stand_off = 1000.0 * slice.stand_off.value();
     for (over_name, over) in [("crest", Over::Crest), ("trough", Over::Trough)] {

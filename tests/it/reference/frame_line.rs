@@ -1,6 +1,6 @@
 //! Solved slices across studs against an independent solution.
 
-use inchwise_core::detail::{BuildUp, DetailField, FrameSlice, INNER_FLANGE, solve_model};
+use inchwise_core::detail::{BuildUp, Detail, DetailField, FrameSlice, INNER_FLANGE};
 use inchwise_core::envelope::HeatFlow;
 use inchwise_core::units::{Length, ThermalConductivity};
 use inchwise_tests::{Table, Tolerance, close_to};
@@ -34,7 +34,7 @@ fn stud_walls_lose_and_cool_as_an_independent_solution_says() {
     let table = Table::read(include_str!("../../reference/detail/stud_walls.tsv"));
     for row in table.rows() {
         let slice = slice(row.number("stand_off_mm"), row.number("stud_mm"), 406.0);
-        let field = solve_model(&slice).expect("an ordinary stud wall solves");
+        let field = Detail::FrameLine(slice).solve().expect("an ordinary stud wall solves");
         row.close_to("transmittance", transmittance(&field, 406.0));
         row.close_to("linear_transmittance", field.linear_transmittance().value());
         let factor = field.ordinary_temperature_factor.value();
@@ -47,7 +47,8 @@ fn stud_walls_lose_and_cool_as_an_independent_solution_says() {
 fn linear_transmittance_does_not_depend_on_the_spacing() {
     for stand_off in [0.0, 25.0] {
         let at = |spacing| {
-            solve_model(&slice(stand_off, 63.5, spacing))
+            Detail::FrameLine(slice(stand_off, 63.5, spacing))
+                .solve()
                 .expect("an ordinary stud wall solves")
                 .linear_transmittance()
                 .value()
@@ -61,7 +62,9 @@ fn linear_transmittance_does_not_depend_on_the_spacing() {
 #[test]
 fn foam_behind_the_stud_recovers_nearly_all() {
     let field = |stand_off| {
-        solve_model(&slice(stand_off, 63.5, 406.0)).expect("an ordinary stud wall solves")
+        Detail::FrameLine(slice(stand_off, 63.5, 406.0))
+            .solve()
+            .expect("an ordinary stud wall solves")
     };
     let (touching, held_off) = (field(0.0), field(25.0));
     let ratio = |field: &DetailField| field.coupling / field.flanking;
