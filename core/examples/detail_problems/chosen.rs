@@ -33,7 +33,8 @@ pub fn files(name: &str, detail: &Detail) -> [(String, String); 2] {
     let [room, outdoors] = TEMPERATURES;
     let environments = [("room", room), ("outdoors", outdoors)];
     [("heat", Surfaces::Ordinary), ("damp", Surfaces::Damp)].map(|(purpose, surfaces)| {
-        let about = json!({ "title": format!("{name} of the default design, surfaces for {purpose}") });
+        let about =
+            json!({ "title": format!("{name} of the default design, surfaces for {purpose}") });
         let text = write_problem(&detail.problem(surfaces), &environments, &about);
         (format!("{name}_{purpose}.json"), text)
     })

@@ -3,6 +3,7 @@
 mod conduction;
 mod conduction_file;
 mod envelope;
+mod finite_elements;
 mod frame_line;
 mod freight_box;
 mod interstitial;

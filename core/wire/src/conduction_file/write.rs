@@ -36,9 +36,8 @@ pub fn write_problem(problem: &Problem, environments: &[(&str, f64)], about: &Va
             RefinementPlace::Block(block) => json!({ "block": writer.block(block), "size": size }),
         }
     });
-    let environments = environments
-        .iter()
-        .map(|(name, celsius)| json!({ "name": name, "temperature": celsius }));
+    let environments =
+        environments.iter().map(|(name, celsius)| json!({ "name": name, "temperature": celsius }));
     let file = json!({
         "about": about,
         "dimensions": if problem.dimensions == Dimensions::Two { 2 } else { 3 },

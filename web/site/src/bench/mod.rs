@@ -6,6 +6,7 @@ mod competitor;
 mod document;
 mod figures;
 mod speed;
+mod studies;
 
 use anyhow::{Result, bail};
 
@@ -13,7 +14,12 @@ use anyhow::{Result, bail};
 type Measure = fn() -> Result<()>;
 
 /// What can be measured by itself.
-const PARTS: [(&str, Measure); 1] = [("speed", speed::measure)];
+const PARTS: [(&str, Measure); 4] = [
+    ("speed", speed::measure),
+    ("refinement", studies::refinement),
+    ("corrugation", studies::corrugation),
+    ("elements", studies::elements),
+];
 
 /// Measures the parts named, or all of them.
 pub(crate) fn run(names: &[String]) -> Result<()> {

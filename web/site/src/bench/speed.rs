@@ -241,6 +241,14 @@ fn find<'a>(records: &'a [Record], case: &str, method: Method) -> Result<&'a Rec
         .with_context(|| format!("Nothing was measured of {} on {case}.", method.title()))
 }
 
+/// How many cells of a case conduct: the rows of its matrix, told at the file's beginning.
+fn unknowns(case: &str) -> Result<u64> {
+    let path = project::target().join(format!("bench/matrices/{case}.csr"));
+    let file = fs::read(path).with_context(|| format!("The matrix of {case} is missing."))?;
+    let count = file.first_chunk::<8>().context("The matrix is cut off.")?;
+    Ok(u64::from_le_bytes(*count))
+}
+
 fn spread(record: &Record) -> Result<Spread> {
     Spread::of(record.answers.iter().map(|answer| answer.milliseconds)).context("No times.")
 }
@@ -253,7 +261,7 @@ fn times(records: &[Record]) -> Result<String> {
         let iterations = record.answers[0].iterations;
         rows.push(vec![
             title.to_owned(),
-            record.cells.to_string(),
+            format!("{} ({})", record.cells, unknowns(record.case)?),
             record.method.title().to_owned(),
             iterations.map_or_else(|| "direct".to_owned(), |count| count.to_string()),
             shown(times.least),
@@ -262,8 +270,16 @@ fn times(records: &[Record]) -> Result<String> {
             record.answers.len().to_string(),
         ]);
     }
-    let heading =
-        ["case", "cells", "solver", "iterations", "least ms", "median ms", "greatest ms", "rounds"];
+    let heading = [
+        "case",
+        "cells (in matter)",
+        "solver",
+        "iterations",
+        "least ms",
+        "median ms",
+        "greatest ms",
+        "rounds",
+    ];
     Ok(document::table(&heading, &rows))
 }
 
