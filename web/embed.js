@@ -9,24 +9,30 @@ const get = async (name) => {
   return response;
 };
 
+const style = async (name) => {
+  const text = await (await get(name)).text();
+  const sheet = new CSSStyleSheet();
+  sheet.replaceSync(text);
+  return sheet;
+};
+
 const start = async () => {
-  const files = ["planner_bg.wasm", "element.css", "drawing.css"].map(get);
-  const [glue, wasm, ...styles] = await Promise.all([import(address("planner.js")), ...files]);
-  const sheets = styles.map(async (style) => {
-    const sheet = new CSSStyleSheet();
-    sheet.replaceSync(await style.text());
-    return sheet;
-  });
+  const files = [get("planner_bg.wasm"), style("planner.css")];
+  const [glue, wasm, sheet] = await Promise.all([import(address("planner.js")), ...files]);
   await glue.default({ module_or_path: wasm });
-  return { mount: glue.mount, sheets: await Promise.all(sheets) };
+  return { mount: glue.mount, sheet };
 };
 
 // The further part of the page, loaded behind the first, which stands and works without it.
 const startFurther = async () => {
-  const glue = await import(address("further.js"));
-  await glue.default({ module_or_path: get("further_bg.wasm") });
-  return glue.Further;
+  const files = [get("further_bg.wasm"), style("further.css")];
+  const [glue, wasm, sheet] = await Promise.all([import(address("further.js")), ...files]);
+  await glue.default({ module_or_path: wasm });
+  return { Further: glue.Further, sheet };
 };
+
+// The table of places, fetched when a visitor first searches it.
+const places = async () => (await get("places.txt")).text();
 
 let started;
 let startedFurther;
@@ -49,11 +55,12 @@ const aside = () => {
   let worker;
   let over = false;
   let last;
+  let lastYear;
   let hear;
   const here = {
     onmessage: null,
     postMessage: (data) => hear((last = data)),
-    also: { onmessage: null, postMessage: (data) => hear(data) },
+    also: { onmessage: null, postMessage: (data) => hear((lastYear = data)) },
     terminate: () => {
       over = true;
       worker?.terminate();
@@ -69,6 +76,7 @@ const aside = () => {
     const served = import(address("worker.js")).then(({ serve }) => serve(say));
     hear = async (data) => (await served)(data);
     if (last) hear(last);
+    if (lastYear) hear(lastYear);
   };
   try {
     const { href } = address("worker.js");
@@ -144,10 +152,10 @@ class Planner extends HTMLElement {
   async #show(turn) {
     try {
       started ??= start();
-      const { mount, sheets } = await started;
+      const { mount, sheet } = await started;
       if (turn !== this.#turn) return;
       const root = document.createElement("div");
-      this.#fill(root).adoptedStyleSheets = sheets;
+      this.#fill(root).adoptedStyleSheets = [sheet];
       const json = this.getAttribute("design")?.trim().startsWith("{");
       if (json) this.setAttribute("design", link(this.getAttribute("design")));
       this.#worker = aside();
@@ -176,9 +184,15 @@ class Planner extends HTMLElement {
   async #showFurther(turn) {
     try {
       startedFurther ??= startFurther();
-      const Further = await startedFurther;
+      const { Further, sheet } = await startedFurther;
       if (turn !== this.#turn) return;
-      this.#further = new Further(this.#handle.further(), this.#worker.also, this.#handle);
+      this.shadowRoot.adoptedStyleSheets.push(sheet);
+      this.#further = new Further(
+        this.#handle.further(),
+        this.#worker.also,
+        this.#handle,
+        places,
+      );
       this.#handle.follow(this.#further);
     } catch (error) {
       console.warn("inchwise-planner:", error);

@@ -27,10 +27,11 @@ export const serve = (say) => {
 
   turn.port1.onmessage = work;
 
-  return async ({ request, design, depths }) => {
+  return async ({ request, design, depths, choices, place }) => {
     await ready;
     solver ??= new AsideSolver();
-    solver.take(request, design, depths);
+    if (place) solver.take_year(request, design, choices, place);
+    else solver.take(request, design, depths);
     if (!working) work();
   };
 };

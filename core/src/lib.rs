@@ -20,6 +20,8 @@ mod root_finding;
 pub mod material;
 pub mod psychro;
 
+pub mod climate;
+
 pub mod freight_box;
 
 pub mod design;
@@ -41,3 +43,5 @@ pub mod caution;
 pub mod evaluate;
 
 pub mod tradeoff;
+
+pub mod year;

@@ -38,6 +38,8 @@ pub enum Source {
     AngellOlson1988,
     /// New Zealand Metal Roof and Wall Cladding Code of Practice, 10.8.1: moisture from occupants.
     NewZealandMetalRoofCode,
+    /// US Energy Information Administration, units and calculators: heating values of fuels.
+    EnergyInformationAdministration,
     /// A maker's public box specification sheet (dimensions of the common steel box).
     MakerSheet,
     /// What the trade does; no document found.

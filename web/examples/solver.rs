@@ -23,6 +23,11 @@ impl AsideSolver {
         self.0.take(request, design, depths);
     }
 
+    /// Takes a year in place of the one before.
+    pub fn take_year(&mut self, request: u32, design: &[f64], choices: &[f64], place: &[f64]) {
+        self.0.take_year(request, design, choices, place);
+    }
+
     /// Works on for one piece and says what came of it; nothing once all is done.
     pub fn step(&mut self) -> Option<Box<[f64]>> {
         self.0.step().map(Vec::into_boxed_slice)

@@ -1,6 +1,8 @@
 //! Which designs the worker was asked about, and what it answered. Both parts of the page keep
 //! one, as both know the fields.
 
+use std::rc::Rc;
+
 use inchwise_aside::{Message, unpack_design};
 use inchwise_core::conduction::ConductionError;
 use inchwise_core::design::{CheckedDesign, EndWallTreatment};
@@ -121,7 +123,15 @@ impl Ledger {
     fn hear(self, answers: impl Iterator<Item = Vec<f64>>) {
         let mut learned = false;
         let mut curve = None;
+        let mut year = None;
         for (number, message) in answers.filter_map(|answer| Message::unpack(&answer)) {
+            let message = match message {
+                Message::Year(numbers) => {
+                    year = Some((number, Rc::new(numbers)));
+                    continue;
+                }
+                other => other,
+            };
             self.entries.update_untracked(|entries| {
                 let newest = entries.last().map(|last| last.request.number);
                 let found = entries.iter_mut().find(|entry| entry.request.number == number);
@@ -142,7 +152,7 @@ impl Ledger {
                             Some(((swept, units), std::mem::take(&mut entry.points)))
                         });
                     }
-                    Message::Done => {}
+                    Message::Done | Message::Year(_) => {}
                 }
             });
         }
@@ -151,6 +161,9 @@ impl Ledger {
         }
         if curve.is_some() {
             self.state.curve.set(curve);
+        }
+        if year.is_some() {
+            self.state.year.set(year);
         }
     }
 

@@ -21,6 +21,7 @@ mod panel;
 mod reactive;
 pub mod state;
 pub mod text;
+mod year;
 
 pub use choices::Packed;
 pub use first::Planner;

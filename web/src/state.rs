@@ -93,6 +93,8 @@ pub struct State {
     pub memory: Watched<DetailMemory>,
     /// The last curve, with what it follows from; none before the first.
     pub curve: Watched<Option<(CurveKey, CurvePoints)>>,
+    /// The last year that the worker ran, packed, under the number it was asked by.
+    pub year: Watched<Option<(u32, Rc<Vec<f64>>)>>,
     /// Who made the last change.
     pub changed_by: Watched<ChangedBy>,
     /// Whether the design is kept in the page's address.
@@ -143,6 +145,7 @@ impl State {
             language: Watched::new(language),
             memory: Watched::new(DetailMemory::that_learns()),
             curve: Watched::new(None),
+            year: Watched::new(None),
             changed_by: Watched::new(ChangedBy::Host),
             in_address: Watched::new(false),
             link_unread: Watched::new(false),

@@ -18,6 +18,7 @@ mod humidity;
 pub mod hyland_wexler;
 pub mod iso_13788;
 mod moist_air;
+mod saturation_table;
 mod wet_bulb;
 
 pub use atmosphere::{STANDARD_PRESSURE, standard_pressure, standard_temperature};
@@ -29,4 +30,5 @@ pub use humidity::{
     vapour_pressure_from_concentration, vapour_pressure_from_humidity_ratio,
 };
 pub use moist_air::MoistAir;
+pub use saturation_table::SaturationTable;
 pub use wet_bulb::{humidity_ratio_from_wet_bulb, wet_bulb};

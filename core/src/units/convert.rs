@@ -89,6 +89,28 @@ impl Energy {
     }
 }
 
+impl Irradiation {
+    /// From kilowatt hours a square metre.
+    pub const fn kilowatt_hours(value: f64) -> Self {
+        Self::new(value * 3.6e6)
+    }
+    /// In kilowatt hours a square metre.
+    pub const fn as_kilowatt_hours(self) -> f64 {
+        self.value() / 3.6e6
+    }
+}
+
+impl Angle {
+    /// From degrees.
+    pub const fn degrees(value: f64) -> Self {
+        Self::new(value * core::f64::consts::PI / 180.0)
+    }
+    /// In degrees.
+    pub const fn as_degrees(self) -> f64 {
+        self.value() * 180.0 / core::f64::consts::PI
+    }
+}
+
 impl Temperature {
     /// From degrees Fahrenheit.
     pub const fn fahrenheit(value: f64) -> Self {

@@ -217,6 +217,27 @@ quantity!(
     VapourPermeance, "kg/(m²·s·Pa)"
 );
 
+quantity!(
+    /// Solar irradiance I on a plane, W/m².
+    Irradiance, "W/m²"
+);
+quantity!(
+    /// Solar irradiation of a plane over a time, J/m².
+    Irradiation, "J/m²"
+);
+quantity!(
+    /// Electric potential, V.
+    ElectricPotential, "V"
+);
+quantity!(
+    /// Electric current, A.
+    ElectricCurrent, "A"
+);
+quantity!(
+    /// Angle, rad.
+    Angle, "rad"
+);
+
 /// A temperature on the Celsius scale, °C.
 ///
 /// Not a [`TemperatureDifference`]: two temperatures may be subtracted, never added.
@@ -352,6 +373,11 @@ ratio!(
     Effectiveness
 );
 ratio!(
+    /// Share of the sun on a surface that it takes in: absorptance α of a paint, or total solar
+    /// energy transmittance g of a window.
+    SolarShare
+);
+ratio!(
     /// Water vapour resistance factor µ: how many times harder vapour passes than through still
     /// air of the same thickness (ISO 12572).
     VapourResistanceFactor
@@ -408,6 +434,9 @@ product!(MoistureFlux * Time = SurfaceMoisture);
 product!(SurfaceMoisture * Area = Mass);
 product!(VapourPermeance * Length = VapourPermeability);
 product!(VapourPermeance * Pressure = MoistureFlux);
+product!(Irradiance * Area = Power);
+product!(ElectricPotential * ElectricCurrent = Power);
+product!(Irradiance * Time = Irradiation);
 
 impl Mul<VapourConcentration> for VolumeFlow {
     type Output = MassFlow;

@@ -7,12 +7,16 @@
 pub mod conduction_file;
 mod design;
 mod evaluation;
+mod hourly_file;
 mod moisture;
+mod place_table;
 mod unit;
 
 pub use design::*;
 pub use evaluation::*;
+pub use hourly_file::*;
 pub use moisture::*;
+pub use place_table::*;
 pub use unit::*;
 
 use inchwise_core::detail::DetailMemory;

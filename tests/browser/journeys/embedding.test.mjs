@@ -98,7 +98,7 @@ test("if the planner cannot start, what the page wrote stays and a quiet line sa
 
 test("the quiet line speaks the page's language", async () => {
   const visit = await begin();
-  await visit.context.route("**/element.css", (route) => route.fulfill({ status: 404 }));
+  await visit.context.route("**/planner.css", (route) => route.fulfill({ status: 404 }));
   await visit.openHost('<div lang="fr-CA"><inchwise-planner></inchwise-planner></div>');
   const planner = new Planner(visit.page);
   await planner.apology.waitFor();

@@ -10,6 +10,7 @@ mod moisture;
 mod psychro;
 mod room;
 mod ventilation;
+mod year;
 
 use proptest::prelude::*;
 

@@ -1,5 +1,6 @@
 //! The engine against outside truth: standards, handbooks, closed forms, other libraries.
 
+mod climate;
 mod conduction;
 mod conduction_file;
 mod envelope;
@@ -12,3 +13,4 @@ mod psychro;
 mod trade;
 mod units;
 mod ventilation;
+mod year;

@@ -15,7 +15,10 @@ extern crate inchwise_tests;
 mod message;
 mod pack;
 mod solver;
+mod year;
+mod year_job;
 
 pub use message::*;
 pub use pack::*;
 pub use solver::*;
+pub use year::*;

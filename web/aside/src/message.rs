@@ -32,6 +32,9 @@ pub enum Message {
         /// The point.
         point: WallDepthPoint,
     },
+    /// What a year came to, packed as [`crate::YearAnswer`] packs it. Its request's number is one
+    /// of the years asked for.
+    Year(Vec<f64>),
     /// Nothing is left to do.
     Done,
 }
@@ -40,6 +43,7 @@ const SOLVED: f64 = 0.0;
 const FAILED: f64 = 1.0;
 const CURVE_POINT: f64 = 2.0;
 const DONE: f64 = 3.0;
+const YEAR: f64 = 4.0;
 
 impl Message {
     /// The message as numbers, headed by the number of the request it answers.
@@ -66,6 +70,7 @@ impl Message {
                 point.lost_volume.value(),
                 point.design_load.value(),
             ],
+            Self::Year(numbers) => [&[request, YEAR], &numbers[..]].concat(),
             Self::Done => vec![request, DONE],
         }
     }
@@ -95,6 +100,8 @@ impl Message {
                     design_load: Power::new(load),
                 },
             }
+        } else if kind == YEAR {
+            Self::Year(rest.to_vec())
         } else if kind == DONE {
             Self::Done
         } else {

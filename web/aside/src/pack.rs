@@ -9,11 +9,11 @@ use inchwise_core::detail::DetailField;
 use inchwise_core::freight_box::BoxSize;
 use inchwise_core::units::{HeatTransferCoefficient, TemperatureFactor};
 
-fn place_of<T: PartialEq>(all: &[T], option: &T) -> f64 {
+pub(crate) fn place_of<T: PartialEq>(all: &[T], option: &T) -> f64 {
     all.iter().position(|other| other == option).map_or(-1.0, |place| place as f64)
 }
 
-fn at_place<T: Copy>(all: &[T], place: f64) -> Option<T> {
+pub(crate) fn at_place<T: Copy>(all: &[T], place: f64) -> Option<T> {
     let whole = place >= 0.0 && place.fract() == 0.0;
     whole.then(|| all.get(place as usize).copied()).flatten()
 }

@@ -5,7 +5,7 @@ use std::{path::Path, process::Command, time::Instant};
 use anyhow::{Result, bail};
 
 use crate::{
-    bundle, machine,
+    bundle, machine, measured_years,
     program::{self, cargo},
     project, same_bits,
     tally::Tally,
@@ -32,6 +32,7 @@ pub(crate) fn run() -> Result<()> {
         ("Tests of the planner, wasm", tests_web),
         ("Release build", release_build),
         ("Same bits natively and in wasm", same_bits::check),
+        ("Made years against measured ones", measured_years::check),
         ("Real browser", browser),
         ("Weight", weight),
         ("CPU of a slider step, a report", slider_cpu),

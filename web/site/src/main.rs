@@ -7,6 +7,7 @@ mod check;
 mod fallback;
 mod glue;
 mod machine;
+mod measured_years;
 mod mime;
 mod program;
 mod project;
@@ -29,6 +30,7 @@ Usage: cargo site COMMAND
         --no-build        serve dist/ as it stands
   check                   run every check, stopping at the first that fails
   bench [PART ...]        measure speed and accuracy, and write the figures into DEVELOPERS.md
+  years                   compare made years with measured ones, fetched from PyPI
   runner FILE ...         run a wasm test binary under Node (cargo test calls this)
 ";
 
@@ -59,6 +61,7 @@ fn run(arguments: &[String]) -> Result<()> {
         }
         ("check", []) => check::run(),
         ("bench", parts) => bench::run(parts),
+        ("years", []) => measured_years::check().map(|_| ()),
         ("runner", test) => glue::run_tests(test),
         ("help" | "--help" | "-h", _) => {
             print!("{USAGE}");

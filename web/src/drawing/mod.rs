@@ -12,9 +12,11 @@ mod pattern;
 mod plan;
 mod section;
 mod slot;
+mod year_strip;
 
 pub use close_up::close_up;
 pub use depth_chart::depth_chart;
 pub use ladder::ladder;
 pub use plan::plan;
 pub use section::section;
+pub use year_strip::year_strip;

@@ -12,8 +12,10 @@ mod figure;
 mod fold;
 mod losses;
 mod reckoning;
+mod stock;
 mod summary;
 mod treatment;
+mod year;
 
 pub use announcer::announcer;
 pub use answer::{answer, facts};
@@ -22,3 +24,4 @@ pub use controls::controls;
 pub use fold::folds;
 pub use losses::losses;
 pub use summary::summary;
+pub use year::{Places, year};

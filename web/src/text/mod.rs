@@ -14,6 +14,8 @@ mod folds;
 mod losses;
 mod phrase;
 mod places;
+mod year;
+mod year_fields;
 
 pub use answer::Answer;
 pub use cautions::{Cautions, Warning};
@@ -23,6 +25,7 @@ pub use faults::Faults;
 pub use folds::Folds;
 pub use losses::Losses;
 pub use phrase::Phrase;
+pub use year::Year;
 
 /// A language the planner speaks.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Default)]

@@ -19,6 +19,7 @@ mod shape;
 mod sheet;
 mod spread;
 mod ticks;
+mod year;
 
 pub use chart::*;
 pub use close_up::*;
@@ -34,3 +35,4 @@ pub use shape::*;
 pub use sheet::*;
 pub use spread::*;
 pub use ticks::*;
+pub use year::*;

@@ -1,0 +1,56 @@
+//! Times a year: `cargo run --release -p inchwise-core --example year_bench`. Prints JSON, milliseconds,
+//! the best of many rounds and their median.
+
+use std::hint::black_box;
+use std::time::Instant;
+
+use inchwise_core::climate::{SEED, Spread, reconstruct, varnholm_flats};
+use inchwise_core::design::CheckedDesign;
+use inchwise_core::detail::{DetailMemory, Effort};
+use inchwise_core::evaluate::evaluate_with;
+use inchwise_core::units::VolumeFlow;
+use inchwise_core::year::{CheckedYearChoices, Surroundings, YearChoices, YearModel, run_year};
+
+/// Best and median of many rounds, ms.
+fn time(rounds: usize, mut work: impl FnMut()) -> [f64; 2] {
+    let mut times: Vec<f64> = (0..rounds)
+        .map(|_| {
+            let start = Instant::now();
+            work();
+            start.elapsed().as_secs_f64() * 1e3
+        })
+        .collect();
+    times.sort_by(f64::total_cmp);
+    [times[0], times[rounds / 2]]
+}
+
+fn main() {
+    let Ok(place) = varnholm_flats().check() else { return };
+    let evaluation =
+        evaluate_with(&CheckedDesign::default(), &mut DetailMemory::default(), Effort::Sections);
+    let still = CheckedYearChoices::default();
+    let fan = YearChoices {
+        fan_flow: VolumeFlow::cubic_metres_per_hour(300.0),
+        ..YearChoices::default()
+    };
+    let Ok(fan) = fan.check() else { return };
+    let made = || reconstruct(&place, Spread::DesignTemperatures, SEED);
+    let prepared = || Surroundings::new(made(), still.choices().front_faces);
+    let Ok(surroundings) = prepared() else { return };
+    let year = |choices: &CheckedYearChoices| {
+        black_box(run_year(&YearModel::new(&evaluation, &surroundings, choices)));
+    };
+    let rows = [
+        ("year", time(200, || year(&still))),
+        ("year_with_fan", time(200, || year(&fan))),
+        ("reconstruct", time(30, || drop(black_box(made())))),
+        ("surroundings", time(30, || drop(black_box(prepared())))),
+    ];
+    let lines: Vec<String> = rows
+        .iter()
+        .map(|(name, [best, median])| {
+            format!("  \"{name}_ms\": {{ \"best\": {best:.4}, \"median\": {median:.4} }}")
+        })
+        .collect();
+    println!("{{\n{}\n}}", lines.join(",\n"));
+}

@@ -1,0 +1,135 @@
+//! What is known of a place: its twelve months and a few figures of the whole.
+
+use super::calendar::{DAYS_IN_MONTH, days_of};
+use super::error::{ClimateError, ClimateProblem, ClimateQuantity, out_of_range};
+use super::sun_position::daily_sun_above_the_air;
+use crate::psychro::hyland_wexler;
+use crate::units::{Angle, Irradiation, Length, Pressure, Temperature, TemperatureDifference};
+
+/// The means of one month over many years.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct MonthMeans {
+    /// Mean temperature.
+    pub temperature: Temperature,
+    /// Mean of the daily highest less the daily lowest temperature.
+    pub daily_range: TemperatureDifference,
+    /// Mean partial pressure of water vapour.
+    pub vapour_pressure: Pressure,
+    /// Mean daily sun on level ground.
+    pub daily_sun: Irradiation,
+}
+
+/// A place, as given.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Place {
+    /// Height over the sea.
+    pub elevation: Length,
+    /// Latitude, north above 0.
+    pub latitude: Angle,
+    /// January to December.
+    pub months: [MonthMeans; 12],
+    /// Temperature exceeded in 99 % of the hours of the year.
+    pub winter_design: Temperature,
+    /// Temperature exceeded in 1 % of the hours of the year.
+    pub summer_design: Temperature,
+}
+
+/// Most vapour pressure of a month over saturation at its mean temperature: e^(½·(0.09·σ)²) for saturated
+/// air that varies by σ = 11 K, the most that days of a month do.
+pub const MOST_VAPOUR: f64 = 1.65;
+
+/// A place whose figures can be.
+#[derive(Clone, Debug, PartialEq)]
+pub struct CheckedPlace(Place);
+
+impl CheckedPlace {
+    /// Its figures.
+    pub fn place(&self) -> &Place {
+        &self.0
+    }
+}
+
+impl Place {
+    /// Checks every figure.
+    ///
+    /// Vapour pressure may be up to [`MOST_VAPOUR`] times saturation at the month's mean temperature:
+    /// warm days hold more than cold ones lack. Sun may be up to what reaches the top of the air.
+    ///
+    /// # Errors
+    /// Every figure that cannot stand.
+    pub fn check(&self) -> Result<CheckedPlace, Vec<ClimateError>> {
+        use ClimateQuantity as Q;
+        let mut errors = Vec::new();
+        let whole = [
+            (Q::Elevation, self.elevation.value()),
+            (Q::Latitude, self.latitude.as_degrees()),
+            (Q::WinterDesign, self.winter_design.as_celsius()),
+            (Q::SummerDesign, self.summer_design.as_celsius()),
+        ];
+        errors.extend(whole.iter().filter_map(|&(quantity, given)| {
+            // Degrees come back from radians a rounding beyond the pole.
+            out_of_range(
+                quantity,
+                None,
+                if quantity == Q::Latitude { given * (1.0 - 1e-12) } else { given },
+            )
+        }));
+        for (month, means) in self.months.iter().enumerate() {
+            let figures = [
+                (Q::Temperature, means.temperature.as_celsius()),
+                (Q::DailyRange, means.daily_range.value()),
+                (Q::VapourPressure, means.vapour_pressure.value()),
+                (Q::DailySun, means.daily_sun.as_kilowatt_hours()),
+            ];
+            errors.extend(
+                figures
+                    .iter()
+                    .filter_map(|&(quantity, given)| out_of_range(quantity, Some(month), given)),
+            );
+        }
+        if errors.is_empty() {
+            self.check_together(&mut errors);
+        }
+        if errors.is_empty() { Ok(CheckedPlace(self.clone())) } else { Err(errors) }
+    }
+
+    fn check_together(&self, errors: &mut Vec<ClimateError>) {
+        if self.winter_design >= self.summer_design {
+            errors.push(ClimateError {
+                quantity: ClimateQuantity::WinterDesign,
+                index: None,
+                given: self.winter_design.as_celsius(),
+                problem: ClimateProblem::WinterNotBelowSummer,
+            });
+        }
+        for (month, means) in self.months.iter().enumerate() {
+            if let Ok(saturation) = hyland_wexler::saturation_pressure(means.temperature)
+                && means.vapour_pressure > saturation * MOST_VAPOUR
+            {
+                errors.push(ClimateError {
+                    quantity: ClimateQuantity::VapourPressure,
+                    index: Some(month),
+                    given: means.vapour_pressure.value(),
+                    problem: ClimateProblem::AboveSaturation { saturation: saturation.value() },
+                });
+            }
+            let above_the_air = mean_sun_above_the_air(self.latitude, month);
+            if means.daily_sun > above_the_air {
+                errors.push(ClimateError {
+                    quantity: ClimateQuantity::DailySun,
+                    index: Some(month),
+                    given: means.daily_sun.as_kilowatt_hours(),
+                    problem: ClimateProblem::MoreThanTheSunGives {
+                        above_the_air: above_the_air.as_kilowatt_hours(),
+                    },
+                });
+            }
+        }
+    }
+}
+
+/// Mean daily sun on a level plane above the air in a month, from 0.
+pub fn mean_sun_above_the_air(latitude: Angle, month: usize) -> Irradiation {
+    let sum: Irradiation = days_of(month).map(|day| daily_sun_above_the_air(latitude, day)).sum();
+    sum / DAYS_IN_MONTH[month] as f64
+}

@@ -1,0 +1,118 @@
+//! Everything a year needs to know of a design, reckoned once.
+
+use super::choices::{CheckedYearChoices, YearChoices};
+use super::envelope_heat::{EnvelopeHeat, face_of};
+use super::heat_capacity::InsideMass;
+use super::network::{Network, NetworkParts};
+use super::sol_air::WHOLE_SKY;
+use super::surroundings::Surroundings;
+use super::vapour_balance::VapourBalance;
+use crate::climate::BoxFace;
+use crate::envelope::OUTSIDE_SURFACE_RESISTANCE;
+use crate::evaluate::Evaluation;
+use crate::heat_loss::{AIR_DENSITY, AIR_HEAT_CAPACITY};
+use crate::moisture::{SpotPlace, opening_temperature_factor};
+use crate::psychro::STANDARD_PRESSURE;
+use crate::units::{Area, HeatTransferCoefficient, Power, TemperatureFactor};
+
+/// A design in its surroundings with the choices about use, ready to run.
+#[derive(Clone, Debug)]
+pub struct YearModel<'a> {
+    pub(super) surroundings: &'a Surroundings,
+    pub(super) choices: YearChoices,
+    pub(super) network: Network,
+    pub(super) vapour: VapourBalance,
+    pub(super) set_point: f64,
+    /// Kelvin of sol-air temperature for each W/m² on a face.
+    pub(super) sun_at_steel: [f64; 5],
+    /// Kelvin that the sky takes off.
+    pub(super) sky: f64,
+    opaque: f64,
+    /// Square metres of full sun through the windows, and the column of their face.
+    pub(super) window: (f64, usize),
+    /// Temperature factor of the windows in their mean.
+    pub(super) window_factor: f64,
+    /// W/K of the fan at full flow.
+    pub(super) fan: f64,
+    /// Known cold spots, coldest first.
+    pub(super) spots: Vec<(SpotPlace, TemperatureFactor)>,
+    pub(super) factors: Vec<f64>,
+    pub(super) is_waiting: bool,
+}
+
+impl<'a> YearModel<'a> {
+    /// Of an evaluation. The set-point is the design's room temperature; air weighs what it does at
+    /// the place's elevation.
+    pub fn new(
+        evaluation: &Evaluation,
+        surroundings: &'a Surroundings,
+        checked: &CheckedYearChoices,
+    ) -> Self {
+        let choices = checked.choices().clone();
+        let design = evaluation.checked.design();
+        let (room, envelope) = (&evaluation.room, &evaluation.envelope);
+        let thinner = surroundings.air_pressure / STANDARD_PRESSURE;
+        let heat = EnvelopeHeat::of(design, &evaluation.heat_loss);
+        let opaque = heat.opaque();
+        let mass = InsideMass::of(design, room, envelope, choices.contents);
+        let opaque_area: Area = envelope.plain.iter().map(|plain| plain.area).sum();
+        let network = Network::new(&NetworkParts {
+            opaque: HeatTransferCoefficient::new(opaque),
+            openings: HeatTransferCoefficient::new(heat.openings),
+            leaks: evaluation.heat_loss.air * thinner,
+            capacity: mass.capacity,
+            opaque_area,
+            mass_area: mass.area,
+            total_area: opaque_area + envelope.windows.area + envelope.personnel_door.area,
+        });
+        let per_sun = OUTSIDE_SURFACE_RESISTANCE.value() * choices.paint.value() / opaque;
+        let mut sun_at_steel = heat.faces.map(|face| face * per_sun);
+        let roof = BoxFace::ALL.iter().position(|&face| face == BoxFace::Roof).unwrap_or(0);
+        sun_at_steel[roof] *= choices.sun_on_roof.value();
+        // A wall sees half of the sky, a roof all of it.
+        let seen: f64 = heat
+            .faces
+            .iter()
+            .enumerate()
+            .map(|(column, face)| if column == roof { *face } else { 0.5 * face })
+            .sum();
+        let window_face = face_of(design.window_wall);
+        let column = BoxFace::ALL.iter().position(|&face| face == window_face).unwrap_or(0);
+        let open = envelope.windows.area.value()
+            * choices.window_sun.value()
+            * choices.sun_on_windows.value();
+        let spots: Vec<_> = evaluation
+            .cold_spots
+            .spots
+            .iter()
+            .map(|spot| (spot.place, spot.temperature_factor))
+            .collect();
+        let fan = choices.fan_flow * AIR_DENSITY * thinner;
+        Self {
+            surroundings,
+            network,
+            vapour: VapourBalance::of(design, room, envelope, surroundings.air_pressure),
+            set_point: design.indoor_temperature.as_celsius(),
+            sun_at_steel,
+            sky: WHOLE_SKY.value() * seen / opaque,
+            opaque,
+            window: (open, column),
+            window_factor: opening_temperature_factor(&envelope.windows).value(),
+            fan: fan.value() * AIR_HEAT_CAPACITY.value(),
+            factors: spots.iter().map(|(_, factor)| factor.value()).collect(),
+            spots,
+            is_waiting: evaluation.heat_loss.is_waiting() || evaluation.cold_spots.is_waiting(),
+            choices,
+        }
+    }
+
+    /// The network of the room, fan off.
+    pub fn network(&self) -> &Network {
+        &self.network
+    }
+
+    /// What the sky draws from the steel beyond what outdoor air does, at a steady room, W.
+    pub fn sky_loss(&self) -> Power {
+        Power::new(self.opaque * self.sky)
+    }
+}

@@ -1,0 +1,184 @@
+//! What a year came to.
+
+use crate::moisture::SpotPlace;
+use crate::units::{Energy, Mass, Power, SurfaceMoisture, Temperature, TemperatureFactor};
+
+/// Energy of a month or a year, by where it came from and where it went.
+#[derive(Clone, Copy, Debug, Default, PartialEq)]
+pub struct EnergyByPurpose {
+    /// Heat given by the heater.
+    pub heater_heat: Energy,
+    /// Heat given by the electric backup, as much electricity.
+    pub backup_heat: Energy,
+    /// What the heater drew of its own carrier, gross.
+    pub heater_input: Energy,
+    /// Electricity beside its fuel that the heater drew.
+    pub heater_own: Energy,
+    /// Electricity of the fan.
+    pub fan: Energy,
+    /// Electricity of equipment; all of it becomes heat.
+    pub equipment: Energy,
+    /// Heat of people.
+    pub people: Energy,
+    /// Sun through the windows.
+    pub sun: Energy,
+    /// Lost through everything opaque, sun and sky on the steel taken off.
+    pub through_envelope: Energy,
+    /// Lost through windows and door.
+    pub through_openings: Energy,
+    /// Lost by leaks and the air always let in.
+    pub by_leaks: Energy,
+    /// Lost by what the fan moved.
+    pub by_fan: Energy,
+}
+
+impl EnergyByPurpose {
+    /// Heat that came in.
+    pub fn gained(&self) -> Energy {
+        self.heater_heat + self.backup_heat + self.equipment + self.people + self.sun
+    }
+
+    /// Heat that went out.
+    pub fn lost(&self) -> Energy {
+        self.through_envelope + self.through_openings + self.by_leaks + self.by_fan
+    }
+
+    /// Heat of heater and backup.
+    pub fn heat(&self) -> Energy {
+        self.heater_heat + self.backup_heat
+    }
+}
+
+/// Adds field by field.
+pub(super) fn add(into: &mut EnergyByPurpose, more: &EnergyByPurpose) {
+    into.heater_heat += more.heater_heat;
+    into.backup_heat += more.backup_heat;
+    into.heater_input += more.heater_input;
+    into.heater_own += more.heater_own;
+    into.fan += more.fan;
+    into.equipment += more.equipment;
+    into.people += more.people;
+    into.sun += more.sun;
+    into.through_envelope += more.through_envelope;
+    into.through_openings += more.through_openings;
+    into.by_leaks += more.by_leaks;
+    into.by_fan += more.by_fan;
+}
+
+/// A month or a year.
+#[derive(Clone, Copy, Debug, Default, PartialEq)]
+pub struct Period {
+    /// Energy.
+    pub energy: EnergyByPurpose,
+    /// Hours in which the heater left the room more than half a kelvin under its set-point.
+    pub unmet_hours: u32,
+    /// Hours in which the room was too warm.
+    pub too_warm_hours: u32,
+    /// Hours in which water condensed on the coldest known spot and did not freeze, or frost
+    /// thawed from it.
+    pub drip_hours: u32,
+    /// Hours in which frost grew on the coldest known spot.
+    pub frost_hours: u32,
+    /// Hours of full fan, parts of hours added up.
+    pub fan_hours: f64,
+    /// Water that ran down the windows.
+    pub water_on_windows: Mass,
+    /// Water that condensed on the lining itself.
+    pub water_on_lining: Mass,
+}
+
+/// How long a cold spot was wet.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct SpotHours {
+    /// Where.
+    pub place: SpotPlace,
+    /// Its temperature factor.
+    pub temperature_factor: TemperatureFactor,
+    /// Hours in which it took water from the air above freezing.
+    pub drip: u32,
+    /// Hours in which it took water from the air as frost.
+    pub frost: u32,
+}
+
+/// One hour, for a picture of the year.
+#[derive(Clone, Copy, Debug, Default, PartialEq)]
+pub struct RoomHour {
+    /// Mean temperature of the air, °C.
+    pub celsius: f32,
+    /// Relative humidity, 0 to 1.
+    pub humidity: f32,
+    /// Heat of heater and backup, W.
+    pub heat: f32,
+    /// What it was like.
+    pub state: HourState,
+}
+
+/// What an hour was like, the most telling first.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, PartialOrd, Ord)]
+#[repr(u8)]
+pub enum HourState {
+    /// Neither.
+    #[default]
+    Fine,
+    /// Frost grew on the coldest known spot.
+    Frost,
+    /// The coldest known spot dripped.
+    Drip,
+    /// The room was too warm.
+    TooWarm,
+    /// The heater could not hold the set-point.
+    TooCold,
+}
+
+/// A year in the room.
+#[derive(Clone, Debug, PartialEq)]
+pub struct YearOutcome {
+    /// January to December.
+    pub months: [Period; 12],
+    /// The whole year.
+    pub year: Period,
+    /// Every hour from the first of 1 January.
+    pub hours: Vec<RoomHour>,
+    /// Known cold spots that were ever wet, coldest first.
+    pub spots: Vec<SpotHours>,
+    /// The coldest known spot.
+    pub coldest_spot: Option<SpotPlace>,
+    /// Most frost that lay on the coldest known spot, kg/m².
+    pub most_frost: SurfaceMoisture,
+    /// Greatest heat of an hour.
+    pub greatest_heat: Power,
+    /// Mean heat of the day that took the most.
+    pub coldest_day: Power,
+    /// Highest room temperature of an hour.
+    pub warmest: Temperature,
+    /// Lowest room temperature of an hour.
+    pub coldest: Temperature,
+    /// Heat stored in the mass over the year.
+    pub stored: Energy,
+    /// Water given to the air over the year.
+    pub water_given: Mass,
+    /// Water carried off by air over the year.
+    pub water_by_air: Mass,
+    /// Water stored in air and lining over the year.
+    pub water_stored: Mass,
+    /// Whether parts of the envelope are still being solved aside, so that the figures will move.
+    pub is_waiting: bool,
+}
+
+impl YearOutcome {
+    /// What the balance of heat is off by, over the heat that passed: gained − lost − stored.
+    pub fn heat_off(&self) -> f64 {
+        let energy = &self.year.energy;
+        (energy.gained() - energy.lost() - self.stored) / (energy.gained() + energy.lost())
+    }
+
+    /// What the balance of water is off by, over the water that passed.
+    pub fn water_off(&self) -> f64 {
+        let gone = self.water_by_air
+            + self.year.water_on_windows
+            + self.year.water_on_lining
+            + self.water_stored;
+        let passed = self.water_given.value() + self.water_by_air.value().abs();
+        (self.water_given - gone).value() / passed.max(1e-9)
+    }
+}

@@ -1,0 +1,384 @@
+//! The loop over the hours.
+
+use super::heater::HeaterKind;
+use super::model::YearModel;
+use super::network::{Drive, Step};
+use super::outcome::{EnergyByPurpose, HourState, Period, RoomHour, SpotHours, YearOutcome, add};
+use super::vapour_balance::{VapourDrive, VapourState};
+use crate::climate::{HOURS_IN_YEAR, hours_of};
+use crate::units::{Energy, Mass, Power, SurfaceMoisture, Temperature};
+
+/// Seconds in a step.
+const HOUR: f64 = 3600.0;
+
+/// Hours of the end of the year that run before its start, so that mass and lining are settled: two weeks.
+const LEAD_IN: usize = 336;
+
+/// Share of the heat of people and equipment that goes straight to the air (ISO 13790:2008, annex C).
+const CONVECTIVE: f64 = 0.5;
+
+/// Kelvin under the set-point that still count as held.
+const NEARLY: f64 = 0.5;
+
+/// Kelvin that outdoors must be colder than the room for the fan to cool.
+const COLDER: f64 = 0.5;
+
+/// Pascals of vapour that outdoor air must hold less than the room for the fan to dry, about
+/// 0.15 g/kg: what a controller that compares two humidities can tell. Common practice, no source.
+const DRIER: f64 = 25.0;
+
+/// What changes from hour to hour.
+struct State {
+    mass: f64,
+    vapour: VapourState,
+    frost: f64,
+}
+
+/// Heater and fan through an hour.
+struct Acting {
+    main: f64,
+    backup: f64,
+    unmet: bool,
+}
+
+/// Runs a year.
+///
+/// In each hour weather, use and gains stand still. The heater brings the mean air temperature of
+/// the hour to the set-point as far as it can. The fan runs for as much of the hour as it takes to hold the
+/// room at its temperature or humidity, and only while outdoor air is colder, or holds less
+/// vapour. Left out: wind, heat of condensation, the warmth of people's moisture, frost that insulates.
+pub fn run_year(model: &YearModel<'_>) -> YearOutcome {
+    let mut run = Run::new(model);
+    let mut state = run.start();
+    for hour in HOURS_IN_YEAR - LEAD_IN..HOURS_IN_YEAR {
+        run.hour(hour, &mut state, &mut Period::default());
+    }
+    run.forget();
+    let (mass, vapour) = (state.mass, state.vapour);
+    let mut months = [Period::default(); 12];
+    for (month, period) in months.iter_mut().enumerate() {
+        for hour in hours_of(month) {
+            run.hour(hour, &mut state, period);
+        }
+    }
+    run.outcome(months, &state, mass, &vapour)
+}
+
+/// A run under way: the model with what is fixed over the year, and the records.
+struct Run<'a> {
+    model: &'a YearModel<'a>,
+    /// The network with the fan off, and with it at full flow.
+    still: Step,
+    blown: Step,
+    kind: HeaterKind,
+    hours: Vec<RoomHour>,
+    drip: Vec<u32>,
+    frost: Vec<u32>,
+    most_frost: f64,
+    greatest_heat: f64,
+    warmest: f64,
+    coldest: f64,
+    water_given: f64,
+    water_by_air: f64,
+}
+
+impl<'a> Run<'a> {
+    fn new(model: &'a YearModel<'a>) -> Self {
+        let spots = model.factors.len();
+        Self {
+            model,
+            still: model.network.step(0.0, HOUR),
+            blown: model.network.step(model.fan, HOUR),
+            kind: model.choices.heater,
+            hours: vec![RoomHour::default(); HOURS_IN_YEAR],
+            drip: vec![0; spots],
+            frost: vec![0; spots],
+            most_frost: 0.0,
+            greatest_heat: 0.0,
+            warmest: f64::NEG_INFINITY,
+            coldest: f64::INFINITY,
+            water_given: 0.0,
+            water_by_air: 0.0,
+        }
+    }
+
+    fn start(&self) -> State {
+        let weather = &self.model.surroundings.weather;
+        let pascals = weather.vapour_pascals()[HOURS_IN_YEAR - LEAD_IN];
+        let saturation = self.model.surroundings.saturation.pascals(self.model.set_point);
+        let vapour = VapourState { pascals, lining: (pascals / saturation).min(1.0) };
+        State { mass: self.model.set_point, vapour, frost: 0.0 }
+    }
+
+    /// Forgets the records of the lead-in.
+    fn forget(&mut self) {
+        self.drip.fill(0);
+        self.frost.fill(0);
+        self.most_frost = 0.0;
+        self.greatest_heat = 0.0;
+        self.warmest = f64::NEG_INFINITY;
+        self.coldest = f64::INFINITY;
+        self.water_given = 0.0;
+        self.water_by_air = 0.0;
+    }
+
+    /// What the heater gives in an hour whose free mean temperature is known.
+    fn heat(&self, free: f64, per_watt: f64, set: f64, outdoors: f64, someone: bool) -> Acting {
+        let choices = &self.model.choices;
+        let needed = (set - free) / per_watt;
+        if needed <= 0.0 {
+            return Acting { main: 0.0, backup: 0.0, unmet: false };
+        }
+        let limit = choices.heater_limit.value();
+        let capacity = if self.kind.needs_someone() && !someone {
+            0.0
+        } else {
+            limit * self.kind.capacity_share(Temperature::celsius(outdoors))
+        };
+        let least = (limit * self.kind.least_share()).min(capacity);
+        let main = needed.min(capacity).max(least);
+        let backup = (needed - main).max(0.0).min(choices.backup_limit.value());
+        let short = (needed - main - backup) * per_watt;
+        Acting { main, backup, unmet: short > NEARLY }
+    }
+
+    /// Share of the hour that the fan runs to cool.
+    fn duty_to_cool(&self, free: f64, drive: &Drive, mass: f64) -> f64 {
+        let above = self.model.choices.fan_above.as_celsius();
+        if free <= above || drive.outdoors > free - COLDER {
+            return 0.0;
+        }
+        let blown = self.blown.go(&self.model.network, drive, mass).air;
+        if blown >= above { 1.0 } else { (free - above) / (free - blown) }
+    }
+
+    /// Share of the hour that the fan runs to dry.
+    fn duty_to_dry(&self, air: f64, state: &VapourState, drive: &VapourDrive) -> f64 {
+        let over = self.model.choices.fan_over.value();
+        let wanted = over * self.model.surroundings.saturation.pascals(air);
+        let (without, _) = self.model.vapour.go(state, drive, HOUR);
+        if without.pascals <= wanted || drive.outdoors > without.pascals - DRIER {
+            return 0.0;
+        }
+        let needed = self.model.vapour.air_to_hold(wanted, state, drive, HOUR);
+        needed.map_or(1.0, |needed| (needed / self.model.fan).clamp(0.0, 1.0))
+    }
+
+    fn hour(&mut self, hour: usize, state: &mut State, period: &mut Period) {
+        let model = self.model;
+        let (choices, network) = (&model.choices, &model.network);
+        let weather = &model.surroundings.weather;
+        let sun = &model.surroundings.sun.hours()[hour];
+        let saturation = &model.surroundings.saturation;
+        let outdoors = weather.celsius()[hour];
+
+        let clock = (hour % 24) as f64;
+        let weekday = (hour / 24 % 7) as f64;
+        let used =
+            weekday < choices.used_days && choices.used_from <= clock && clock < choices.used_until;
+        let set = if used { model.set_point } else { model.set_point - choices.setback.value() };
+        let people = if used { choices.people * choices.heat_of_person.value() } else { 0.0 };
+        let in_use = if used { choices.equipment_in_use.value() } else { 0.0 };
+        let equipment = choices.equipment_always.value() + in_use;
+        let source = choices.moisture_always.value()
+            + if used { choices.moisture_in_use.value() } else { 0.0 };
+
+        let (open, column) = model.window;
+        let sun_in = open * sun[column];
+        let warmed: f64 = sun.iter().zip(&model.sun_at_steel).map(|(sun, per)| sun * per).sum();
+        let radiant = (1.0 - CONVECTIVE) * (people + equipment) + sun_in;
+        let mut drive = Drive {
+            to_air: CONVECTIVE * (people + equipment),
+            to_surface: radiant * (1.0 - network.onto_mass),
+            to_mass: radiant * network.onto_mass,
+            outdoors,
+            at_steel: outdoors + warmed - model.sky,
+        };
+
+        let mut step = self.still;
+        let mut free = step.go(network, &drive, state.mass).air;
+        let mut acting = self.heat(free, step.air_per_watt, set, outdoors, used);
+        let mut duty = 0.0;
+        if model.fan > 0.0 {
+            let air = free + (acting.main + acting.backup) * step.air_per_watt;
+            let vapour = self.vapour_drive(hour, [air, air], network.leaks, source);
+            duty = self.duty_to_cool(free, &drive, state.mass).max(self.duty_to_dry(
+                air,
+                &state.vapour,
+                &vapour,
+            ));
+            if duty > 0.0 {
+                step = if duty < 1.0 { network.step(duty * model.fan, HOUR) } else { self.blown };
+                free = step.go(network, &drive, state.mass).air;
+                acting = self.heat(free, step.air_per_watt, set, outdoors, used);
+            }
+        }
+        let heat = acting.main + acting.backup;
+        drive.to_air += heat;
+        let room = step.go(network, &drive, state.mass);
+        state.mass = room.mass_after;
+
+        let fan_air = duty * model.fan;
+        let vapour =
+            self.vapour_drive(hour, [room.air, room.surface], network.leaks + fan_air, source);
+        let (after, gone) = model.vapour.go(&state.vapour, &vapour, HOUR);
+        state.vapour = after;
+
+        let spot = self.cold_spots(state, room.air, outdoors);
+        let too_warm = room.air > choices.too_warm.as_celsius();
+        period.unmet_hours += u32::from(acting.unmet);
+        period.too_warm_hours += u32::from(too_warm);
+        period.drip_hours += u32::from(spot == HourState::Drip);
+        period.frost_hours += u32::from(spot == HourState::Frost);
+        period.fan_hours += duty;
+        period.water_on_windows += Mass::new(gone.on_windows);
+        period.water_on_lining += Mass::new(gone.on_lining);
+        self.water_given += source * HOUR;
+        self.water_by_air += gone.by_air;
+
+        let main_input = if acting.main > 0.0 {
+            acting.main / self.kind.performance(Temperature::celsius(outdoors))
+        } else {
+            0.0
+        };
+        let own = if acting.main > 0.0 { self.kind.own_electricity().value() } else { 0.0 };
+        let joules = |watts: f64| Energy::new(watts * HOUR);
+        let energy = EnergyByPurpose {
+            heater_heat: joules(acting.main),
+            backup_heat: joules(acting.backup),
+            heater_input: joules(main_input),
+            heater_own: joules(own),
+            fan: joules(duty * choices.fan_power.value()),
+            equipment: joules(equipment),
+            people: joules(people),
+            sun: joules(sun_in),
+            through_envelope: joules(network.mass_to_outdoors * (room.mass - drive.at_steel)),
+            through_openings: joules(network.openings * (room.air - outdoors)),
+            by_leaks: joules(network.leaks * (room.air - outdoors)),
+            by_fan: joules(fan_air * (room.air - outdoors)),
+        };
+        add(&mut period.energy, &energy);
+
+        self.greatest_heat = self.greatest_heat.max(heat);
+        self.warmest = self.warmest.max(room.air);
+        self.coldest = self.coldest.min(room.air);
+        let telling = if acting.unmet {
+            HourState::TooCold
+        } else if too_warm {
+            HourState::TooWarm
+        } else {
+            spot
+        };
+        self.hours[hour] = RoomHour {
+            celsius: room.air as f32,
+            humidity: (after.pascals / saturation.pascals(room.air)) as f32,
+            heat: heat as f32,
+            state: telling,
+        };
+    }
+
+    /// Vapour outdoors and at the surfaces, from the temperatures of air and lining.
+    fn vapour_drive(
+        &self,
+        hour: usize,
+        [air, lining]: [f64; 2],
+        let_in: f64,
+        source: f64,
+    ) -> VapourDrive {
+        let model = self.model;
+        let weather = &model.surroundings.weather;
+        let outdoors = weather.celsius()[hour];
+        let at_windows = outdoors + model.window_factor * (air - outdoors);
+        VapourDrive {
+            outdoors: weather.vapour_pascals()[hour],
+            air: let_in,
+            source,
+            at_lining: model.surroundings.saturation.pascals(lining),
+            at_windows: model.surroundings.saturation.pascals(at_windows),
+        }
+    }
+
+    /// Counts the cold spots that take water in this hour, and keeps the frost on the coldest.
+    fn cold_spots(&mut self, state: &mut State, air: f64, outdoors: f64) -> HourState {
+        let model = self.model;
+        let saturation = &model.surroundings.saturation;
+        let pascals = state.vapour.pascals;
+        for (n, factor) in model.factors.iter().enumerate() {
+            let celsius = outdoors + factor * (air - outdoors);
+            // Coldest first: where one stays dry, so do those after it.
+            if pascals <= saturation.pascals(celsius) {
+                break;
+            }
+            if celsius < 0.0 {
+                self.frost[n] += 1;
+            } else {
+                self.drip[n] += 1;
+            }
+        }
+        let Some(factor) = model.factors.first() else { return HourState::Fine };
+        let celsius = outdoors + factor * (air - outdoors);
+        let taken = model.vapour.onto_spot * (pascals - saturation.pascals(celsius)) * HOUR;
+        if celsius < 0.0 {
+            // Below freezing it grows, or goes back to drier air.
+            state.frost = (state.frost + taken).max(0.0);
+            self.most_frost = self.most_frost.max(state.frost);
+            if taken > 0.0 { HourState::Frost } else { HourState::Fine }
+        } else {
+            let thaws = state.frost > 0.0;
+            state.frost = 0.0;
+            if thaws || taken > 0.0 { HourState::Drip } else { HourState::Fine }
+        }
+    }
+
+    fn outcome(
+        self,
+        months: [Period; 12],
+        state: &State,
+        mass: f64,
+        vapour: &VapourState,
+    ) -> YearOutcome {
+        let model = self.model;
+        let coldest_day = self
+            .hours
+            .chunks(24)
+            .map(|day| day.iter().map(|hour| f64::from(hour.heat)).sum::<f64>() / 24.0)
+            .fold(0.0, f64::max);
+        let mut year = Period::default();
+        for month in &months {
+            add(&mut year.energy, &month.energy);
+            year.unmet_hours += month.unmet_hours;
+            year.too_warm_hours += month.too_warm_hours;
+            year.drip_hours += month.drip_hours;
+            year.frost_hours += month.frost_hours;
+            year.fan_hours += month.fan_hours;
+            year.water_on_windows += month.water_on_windows;
+            year.water_on_lining += month.water_on_lining;
+        }
+        let spots = model.spots.iter().zip(self.drip.iter().zip(&self.frost));
+        YearOutcome {
+            months,
+            year,
+            spots: spots
+                .filter(|&(_, (&drip, &frost))| drip + frost > 0)
+                .map(|(&(place, temperature_factor), (&drip, &frost))| SpotHours {
+                    place,
+                    temperature_factor,
+                    drip,
+                    frost,
+                })
+                .collect(),
+            coldest_spot: model.spots.first().map(|&(place, _)| place),
+            most_frost: SurfaceMoisture::new(self.most_frost),
+            greatest_heat: Power::new(self.greatest_heat),
+            coldest_day: Power::new(coldest_day),
+            warmest: Temperature::celsius(self.warmest),
+            coldest: Temperature::celsius(self.coldest),
+            stored: Energy::new(model.network.capacity * (state.mass - mass)),
+            water_given: Mass::new(self.water_given),
+            water_by_air: Mass::new(self.water_by_air),
+            water_stored: Mass::new(model.vapour.held(&state.vapour) - model.vapour.held(vapour)),
+            is_waiting: model.is_waiting,
+            hours: self.hours,
+        }
+    }
+}

@@ -1,0 +1,67 @@
+//! How warm the room gets, and what would help.
+
+use super::choices::CheckedYearChoices;
+use super::model::YearModel;
+use super::run::run_year;
+use super::surroundings::Surroundings;
+use crate::evaluate::Evaluation;
+use crate::heat_loss::{AIR_DENSITY, AIR_HEAT_CAPACITY};
+use crate::units::{Power, SolarShare, Temperature, TemperatureDifference, VolumeFlow};
+
+/// Absorptance of light paint, 0.3 (common practice, no source).
+pub const LIGHT_PAINT: SolarShare = SolarShare::new(0.3);
+
+/// Share of the sun that a fly roof and awnings let by, 0.1 (common practice, no source).
+pub const SHADED: SolarShare = SolarShare::new(0.1);
+
+/// One way of meeting the summer.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct SummerCase {
+    /// Highest room temperature of an hour.
+    pub warmest: Temperature,
+    /// Hours in which the room was too warm.
+    pub too_warm_hours: u32,
+}
+
+/// The summer as chosen and otherwise.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Summer {
+    /// As chosen.
+    pub as_chosen: SummerCase,
+    /// With the fan off all summer.
+    pub without_fan: SummerCase,
+    /// With the paint light.
+    pub light_paint: SummerCase,
+    /// With roof and windows shaded.
+    pub shaded: SummerCase,
+}
+
+impl Summer {
+    /// Runs the year four times.
+    pub fn of(
+        evaluation: &Evaluation,
+        surroundings: &Surroundings,
+        checked: &CheckedYearChoices,
+    ) -> Self {
+        let case = |checked: &CheckedYearChoices| {
+            let outcome = run_year(&YearModel::new(evaluation, surroundings, checked));
+            SummerCase { warmest: outcome.warmest, too_warm_hours: outcome.year.too_warm_hours }
+        };
+        Self {
+            as_chosen: case(checked),
+            without_fan: case(&checked.with(|choices| choices.fan_flow = VolumeFlow::ZERO)),
+            light_paint: case(&checked.with(|choices| choices.paint = LIGHT_PAINT)),
+            shaded: case(&checked.with(|choices| {
+                choices.sun_on_roof = SHADED;
+                choices.sun_on_windows = SHADED;
+            })),
+        }
+    }
+}
+
+/// Flow of outdoor air that carries off a gain while the room stays a few kelvin over outdoors,
+/// q = Φ/(ρ·c·Δθ); `None` for no rise. Air as at sea level, 1.2 kg/m³ and 1005 J/(kg·K).
+pub fn purge_flow(gain: Power, rise: TemperatureDifference) -> Option<VolumeFlow> {
+    let carried = AIR_DENSITY.value() * AIR_HEAT_CAPACITY.value() * rise.value();
+    (carried > 0.0).then(|| VolumeFlow::new(gain.value() / carried))
+}

@@ -1,0 +1,63 @@
+//! Whether the electric supply carries heater, fan and equipment.
+
+use super::choices::YearChoices;
+use super::fuel::EnergyCarrier;
+use crate::source::Source;
+use crate::units::{ElectricCurrent, ElectricPotential, Power, Temperature};
+
+/// Share of a breaker's rating that a load of three hours or more may take: 80 %.
+/// Source: National Electrical Code 2020, 210.20(A), Canadian Electrical Code 8-104 (from memory): the
+/// breaker is rated 125 % of the continuous load.
+pub const CONTINUOUS_SHARE: f64 = 0.8;
+
+/// Where [`CONTINUOUS_SHARE`] comes from.
+pub const CONTINUOUS_SHARE_SOURCE: Source = Source::FromMemory;
+
+/// The largest continuous load of a supply, 0.8·V·A.
+pub fn largest_continuous_load(voltage: ElectricPotential, rating: ElectricCurrent) -> Power {
+    voltage * rating * CONTINUOUS_SHARE
+}
+
+/// What the supply is asked for at the design temperatures, against what it carries.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct SupplyCheck {
+    /// The largest continuous load.
+    pub largest: Power,
+    /// Electricity for heat: to the heater, the backup, and the heater's own fan.
+    pub for_heat: Power,
+    /// Electricity for fan and equipment.
+    pub for_other: Power,
+}
+
+impl SupplyCheck {
+    /// For the design load at an outdoor temperature. The heater gives what it can, the backup the
+    /// rest as far as it can.
+    pub fn of(choices: &YearChoices, design_load: Power, outdoor: Temperature) -> Self {
+        let kind = choices.heater;
+        let main = (choices.heater_limit * kind.capacity_share(outdoor)).min(design_load);
+        let backup = choices.backup_limit.min(design_load - main);
+        let drawn = if kind.carrier() == EnergyCarrier::Electricity {
+            main / kind.performance(outdoor)
+        } else if main > Power::ZERO {
+            kind.own_electricity()
+        } else {
+            Power::ZERO
+        };
+        let fan = if choices.fan_flow.value() > 0.0 { choices.fan_power } else { Power::ZERO };
+        Self {
+            largest: largest_continuous_load(choices.supply_voltage, choices.supply_current),
+            for_heat: drawn + backup,
+            for_other: fan + choices.equipment_always + choices.equipment_in_use,
+        }
+    }
+
+    /// Everything together.
+    pub fn asked(&self) -> Power {
+        self.for_heat + self.for_other
+    }
+
+    /// Whether the supply carries it.
+    pub fn holds(&self) -> bool {
+        self.asked() <= self.largest
+    }
+}

@@ -1,0 +1,150 @@
+//! The worker's side of a year: the hours of a place kept for many designs, and one run for each.
+
+use inchwise_core::climate::{HOURS_IN_YEAR, SEED, Spread, reconstruct};
+use inchwise_core::design::CheckedDesign;
+use inchwise_core::detail::{DetailMemory, Effort};
+use inchwise_core::evaluate::{Evaluation, evaluate_with};
+use inchwise_core::moisture::{ColdSpots, SpotPlace, UnknownReason};
+use inchwise_core::units::{Energy, Temperature, TemperatureFactor};
+use inchwise_core::year::{
+    CheckedYearChoices, HeaterCheck, HourState, RoomPart, Summer, SupplyCheck, Surroundings,
+    YearModel, YearOutcome, run_year,
+};
+
+use crate::pack::unpack_design;
+use crate::year::{WARM_ENOUGH, YearAnswer, YearDay, unpack_choices, unpack_place};
+
+/// A year that was asked for.
+pub(crate) struct YearJob {
+    pub(crate) request: u32,
+    pub(crate) checked: CheckedDesign,
+    choices: CheckedYearChoices,
+    place: Vec<f64>,
+}
+
+impl YearJob {
+    /// From numbers; `None` if anything of it does not pass its check.
+    pub(crate) fn of(request: u32, design: &[f64], choices: &[f64], place: &[f64]) -> Option<Self> {
+        let checked = unpack_design(design)?.check().ok()?;
+        let choices = unpack_choices(choices)?.check().ok()?;
+        unpack_place(place)?.check().ok()?;
+        Some(Self { request, checked, choices, place: place.to_vec() })
+    }
+}
+
+/// Runs years, and keeps what the next one can use.
+#[derive(Default)]
+pub(crate) struct Years {
+    /// The place by its numbers, and its hours about the box.
+    surroundings: Option<(Vec<f64>, Surroundings)>,
+    /// The last evaluation with every field in it.
+    complete: Option<Evaluation>,
+}
+
+impl Years {
+    /// Runs a year with the fields that the effort allows; what waits is taken over from the last
+    /// design without gaps.
+    pub(crate) fn run(
+        &mut self,
+        job: &YearJob,
+        memory: &mut DetailMemory,
+        effort: Effort,
+    ) -> Option<YearAnswer> {
+        let mut evaluation = evaluate_with(&job.checked, memory, effort);
+        if !evaluation.heat_loss.is_waiting() {
+            self.complete = Some(evaluation.clone());
+        } else if let Some(earlier) = &self.complete {
+            evaluation.heat_loss = evaluation.heat_loss.with_waiting_from(&earlier.heat_loss);
+            evaluation.cold_spots = with_waiting_from(&evaluation.cold_spots, &earlier.cold_spots);
+        }
+        let surroundings = self.surroundings(job)?;
+        Some(answer(&evaluation, surroundings, &job.choices, place_winter(&job.place)))
+    }
+
+    fn surroundings(&mut self, job: &YearJob) -> Option<&Surroundings> {
+        let faces = job.choices.choices().front_faces;
+        let known = self.surroundings.take().filter(|(place, _)| *place == job.place);
+        let surroundings = match known {
+            Some((_, known)) if known.front_faces() == faces => known,
+            Some((_, known)) => known.turned(faces),
+            None => {
+                let place = unpack_place(&job.place)?.check().ok()?;
+                let weather = reconstruct(&place, Spread::DesignTemperatures, SEED);
+                Surroundings::new(weather, faces).ok()?
+            }
+        };
+        Some(&self.surroundings.insert((job.place.clone(), surroundings)).1)
+    }
+}
+
+fn place_winter(place: &[f64]) -> Temperature {
+    unpack_place(place).map_or(Temperature::celsius(0.0), |place| place.winter_design)
+}
+
+/// The places of a design, those that wait with the temperature factors they had before.
+fn with_waiting_from(now: &ColdSpots, earlier: &ColdSpots) -> ColdSpots {
+    let known: Vec<(SpotPlace, TemperatureFactor)> = now
+        .spots
+        .iter()
+        .map(|spot| (spot.place, spot.temperature_factor))
+        .chain(now.unknown.iter().filter_map(|unknown| {
+            let before = earlier.spots.iter().find(|spot| spot.place == unknown.place)?;
+            (unknown.reason == UnknownReason::Waiting)
+                .then_some((unknown.place, before.temperature_factor))
+        }))
+        .collect();
+    ColdSpots::from_factors(now.indoor, now.outdoor, known, now.unknown.clone())
+}
+
+fn answer(
+    evaluation: &Evaluation,
+    surroundings: &Surroundings,
+    checked: &CheckedYearChoices,
+    winter: Temperature,
+) -> YearAnswer {
+    let model = YearModel::new(evaluation, surroundings, checked);
+    let outcome = run_year(&model);
+    let choices = checked.choices();
+    let design = evaluation.checked.design();
+    let set_point = design.indoor_temperature;
+    let load = evaluation.heat_loss.design_load;
+    let network = model.network();
+    let cooled = |celsius: f64| {
+        network.cool_down(set_point, winter, Temperature::celsius(celsius), RoomPart::Air)
+    };
+    let capacity = HeaterCheck::of(choices, load, winter).capacity;
+    let warmed = |part| network.warm_up(capacity, winter, winter, set_point - WARM_ENOUGH, part);
+    YearAnswer {
+        is_waiting: outcome.is_waiting,
+        days: days(&outcome),
+        greatest_heat: outcome.greatest_heat,
+        coldest_day: outcome.coldest_day,
+        most_frost: outcome.most_frost,
+        summer: Summer::of(evaluation, surroundings, checked),
+        cool_down: [cooled(5.0), cooled(0.0)],
+        warm_up: [warmed(RoomPart::Air), warmed(RoomPart::Surfaces)],
+        heater: HeaterCheck::of(choices, load, design.outdoor_temperature),
+        supply: SupplyCheck::of(choices, load, design.outdoor_temperature),
+        months: outcome.months.to_vec(),
+        year: outcome.year,
+    }
+}
+
+fn days(outcome: &YearOutcome) -> Vec<YearDay> {
+    debug_assert_eq!(outcome.hours.len(), HOURS_IN_YEAR);
+    outcome
+        .hours
+        .chunks(24)
+        .map(|hours| {
+            let count = |state| hours.iter().filter(|hour| hour.state == state).count() as f64;
+            let watt_hours: f64 = hours.iter().map(|hour| f64::from(hour.heat)).sum();
+            YearDay {
+                heat: Energy::kilowatt_hours(watt_hours / 1000.0),
+                frost: count(HourState::Frost),
+                drip: count(HourState::Drip),
+                too_warm: count(HourState::TooWarm),
+                too_cold: count(HourState::TooCold),
+            }
+        })
+        .collect()
+}
