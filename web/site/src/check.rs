@@ -23,7 +23,7 @@ type Step = fn() -> Result<Tally>;
 
 /// Runs every check, stopping at the first that fails.
 pub(crate) fn run() -> Result<()> {
-    let steps: [(&str, Step); 11] = [
+    let steps: [(&str, Step); 12] = [
         ("Formatting", formatting),
         ("Lints, native", lints_native),
         ("Lints, wasm", lints_wasm),

@@ -5,8 +5,10 @@ mod circumstances;
 mod competitor;
 mod document;
 mod figures;
+mod ours;
 mod speed;
 mod studies;
+mod year;
 
 use anyhow::{Result, bail};
 
@@ -14,8 +16,9 @@ use anyhow::{Result, bail};
 type Measure = fn() -> Result<()>;
 
 /// What can be measured by itself.
-const PARTS: [(&str, Measure); 4] = [
+const PARTS: [(&str, Measure); 5] = [
     ("speed", speed::measure),
+    ("year", year::measure),
     ("refinement", studies::refinement),
     ("corrugation", studies::corrugation),
     ("elements", studies::elements),

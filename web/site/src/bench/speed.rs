@@ -9,8 +9,8 @@ use anyhow::{Context, Result, bail};
 
 use super::competitor::{Answer, Competitor};
 use super::figures::{Spread, shown};
-use super::{circumstances, document};
-use crate::{glue, machine, program, project};
+use super::{circumstances, document, ours};
+use crate::{machine, program, project};
 
 /// How many turns each gets at most.
 const ROUNDS: usize = 15;
@@ -147,41 +147,25 @@ struct Programs {
 
 impl Programs {
     fn start() -> Result<Self> {
-        machine::node()?;
-        machine::browser_packages()?;
-        machine::wasm_target()?;
-        let chromium = machine::chromium()?;
         let python = machine::python_packages()?;
-        let target = project::target();
-        let matrices = target.join("bench/matrices");
+        let matrices = project::target().join("bench/matrices");
         fs::create_dir_all(&matrices).context("The build folder cannot be made.")?;
 
-        let core = ["-p", "inchwise-core", "--example"];
-        build(&["--release"], &core, "conduction_bench")?;
-        build(&["--profile", "peers"], &["-p", "inchwise-bench", "--example"], "cholesky")?;
-        let native = target.join("release/examples/conduction_bench");
-        let cholesky = target.join("peers/examples/cholesky");
+        let native = ours::native("conduction_bench")?;
+        let cholesky = ours::peer("cholesky")?;
         let mut export = program::command(&native.to_string_lossy(), &["--repeat", "1"]);
         let exported = program::output(export.arg("--matrices").arg(&matrices))?;
         let cells = exported.lines().filter_map(|line| {
             let mut figures = line.split('\t');
             Some((figures.next()?.to_owned(), figures.next()?.parse().ok()?))
         });
-        let wasm = wasm()?;
-
         let peers = project::root().join("tests/bench/peers.py");
-        let in_wasm = project::root().join("tests/bench/in_wasm.mjs");
-        let hosted = |host: &str| {
-            let mut command = program::command("node", &[]);
-            command.arg(&in_wasm).arg(&wasm).arg(host).env("INCHWISE_CHROMIUM", &chromium);
-            command
-        };
         let run = |program: PathBuf| program::command(&program.to_string_lossy(), &[]);
         Ok(Self {
             cells: cells.collect(),
             native: Competitor::start("our solver", run(native).arg("--serve"))?,
-            node: Competitor::start("wasm in Node", &mut hosted("node"))?,
-            chromium: Competitor::start("wasm in Chromium", &mut hosted("chromium"))?,
+            node: ours::in_node()?,
+            chromium: ours::in_chromium()?,
             python: Competitor::start("Python", run(python).arg(peers).arg(&matrices))?,
             cholesky: Competitor::start("Cholesky", run(cholesky).arg(&matrices))?,
         })
@@ -198,25 +182,6 @@ impl Programs {
             }
         }
     }
-}
-
-fn build(profile: &[&str], package: &[&str], example: &str) -> Result<()> {
-    let mut command = program::cargo(&["build", "--quiet"]);
-    program::run(command.args(profile).args(package).arg(example))
-}
-
-/// The folder with the solver in wasm and the script that loads it.
-fn wasm() -> Result<PathBuf> {
-    let name = "conduction_bench_wasm";
-    build(&["--release", "--target", project::WASM], &["-p", "inchwise-core", "--example"], name)?;
-    let folder = project::target().join("bench/wasm");
-    fs::create_dir_all(&folder).context("The build folder cannot be made.")?;
-    let built = project::target().join(project::WASM).join("release/examples");
-    glue::generate(&built.join(format!("{name}.wasm")), &folder, "solver")?;
-    // Without it Node takes the script for one of the older kind.
-    fs::write(folder.join("package.json"), "{ \"type\": \"module\" }\n")
-        .context("The build folder cannot be written.")?;
-    Ok(folder)
 }
 
 /// An error unless all found the same coupling, to the residual asked for.
