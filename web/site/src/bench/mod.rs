@@ -1,6 +1,7 @@
 //! Measures what a test must not: speed beside other people's solvers, and how far our grids and
 //! another discretisation lie from one another. Writes every figure it finds into DEVELOPERS.md itself.
 
+mod bar;
 mod circumstances;
 mod competitor;
 mod document;

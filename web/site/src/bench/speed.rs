@@ -9,7 +9,7 @@ use anyhow::{Context, Result, bail};
 
 use super::competitor::{Answer, Competitor};
 use super::figures::{Spread, shown};
-use super::{circumstances, document, ours};
+use super::{bar, circumstances, document, ours};
 use crate::{machine, program, project};
 
 /// How many turns each gets at most.
@@ -215,7 +215,7 @@ fn unknowns(case: &str) -> Result<u64> {
 }
 
 fn spread(record: &Record) -> Result<Spread> {
-    Spread::of(record.answers.iter().map(|answer| answer.milliseconds)).context("No times.")
+    bar::times(&record.answers).context("No times.")
 }
 
 fn times(records: &[Record]) -> Result<String> {
@@ -248,20 +248,9 @@ fn times(records: &[Record]) -> Result<String> {
     Ok(document::table(&heading, &rows))
 }
 
-/// One ratio with its bar.
+/// The ratios that have a bar.
 fn bars(records: &[Record]) -> Result<String> {
     let mut rows = Vec::new();
-    let mut row = |what: &str, bar: f64, of_least: f64, ratios: Option<Spread>| {
-        let spread = ratios.map_or_else(
-            || ["-", "-", "-"].map(str::to_owned),
-            |ratios| [ratios.least, ratios.median, ratios.greatest].map(shown),
-        );
-        let met = if of_least <= bar { "met" } else { "**missed**" };
-        let mut cells = vec![what.to_owned(), format!("≤ {bar}"), shown(of_least)];
-        cells.extend(spread);
-        cells.push(met.to_owned());
-        rows.push(cells);
-    };
     for (what, case, ours, other, bar) in [
         ("3D 120k, wasm in Node / PyAMG", "corner_120k", Node, RugeStueben, 0.10),
         ("3D 120k, wasm in Chromium / PyAMG", "corner_120k", Chromium, RugeStueben, 0.10),
@@ -271,23 +260,20 @@ fn bars(records: &[Record]) -> Result<String> {
         ("2D 20k, wasm in Chromium / sparse Cholesky", "wall_20k", Chromium, Cholesky, 0.35),
     ] {
         let (ours, other) = (find(records, case, ours)?, find(records, case, other)?);
-        let pairs = ours.answers.iter().zip(&other.answers);
-        let ratios = Spread::of(pairs.map(|(a, b)| a.milliseconds / b.milliseconds));
-        row(what, bar, spread(ours)?.least / spread(other)?.least, ratios);
+        rows.extend(bar::of_times(what, bar, &ours.answers, &other.answers));
     }
     for (host, method) in [("native", Native), ("wasm in Chromium", Chromium)] {
         let (small, large) =
             (find(records, "corner_30k", method)?, find(records, "corner_1m", method)?);
         let pairs = large.answers.iter().zip(&small.answers);
         let more = large.cells as f64 / small.cells as f64;
-        let growth = |large: f64, small: f64| large / small / more;
-        let ratios = Spread::of(pairs.map(|(a, b)| growth(a.milliseconds, b.milliseconds)));
-        let of_least = growth(spread(large)?.least, spread(small)?.least);
-        row(&format!("time per cell, 1M / 30k cells, {host}"), 1.5, of_least, ratios);
+        let ratios = Spread::of(pairs.map(|(a, b)| a.milliseconds / b.milliseconds / more));
+        let of_least = spread(large)?.least / spread(small)?.least / more;
+        let what = format!("time per cell, 1M / 30k cells, {host}");
+        rows.push(bar::row(&what, 1.5, of_least, ratios));
     }
     let iterations = find(records, "corner_120k", Native)?.answers[0].iterations;
-    row("3D 120k, iterations", 25.0, iterations.map_or(f64::NAN, f64::from), None);
-    let heading =
-        ["ratio", "bar", "of the least times", "least", "median", "greatest", "by least times"];
-    Ok(document::table(&heading, &rows))
+    let iterations = iterations.map_or(f64::NAN, f64::from);
+    rows.push(bar::row("3D 120k, iterations", 25.0, iterations, None));
+    Ok(document::table(&bar::HEADING, &rows))
 }

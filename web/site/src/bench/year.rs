@@ -3,8 +3,8 @@
 use anyhow::{Context, Result, bail};
 
 use super::competitor::{Answer, Competitor};
-use super::figures::{Spread, shown};
-use super::{circumstances, document, ours};
+use super::figures::shown;
+use super::{bar, circumstances, document, ours};
 use crate::{machine, program, project};
 
 /// How many turns each gets, and how many more before that are not counted.
@@ -40,23 +40,20 @@ pub(crate) fn measure() -> Result<()> {
         }
     }
     let rows = rows(&all.map(|(title, _)| title), &answers)?;
-    let heading =
-        ["solver", "least ms", "median ms", "greatest ms", "Python / this, least times", "median"];
+    let heading = ["solver", "least ms", "median ms", "greatest ms"];
     let text = format!(
         "{} {}, Python and NumPy as pinned in `tests/bench/requirements.txt`. {ROUNDS} rounds in turn; \
-         all find the same heat and water to {AGREEMENT:e}.\n\n{}",
+         all find the same heat and water to {AGREEMENT:e}.\n\n{}\n{}",
         circumstances::machine_and_date()?,
         circumstances::versions()?,
         document::table(&heading, &rows),
+        document::table(&bar::HEADING, &bars(&answers)),
     );
     document::write("year", &text)
 }
 
 fn rows(titles: &[&str], answers: &[Vec<Answer>]) -> Result<Vec<Vec<String>>> {
     let python = answers.last().context("Nobody answered.")?;
-    let times = |answers: &[Answer]| {
-        Spread::of(answers.iter().map(|answer| answer.milliseconds)).context("No times.")
-    };
     let mut rows = Vec::new();
     for (title, answers) in titles.iter().zip(answers) {
         for (answer, other) in answers.iter().zip(python) {
@@ -65,17 +62,28 @@ fn rows(titles: &[&str], answers: &[Vec<Answer>]) -> Result<Vec<Vec<String>>> {
                 bail!("{title}: {answer:?}, {apart:e} from Python.");
             }
         }
-        let ratios = answers.iter().zip(python).map(|(a, p)| p.milliseconds / a.milliseconds);
-        let ratio = Spread::of(ratios).context("No times.")?;
-        let own = times(answers)?;
-        rows.push(vec![
-            (*title).to_owned(),
-            shown(own.least),
-            shown(own.median),
-            shown(own.greatest),
-            shown(times(python)?.least / own.least),
-            shown(ratio.median),
-        ]);
+        let times = bar::times(answers).context("No times.")?;
+        let mut row = vec![(*title).to_owned()];
+        row.extend([times.least, times.median, times.greatest].map(shown));
+        rows.push(row);
     }
     Ok(rows)
+}
+
+/// Two milliseconds, little more than natively, and twenty times faster than Python.
+fn bars(answers: &[Vec<Answer>]) -> Vec<Vec<String>> {
+    let [native, node, chromium, python] = answers else { return Vec::new() };
+    let mut rows = Vec::new();
+    for (host, answers) in [("Node", node), ("Chromium", chromium)] {
+        let times = bar::times(answers);
+        rows.extend(
+            times.map(|times| {
+                bar::row(&format!("wasm in {host}, ms"), 2.0, times.least, Some(times))
+            }),
+        );
+        let what = |other: &str| format!("wasm in {host} / {other}");
+        rows.extend(bar::of_times(&what("own native"), 1.4, answers, native));
+        rows.extend(bar::of_times(&what("Python"), 0.05, answers, python));
+    }
+    rows
 }
