@@ -31,6 +31,9 @@ const startFurther = async () => {
   return { Further: glue.Further, sheet };
 };
 
+// The table of places, fetched when a visitor first searches it.
+const places = async () => (await get("places.txt")).text();
+
 let started;
 let startedFurther;
 let engine;
@@ -52,11 +55,12 @@ const aside = () => {
   let worker;
   let over = false;
   let last;
+  let lastYear;
   let hear;
   const here = {
     onmessage: null,
     postMessage: (data) => hear((last = data)),
-    also: { onmessage: null, postMessage: (data) => hear(data) },
+    also: { onmessage: null, postMessage: (data) => hear((lastYear = data)) },
     terminate: () => {
       over = true;
       worker?.terminate();
@@ -72,6 +76,7 @@ const aside = () => {
     const served = import(address("worker.js")).then(({ serve }) => serve(say));
     hear = async (data) => (await served)(data);
     if (last) hear(last);
+    if (lastYear) hear(lastYear);
   };
   try {
     const { href } = address("worker.js");
@@ -184,7 +189,12 @@ class Planner extends HTMLElement {
       const { Further, sheet } = await startedFurther;
       if (turn !== this.#turn) return;
       this.shadowRoot.adoptedStyleSheets.push(sheet);
-      this.#further = new Further(this.#handle.further(), this.#worker.also, this.#handle);
+      this.#further = new Further(
+        this.#handle.further(),
+        this.#worker.also,
+        this.#handle,
+        places,
+      );
       this.#handle.follow(this.#further);
     } catch (error) {
       console.warn("inchwise-planner:", error);

@@ -16,6 +16,10 @@ use inchwise_core::freight_box::Corrugation;
 use inchwise_core::material::STEEL;
 use inchwise_core::units::{Length, Temperature, TemperatureDifference};
 
+/// Cells this narrow beside every face; twice as wide moves ψ by 1 % and the lowest temperature by
+/// 0.04 K at 50 K.
+const FINEST: Length = Length::mm(0.4);
+
 /// What the member stands over.
 #[derive(Clone, Copy, PartialEq)]
 enum Over {
@@ -30,8 +34,6 @@ struct Section {
     slice: FrameSlice,
     sheet: Corrugation,
     over: Over,
-    /// Narrowest cells.
-    finest: Length,
 }
 
 impl Section {
@@ -66,7 +68,7 @@ impl Section {
         let width = sheet.pitch() * 2.0;
         let bottom = -(sheet.depth + sheet.thickness);
         let domain = Block::flat(Length::ZERO, bottom, width, build_up.face());
-        let cells = CellSizes::new(self.finest, Length::mm(8.0));
+        let cells = CellSizes::new(FINEST, Length::mm(8.0));
         let mut problem = Problem::new(domain, Dimensions::Two, build_up.foam_conductivity, cells);
         let prism = |outline: Vec<[Length; 2]>| Shape::Prism {
             axis: Axis::Z,
@@ -132,30 +134,22 @@ fn study(name: &str, slice: FrameSlice, sheet: Corrugation) -> Result<(), Conduc
     let psi_flat = flat.linear_transmittance().value();
     let stand_off = 1000.0 * slice.stand_off.value();
     for (over_name, over) in [("crest", Over::Crest), ("trough", Over::Trough)] {
-        for finest in [0.8, 0.4] {
-            let section = Section { slice, sheet, over, finest: Length::mm(finest) };
-            let (with, without, factor, cells) = section.solve()?;
-            let psi = with - without;
-            let spacing = slice.spacing.value();
-            let plain = without / (2.0 * sheet.pitch().value());
-            let loss = |psi: f64, plain: f64| plain + psi / spacing;
-            println!(
-                "{name}\t{stand_off}\t{over_name}\t{cells}\t{psi_flat:.4}\t{psi:.4}\t{:.2}\t{:.4}\t{:.4}\t{:.2}\t{:.4}\t{plain:.4}",
-                100.0 * (loss(psi, plain) / loss(psi_flat, plain) - 1.0),
-                flat.temperature_factor.value(),
-                factor,
-                50.0 * (factor - flat.temperature_factor.value()),
-                slice.build_up.transmittance().value(),
-            );
-        }
+        let section = Section { slice, sheet, over };
+        let (with, without, factor, cells) = section.solve()?;
+        let psi = with - without;
+        let plain = without / (2.0 * sheet.pitch().value());
+        let wall = |psi: f64| plain + psi / slice.spacing.value();
+        println!(
+            "{name}\t{stand_off}\t{over_name}\t{cells}\t{psi_flat:.4}\t{psi:.4}\t{:+.1}\t{:+.2}",
+            100.0 * (wall(psi) / wall(psi_flat) - 1.0),
+            50.0 * (factor - flat.temperature_factor.value()),
+        );
     }
     Ok(())
 }
 
 fn main() -> ExitCode {
-    println!(
-        "member\tstand_off_mm\tover\tcells\tpsi_flat\tpsi\twall_u_percent\tf_flat\tf\tkelvin_at_50\tu_flat\tu_corrugated"
-    );
+    println!("member\tstand_off_mm\tover\tcells\tpsi_flat\tpsi\twall_u_percent\tkelvin_at_50");
     let checked = CheckedDesign::default();
     let freight_box = checked.freight_box();
     let run = || -> Result<(), ConductionError> {
@@ -168,7 +162,7 @@ fn main() -> ExitCode {
             for stand_off in [0.0, 10.0, 1000.0 * slice.stand_off.value()] {
                 let mut slice = slice;
                 let moved = Length::mm(stand_off) - slice.stand_off;
-                slice.stand_off = slice.stand_off + moved;
+                slice.stand_off += moved;
                 slice.build_up.lining_back =
                     (slice.build_up.lining_back + moved).max(slice.build_up.foam);
                 slice.member = slice.build_up.lining_back - slice.stand_off;

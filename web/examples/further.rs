@@ -2,7 +2,7 @@
 //! and works without it.
 
 use inchwise_web::{Packed, Request};
-use js_sys::Array;
+use js_sys::{Array, Function};
 use wasm_bindgen::JsValue;
 use wasm_bindgen::prelude::wasm_bindgen;
 use web_sys::{HtmlElement, Worker};
@@ -22,12 +22,14 @@ pub struct Further(inchwise_web::Further);
 
 #[wasm_bindgen]
 impl Further {
-    /// A further part for the block `root` of the first part, hearing the same worker.
+    /// A further part for the block `root` of the first part, hearing the same worker;
+    /// `load_places` gives a promise of the text of the table of places.
     #[wasm_bindgen(constructor)]
-    pub fn new(root: HtmlElement, worker: Worker, first: First) -> Self {
+    pub fn new(root: HtmlElement, worker: Worker, first: First, load_places: Function) -> Self {
         Self(inchwise_web::Further::new(
             root,
             worker,
+            load_places,
             Box::new(move |packed| {
                 let texts = packed.texts.iter().map(|text| JsValue::from_str(text)).collect();
                 first.hear(&packed.numbers, texts);

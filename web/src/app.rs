@@ -3,9 +3,10 @@
 use crate::dom::{El, el};
 use crate::drawing;
 use crate::link::link_of;
-use crate::panel;
+use crate::panel::{self, Places};
 use crate::state::State;
 use crate::text::Language;
+use crate::year::YearState;
 
 /// The first part. A change of language makes it anew around the block of the further part; any
 /// other change moves only what it concerns.
@@ -38,7 +39,7 @@ fn first(state: State, language: Language, further: &El) -> El {
 }
 
 /// The further part.
-pub fn further_part(state: State) -> El {
+pub fn further_part(state: State, year: YearState, places: Places) -> El {
     let whole = el("div").class("further-part");
     whole.children_with(move || {
         let language = state.language.get();
@@ -50,6 +51,7 @@ pub fn further_part(state: State) -> El {
             panel::folds(state, language),
             panel::damp(state, language),
             panel::losses(state, language),
+            panel::year(year, language, places),
             panel::summary(state, language),
             panel::cautions(state, language),
         ]

@@ -3,17 +3,21 @@
 
 use std::time::Duration;
 
-use web_sys::{HtmlElement, Worker};
+use js_sys::Function;
+use wasm_bindgen::JsCast;
+use web_sys::{HtmlElement, ShadowRoot, Worker};
 
 use crate::app::further_part;
 use crate::choices::Packed;
 use crate::ledger::{Ledger, Request};
 use crate::line::Line;
 use crate::measure::UnitSystem;
+use crate::panel::Places;
 use crate::reactive::Scope;
 use crate::sight;
 use crate::state::State;
 use crate::text::Language;
+use crate::year::YearState;
 
 /// The further part of one planner.
 pub struct Further {
@@ -21,22 +25,29 @@ pub struct Further {
     state: State,
     line: Line,
     ledger: Ledger,
+    worker: Worker,
+    places: Places,
     scope: Scope,
 }
 
 impl Further {
     /// A further part for the block `root`. It shows nothing before the first part has told what
-    /// is chosen.
-    pub fn new(root: HtmlElement, worker: Worker, say: Box<dyn Fn(&Packed)>) -> Self {
+    /// is chosen. `load_places` gives a promise of the text of the table of places.
+    pub fn new(
+        root: HtmlElement,
+        worker: Worker,
+        load_places: Function,
+        say: Box<dyn Fn(&Packed)>,
+    ) -> Self {
         let scope = Scope::new();
-        let (state, line, ledger) = scope.with(|| {
+        let (state, line, ledger, places) = scope.with(|| {
             let state = State::new(Default::default(), UnitSystem::default(), Language::default());
             let ledger = Ledger::new(state);
             ledger.listen(worker.clone(), |state, answer| state.sight.learn(&answer.to_vec()));
-            sight::ask(state, worker);
-            (state, Line::new(state), ledger)
+            sight::ask(state, worker.clone());
+            (state, Line::new(state), ledger, Places::new(load_places))
         });
-        let further = Self { root, state, line, ledger, scope };
+        let further = Self { root, state, line, ledger, worker, places, scope };
         further.scope.with(|| further.line.answer(Duration::ZERO, say));
         further
     }
@@ -45,9 +56,19 @@ impl Further {
     pub fn hear(&self, packed: Packed) {
         self.line.hear(packed);
         if !self.root.has_child_nodes() {
-            let part = self.scope.with(|| further_part(self.state));
+            let part = self.scope.with(|| {
+                let year =
+                    YearState::start(self.state, self.worker.clone(), self.of_year().as_deref());
+                further_part(self.state, year, self.places)
+            });
             let _ = self.root.append_child(part.element());
         }
+    }
+
+    /// What the host chose about the year: its attribute `year`.
+    fn of_year(&self) -> Option<String> {
+        let shadow = self.root.get_root_node().dyn_into::<ShadowRoot>().ok()?;
+        shadow.host().get_attribute("year")
     }
 
     /// Notes what the worker was asked.

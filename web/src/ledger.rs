@@ -1,6 +1,8 @@
 //! Which designs the worker was asked about, and what it answered. Both parts of the page keep
 //! one, as both know the fields.
 
+use std::rc::Rc;
+
 use inchwise_aside::{Message, unpack_design};
 use inchwise_core::conduction::ConductionError;
 use inchwise_core::design::{CheckedDesign, EndWallTreatment};
@@ -127,7 +129,15 @@ impl Ledger {
     fn hear(self, answers: impl Iterator<Item = Vec<f64>>) {
         let mut learned = false;
         let mut curve = None;
+        let mut year = None;
         for (number, message) in answers.filter_map(|answer| Message::unpack(&answer)) {
+            let message = match message {
+                Message::Year(numbers) => {
+                    year = Some((number, Rc::new(numbers)));
+                    continue;
+                }
+                other => other,
+            };
             self.entries.update_untracked(|entries| {
                 let newest = entries.last().map(|last| last.request.number);
                 let found = entries.iter_mut().find(|entry| entry.request.number == number);
@@ -157,6 +167,9 @@ impl Ledger {
         }
         if curve.is_some() {
             self.state.curve.set(curve);
+        }
+        if year.is_some() {
+            self.state.year.set(year);
         }
     }
 

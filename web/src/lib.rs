@@ -22,6 +22,7 @@ mod reactive;
 mod sight;
 pub mod state;
 pub mod text;
+mod year;
 
 pub use choices::Packed;
 pub use first::Planner;

@@ -96,6 +96,8 @@ pub struct State {
     pub curve: Watched<Option<(CurveKey, CurvePoints)>>,
     /// The place whose temperatures are looked at.
     pub sight: Sight,
+    /// The last year that the worker ran, packed, under the number it was asked by.
+    pub year: Watched<Option<(u32, Rc<Vec<f64>>)>>,
     /// Who made the last change.
     pub changed_by: Watched<ChangedBy>,
     /// Whether the design is kept in the page's address.
@@ -147,6 +149,7 @@ impl State {
             memory: Watched::new(DetailMemory::that_learns()),
             curve: Watched::new(None),
             sight: Sight::default(),
+            year: Watched::new(None),
             changed_by: Watched::new(ChangedBy::Host),
             in_address: Watched::new(false),
             link_unread: Watched::new(false),

@@ -59,13 +59,20 @@ impl Boundary {
 
     fn find_faces_to_air(&mut self, problem: &Problem, grid: &Grid) {
         let counts = grid.counts();
+        let sides = &Side::ALL[..2 * grid.axes().len()];
+        let strides = [0, 1, 2].map(|d| grid.stride(d));
+        let is_matter = |cell: usize| grid.region.get(cell) == Some(&NO_AIR);
+        let may_touch_matter = |cell: usize| {
+            strides.iter().any(|&s| is_matter(cell + s) || is_matter(cell.wrapping_sub(s)))
+        };
         for (air_cell, &region_number) in grid.region.iter().enumerate() {
-            if region_number == NO_AIR {
+            // Most air lies beside air: that is told before places are worked out.
+            if region_number == NO_AIR || !may_touch_matter(air_cell) {
                 continue;
             }
             let region = &problem.air[region_number as usize];
             let air_place = grid.place(air_cell);
-            for &side in &Side::ALL[..2 * grid.axes().len()] {
+            for &side in sides {
                 // The material's side looks at the air, so the material stands on the other hand.
                 let d = side.axis().index();
                 let mut place = air_place;

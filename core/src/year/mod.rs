@@ -10,6 +10,7 @@
 //! - by months only, as a cross-check: [`monthly_heating`].
 
 mod choices;
+mod coefficients;
 mod cost;
 mod envelope_heat;
 mod fuel;

@@ -125,6 +125,18 @@ impl VapourBalance {
         }
     }
 
+    /// The coefficients by name.
+    pub(super) fn coefficients(&self) -> [(&'static str, f64); 6] {
+        [
+            ("vapour_in_air", self.air),
+            ("vapour_per_watt_kelvin", self.per_watt_kelvin),
+            ("vapour_in_lining", self.lining),
+            ("vapour_into_lining", self.into_lining),
+            ("vapour_onto_windows", self.onto_windows),
+            ("vapour_onto_spot", self.onto_spot),
+        ]
+    }
+
     /// Numerator and denominator of the vapour pressure after a step of seconds.
     fn terms(&self, state: &VapourState, drive: &VapourDrive, seconds: f64) -> [f64; 2] {
         let held = self.air / seconds;

@@ -5,6 +5,7 @@ mod conduction;
 mod conduction_file;
 mod damp;
 mod envelope;
+mod finite_elements;
 mod frame_line;
 mod freight_box;
 mod interstitial;

@@ -51,6 +51,9 @@ const SOLVER: &str = "solver";
 /// The engine alone, JSON in and JSON out: loaded when a page first asks it.
 pub(crate) const ENGINE: &str = "engine";
 
+/// The table of places: loaded when a visitor first searches it.
+const PLACES: &str = "places.txt";
+
 /// The folder of the versions.
 const VERSIONS: &str = "element";
 
@@ -88,6 +91,8 @@ pub(crate) fn build() -> Result<()> {
     for name in files(&root.join("web"), |name| name.ends_with(".js") && name != SHIM)? {
         copy(&root.join("web").join(&name), &parts.join(&name))?;
     }
+
+    copy(&root.join("web").join(PLACES), &parts.join(PLACES))?;
 
     let version = version(&parts)?;
     move_to(&parts, &fresh.join(VERSIONS).join(&version))?;
@@ -137,6 +142,11 @@ pub(crate) fn is_further(name: &str) -> bool {
 /// Whether a file of the element is loaded by the worker, when the page already stands.
 pub(crate) fn is_solver(name: &str) -> bool {
     is_part(name, SOLVER) || is_part(name, "worker")
+}
+
+/// Whether a file of the element is only loaded when a visitor searches for a place.
+pub(crate) fn is_places(name: &str) -> bool {
+    is_part(name, "places")
 }
 
 fn is_part(name: &str, part: &str) -> bool {

@@ -9,6 +9,9 @@ use crate::{bundle, mime, project};
 /// What the first load of the element should weigh at most, in bytes after brotli.
 const BAR: usize = 120_000;
 
+/// What the table of places should weigh at most, in bytes after brotli.
+const PLACES_BAR: usize = 80_000;
+
 /// What one build weighs.
 pub(crate) struct Weight {
     first_load: usize,
@@ -42,6 +45,8 @@ pub(crate) fn report() -> Result<Weight> {
     let (solver, element): (Vec<_>, Vec<_>) =
         element.into_iter().partition(|name| bundle::is_solver(name));
 
+    let (places, element): (Vec<_>, Vec<_>) =
+        element.into_iter().partition(|name| bundle::is_places(name));
     let (further, element): (Vec<_>, Vec<_>) =
         element.into_iter().partition(|name| bundle::is_further(name));
 
@@ -53,6 +58,11 @@ pub(crate) fn report() -> Result<Weight> {
     println!("{:<44} {:>10} {:>10}\n", "the further part, behind it", "", kilobytes(further));
     let solver = rows(&dist, &solver)?;
     println!("{:<44} {:>10} {:>10}\n", "the solver, behind the page", "", kilobytes(solver));
+    let places = rows(&dist, &places)?;
+    println!("{:<44} {:>10} {:>10}\n", "the table of places, when searched", "", kilobytes(places));
+    if places > PLACES_BAR {
+        bail!("The table of places is over its bar of {}.", kilobytes(PLACES_BAR));
+    }
     let engine = rows(&dist, &engine)?;
     println!("{:<44} {:>10} {:>10}\n", "the engine alone, when asked", "", kilobytes(engine));
     let page = rows(&dist, &page)?;

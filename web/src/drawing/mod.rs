@@ -21,6 +21,7 @@ mod section;
 mod slot;
 mod temperature;
 mod tint;
+mod year_strip;
 
 pub use close_up::close_up;
 pub use depth_chart::depth_chart;
@@ -31,3 +32,4 @@ pub use moisture_balance::moisture_balance;
 pub use plan::plan;
 pub use section::section;
 pub use temperature::temperature;
+pub use year_strip::year_strip;

@@ -19,6 +19,7 @@ mod spots;
 mod stock;
 mod summary;
 mod treatment;
+mod year;
 
 pub use announcer::announcer;
 pub use answer::{answer, facts};
@@ -29,3 +30,4 @@ pub use fold::folds;
 pub use losses::losses;
 pub use spots::spots;
 pub use summary::summary;
+pub use year::{Places, year};

@@ -17,6 +17,8 @@ mod losses;
 mod phrase;
 mod places;
 mod spots;
+mod year;
+mod year_fields;
 
 pub use answer::Answer;
 pub use cautions::{Cautions, Warning};
@@ -29,6 +31,7 @@ pub use folds::Folds;
 pub use losses::Losses;
 pub use phrase::Phrase;
 pub use spots::Spots;
+pub use year::Year;
 
 /// A language the planner speaks.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Default)]

@@ -7,11 +7,11 @@
 use crate::conduction::network::Network;
 
 /// The first bound, in narrowest cell widths.
-const FIRST_BOUND: f64 = 3.0;
+const FIRST_BOUND: f64 = 2.2;
 /// How much the bound grows from level to level.
-const BOUND_GROWTH: f64 = 1.4;
+const BOUND_GROWTH: f64 = 1.3;
 /// The most cells merged into one along an axis.
-const MOST_MERGED: usize = 3;
+const MOST_MERGED: usize = 2;
 /// A level is made only if it has at most this share of the cells of the one above.
 const LEAST_GAIN: f64 = 0.8;
 /// How the cells along each axis merge: the coarse number of every fine one.

@@ -133,33 +133,37 @@ impl Solver {
         };
         let mut norm = first_norm;
         let (mut lowest, mut since_lowest) = (norm, 0);
-        let mut energy = 0.0;
+        let (mut energy, mut last_step) = (0.0, 0.0);
+        // What a failed preconditioner left behind must not live on.
+        vectors.direction.fill(0.0);
         for step in 0..budget {
             // Single precision has a narrow range: the cycle works on a residual of size one.
             let scale = norm;
             let next_energy = self.precondition(preconditioner, scale, vectors);
             if !(next_energy > 0.0 && next_energy.is_finite()) {
+                vectors.go(last_step);
                 return Ending::Failed;
             }
             let share = if step == 0 { 0.0 } else { next_energy / energy };
             energy = next_energy;
-            let curvature = self.turn(preconditioner, share, scale, vectors);
+            let curvature = self.turn(preconditioner, share, scale, last_step, vectors);
             if !(curvature > 0.0 && curvature.is_finite()) {
                 return Ending::Failed;
             }
-            norm = advance(energy / curvature, vectors);
+            last_step = energy / curvature;
+            norm = vectors.reduce_residual(last_step);
             *iterations += 1;
-            if norm <= wanted {
-                return Ending::Reached;
-            }
             since_lowest += 1;
             if norm < 0.9 * lowest {
                 (lowest, since_lowest) = (norm, 0);
             }
-            if preconditioner == Preconditioner::Cycle && since_lowest > PATIENCE {
-                return Ending::Failed;
+            let is_lost = preconditioner == Preconditioner::Cycle && since_lowest > PATIENCE;
+            if norm <= wanted || is_lost {
+                vectors.go(last_step);
+                return if norm <= wanted { Ending::Reached } else { Ending::Failed };
             }
         }
+        vectors.go(last_step);
         Ending::Spent
     }
 
@@ -189,29 +193,35 @@ impl Solver {
         }
     }
 
-    /// Makes the next direction p = z + share·p and its product S·p; returns p·S·p.
+    /// Goes the last step along the direction, makes the next direction p = z + share·p and its product
+    /// S·p; returns p·S·p. The step waits until here because the direction is at hand.
     fn turn(
         &mut self,
         preconditioner: Preconditioner,
         share: f64,
         scale: f64,
+        last_step: f64,
         vectors: &mut Vectors,
     ) -> f64 {
-        let Vectors { residual, direction, product, eliminated, .. } = vectors;
+        let Vectors { answer, residual, direction, product, eliminated } = vectors;
         let halo = self.matrix.layout.halo;
-        let (_, answer) = self.cycle.ports(&self.matrix.layout);
+        let (_, preconditioned) = self.cycle.ports(&self.matrix.layout);
         let mut curvature = 0.0;
         for [ready, middle, done] in self.matrix.layout.pieces() {
-            let target = direction[halo..][ready.clone()].iter_mut();
+            let directions = direction[halo..][ready.clone()].iter_mut();
+            let target = directions.zip(&mut answer[halo..][ready.clone()]);
             match preconditioner {
                 Preconditioner::Cycle => {
-                    for (p, &z) in target.zip(&answer[ready]) {
+                    for ((p, x), &z) in target.zip(&preconditioned[ready]) {
+                        *x += last_step * *p;
                         *p = scale * f64::from(z) + share * *p;
                     }
                 }
                 Preconditioner::Plain => {
                     let inverse = self.matrix.inverse(1, &ready);
-                    for ((p, r), inverse) in target.zip(&residual[halo..][ready]).zip(inverse) {
+                    let residual = &residual[halo..][ready];
+                    for (((p, x), r), inverse) in target.zip(residual).zip(inverse) {
+                        *x += last_step * *p;
                         *p = r * inverse + share * *p;
                     }
                 }
@@ -270,31 +280,50 @@ impl Solver {
     }
 }
 
-/// Goes a step along the direction and returns the norm of the new residual.
-fn advance(step: f64, vectors: &mut Vectors) -> f64 {
-    let Vectors { answer, residual, direction, product, .. } = vectors;
-    for (answer, direction) in answer.iter_mut().zip(direction.iter()) {
-        *answer += step * direction;
+impl Vectors {
+    /// Goes a step along the direction.
+    fn go(&mut self, step: f64) {
+        for (answer, direction) in self.answer.iter_mut().zip(&self.direction) {
+            *answer += step * direction;
+        }
     }
-    for (residual, product) in residual.iter_mut().zip(product.iter()) {
-        *residual -= step * product;
+
+    /// Takes from the residual what a step takes, and returns its new norm.
+    fn reduce_residual(&mut self, step: f64) -> f64 {
+        let mut sums = [0.0; LANES];
+        let mut residuals = self.residual.chunks_exact_mut(LANES);
+        let mut products = self.product.chunks_exact(LANES);
+        for (residuals, products) in residuals.by_ref().zip(products.by_ref()) {
+            for n in 0..LANES {
+                residuals[n] -= step * products[n];
+                sums[n] += residuals[n] * residuals[n];
+            }
+        }
+        let mut rest = 0.0;
+        for (residual, product) in residuals.into_remainder().iter_mut().zip(products.remainder()) {
+            *residual -= step * product;
+            rest += *residual * *residual;
+        }
+        (sums.iter().sum::<f64>() + rest).sqrt()
     }
-    dot(residual, residual).sqrt()
 }
+
+/// How many sums run side by side.
+const LANES: usize = 8;
 
 fn dot(a: &[f64], b: &[f64]) -> f64 {
     lanes(a, b, |a, b| a * b)
 }
 
-/// Sums a product over two arrays in eight interleaved sums, a fixed order that vectorises.
+/// Sums a product over two arrays in interleaved sums, a fixed order that vectorises.
 #[inline(always)]
 fn lanes<B: Copy>(a: &[f64], b: &[B], product: impl Fn(f64, B) -> f64) -> f64 {
-    let mut sums = [0.0; 8];
-    let (a_pieces, b_pieces) = (a.chunks_exact(8), b.chunks_exact(8));
+    let mut sums = [0.0; LANES];
+    let (a_pieces, b_pieces) = (a.chunks_exact(LANES), b.chunks_exact(LANES));
     let rest = a_pieces.remainder().iter().zip(b_pieces.remainder());
     let rest: f64 = rest.map(|(&a, &b)| product(a, b)).sum();
     for (a, b) in a_pieces.zip(b_pieces) {
-        for n in 0..8 {
+        for n in 0..LANES {
             sums[n] += product(a[n], b[n]);
         }
     }

@@ -8,9 +8,15 @@ use crate::{machine, program};
 
 /// Machine and date in one sentence.
 pub(crate) fn machine_and_date() -> Result<String> {
-    let date = program::output(&mut program::command("date", &["+%Y-%m-%d"]))?;
+    let date = date()?;
     let cores = std::thread::available_parallelism().map_or(1, usize::from);
-    Ok(format!("Measured on {}, {} ({cores} cores seen).", date.trim(), processor()))
+    Ok(format!("Measured on {}, {} ({cores} cores seen).", date, processor()))
+}
+
+/// Today.
+pub(crate) fn date() -> Result<String> {
+    let date = program::output(&mut program::command("date", &["+%Y-%m-%d"]))?;
+    Ok(date.trim().to_owned())
 }
 
 /// Versions of everything that ran, by asking each.

@@ -1,11 +1,15 @@
 //! Measures what a test must not: speed beside other people's solvers, and how far our grids and
 //! another discretisation lie from one another. Writes every figure it finds into DEVELOPERS.md itself.
 
+mod bar;
 mod circumstances;
 mod competitor;
 mod document;
 mod figures;
+mod ours;
 mod speed;
+mod studies;
+mod year;
 
 use anyhow::{Result, bail};
 
@@ -13,7 +17,13 @@ use anyhow::{Result, bail};
 type Measure = fn() -> Result<()>;
 
 /// What can be measured by itself.
-const PARTS: [(&str, Measure); 1] = [("speed", speed::measure)];
+const PARTS: [(&str, Measure); 5] = [
+    ("speed", speed::measure),
+    ("year", year::measure),
+    ("refinement", studies::refinement),
+    ("corrugation", studies::corrugation),
+    ("elements", studies::elements),
+];
 
 /// Measures the parts named, or all of them.
 pub(crate) fn run(names: &[String]) -> Result<()> {

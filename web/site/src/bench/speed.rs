@@ -9,8 +9,8 @@ use anyhow::{Context, Result, bail};
 
 use super::competitor::{Answer, Competitor};
 use super::figures::{Spread, shown};
-use super::{circumstances, document};
-use crate::{glue, machine, program, project};
+use super::{bar, circumstances, document, ours};
+use crate::{machine, program, project};
 
 /// How many turns each gets at most.
 const ROUNDS: usize = 15;
@@ -147,41 +147,25 @@ struct Programs {
 
 impl Programs {
     fn start() -> Result<Self> {
-        machine::node()?;
-        machine::browser_packages()?;
-        machine::wasm_target()?;
-        let chromium = machine::chromium()?;
         let python = machine::python_packages()?;
-        let target = project::target();
-        let matrices = target.join("bench/matrices");
+        let matrices = project::target().join("bench/matrices");
         fs::create_dir_all(&matrices).context("The build folder cannot be made.")?;
 
-        let core = ["-p", "inchwise-core", "--example"];
-        build(&["--release"], &core, "conduction_bench")?;
-        build(&["--profile", "peers"], &["-p", "inchwise-bench", "--example"], "cholesky")?;
-        let native = target.join("release/examples/conduction_bench");
-        let cholesky = target.join("peers/examples/cholesky");
+        let native = ours::native("conduction_bench")?;
+        let cholesky = ours::peer("cholesky")?;
         let mut export = program::command(&native.to_string_lossy(), &["--repeat", "1"]);
         let exported = program::output(export.arg("--matrices").arg(&matrices))?;
         let cells = exported.lines().filter_map(|line| {
             let mut figures = line.split('\t');
             Some((figures.next()?.to_owned(), figures.next()?.parse().ok()?))
         });
-        let wasm = wasm()?;
-
         let peers = project::root().join("tests/bench/peers.py");
-        let in_wasm = project::root().join("tests/bench/in_wasm.mjs");
-        let hosted = |host: &str| {
-            let mut command = program::command("node", &[]);
-            command.arg(&in_wasm).arg(&wasm).arg(host).env("INCHWISE_CHROMIUM", &chromium);
-            command
-        };
         let run = |program: PathBuf| program::command(&program.to_string_lossy(), &[]);
         Ok(Self {
             cells: cells.collect(),
             native: Competitor::start("our solver", run(native).arg("--serve"))?,
-            node: Competitor::start("wasm in Node", &mut hosted("node"))?,
-            chromium: Competitor::start("wasm in Chromium", &mut hosted("chromium"))?,
+            node: ours::in_node()?,
+            chromium: ours::in_chromium()?,
             python: Competitor::start("Python", run(python).arg(peers).arg(&matrices))?,
             cholesky: Competitor::start("Cholesky", run(cholesky).arg(&matrices))?,
         })
@@ -198,25 +182,6 @@ impl Programs {
             }
         }
     }
-}
-
-fn build(profile: &[&str], package: &[&str], example: &str) -> Result<()> {
-    let mut command = program::cargo(&["build", "--quiet"]);
-    program::run(command.args(profile).args(package).arg(example))
-}
-
-/// The folder with the solver in wasm and the script that loads it.
-fn wasm() -> Result<PathBuf> {
-    let name = "conduction_bench_wasm";
-    build(&["--release", "--target", project::WASM], &["-p", "inchwise-core", "--example"], name)?;
-    let folder = project::target().join("bench/wasm");
-    fs::create_dir_all(&folder).context("The build folder cannot be made.")?;
-    let built = project::target().join(project::WASM).join("release/examples");
-    glue::generate(&built.join(format!("{name}.wasm")), &folder, "solver")?;
-    // Without it Node takes the script for one of the older kind.
-    fs::write(folder.join("package.json"), "{ \"type\": \"module\" }\n")
-        .context("The build folder cannot be written.")?;
-    Ok(folder)
 }
 
 /// An error unless all found the same coupling, to the residual asked for.
@@ -241,8 +206,16 @@ fn find<'a>(records: &'a [Record], case: &str, method: Method) -> Result<&'a Rec
         .with_context(|| format!("Nothing was measured of {} on {case}.", method.title()))
 }
 
+/// How many cells of a case conduct: the rows of its matrix, told at the file's beginning.
+fn unknowns(case: &str) -> Result<u64> {
+    let path = project::target().join(format!("bench/matrices/{case}.csr"));
+    let file = fs::read(path).with_context(|| format!("The matrix of {case} is missing."))?;
+    let count = file.first_chunk::<8>().context("The matrix is cut off.")?;
+    Ok(u64::from_le_bytes(*count))
+}
+
 fn spread(record: &Record) -> Result<Spread> {
-    Spread::of(record.answers.iter().map(|answer| answer.milliseconds)).context("No times.")
+    bar::times(&record.answers).context("No times.")
 }
 
 fn times(records: &[Record]) -> Result<String> {
@@ -253,7 +226,7 @@ fn times(records: &[Record]) -> Result<String> {
         let iterations = record.answers[0].iterations;
         rows.push(vec![
             title.to_owned(),
-            record.cells.to_string(),
+            format!("{} ({})", record.cells, unknowns(record.case)?),
             record.method.title().to_owned(),
             iterations.map_or_else(|| "direct".to_owned(), |count| count.to_string()),
             shown(times.least),
@@ -262,25 +235,22 @@ fn times(records: &[Record]) -> Result<String> {
             record.answers.len().to_string(),
         ]);
     }
-    let heading =
-        ["case", "cells", "solver", "iterations", "least ms", "median ms", "greatest ms", "rounds"];
+    let heading = [
+        "case",
+        "cells (in matter)",
+        "solver",
+        "iterations",
+        "least ms",
+        "median ms",
+        "greatest ms",
+        "rounds",
+    ];
     Ok(document::table(&heading, &rows))
 }
 
-/// One ratio with its bar.
+/// The ratios that have a bar.
 fn bars(records: &[Record]) -> Result<String> {
     let mut rows = Vec::new();
-    let mut row = |what: &str, bar: f64, of_least: f64, ratios: Option<Spread>| {
-        let spread = ratios.map_or_else(
-            || ["-", "-", "-"].map(str::to_owned),
-            |ratios| [ratios.least, ratios.median, ratios.greatest].map(shown),
-        );
-        let met = if of_least <= bar { "met" } else { "**missed**" };
-        let mut cells = vec![what.to_owned(), format!("≤ {bar}"), shown(of_least)];
-        cells.extend(spread);
-        cells.push(met.to_owned());
-        rows.push(cells);
-    };
     for (what, case, ours, other, bar) in [
         ("3D 120k, wasm in Node / PyAMG", "corner_120k", Node, RugeStueben, 0.10),
         ("3D 120k, wasm in Chromium / PyAMG", "corner_120k", Chromium, RugeStueben, 0.10),
@@ -290,23 +260,20 @@ fn bars(records: &[Record]) -> Result<String> {
         ("2D 20k, wasm in Chromium / sparse Cholesky", "wall_20k", Chromium, Cholesky, 0.35),
     ] {
         let (ours, other) = (find(records, case, ours)?, find(records, case, other)?);
-        let pairs = ours.answers.iter().zip(&other.answers);
-        let ratios = Spread::of(pairs.map(|(a, b)| a.milliseconds / b.milliseconds));
-        row(what, bar, spread(ours)?.least / spread(other)?.least, ratios);
+        rows.extend(bar::of_times(what, bar, &ours.answers, &other.answers));
     }
     for (host, method) in [("native", Native), ("wasm in Chromium", Chromium)] {
         let (small, large) =
             (find(records, "corner_30k", method)?, find(records, "corner_1m", method)?);
         let pairs = large.answers.iter().zip(&small.answers);
         let more = large.cells as f64 / small.cells as f64;
-        let growth = |large: f64, small: f64| large / small / more;
-        let ratios = Spread::of(pairs.map(|(a, b)| growth(a.milliseconds, b.milliseconds)));
-        let of_least = growth(spread(large)?.least, spread(small)?.least);
-        row(&format!("time per cell, 1M / 30k cells, {host}"), 1.5, of_least, ratios);
+        let ratios = Spread::of(pairs.map(|(a, b)| a.milliseconds / b.milliseconds / more));
+        let of_least = spread(large)?.least / spread(small)?.least / more;
+        let what = format!("time per cell, 1M / 30k cells, {host}");
+        rows.push(bar::row(&what, 1.5, of_least, ratios));
     }
     let iterations = find(records, "corner_120k", Native)?.answers[0].iterations;
-    row("3D 120k, iterations", 25.0, iterations.map_or(f64::NAN, f64::from), None);
-    let heading =
-        ["ratio", "bar", "of the least times", "least", "median", "greatest", "by least times"];
-    Ok(document::table(&heading, &rows))
+    let iterations = iterations.map_or(f64::NAN, f64::from);
+    rows.push(bar::row("3D 120k, iterations", 25.0, iterations, None));
+    Ok(document::table(&bar::HEADING, &rows))
 }

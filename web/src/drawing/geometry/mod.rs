@@ -22,6 +22,7 @@ mod sheet;
 mod spread;
 mod temperature;
 mod ticks;
+mod year;
 
 pub use chart::*;
 pub use close_up::*;
@@ -40,3 +41,4 @@ pub use sheet::*;
 pub use spread::*;
 pub use temperature::*;
 pub use ticks::*;
+pub use year::*;

@@ -1,7 +1,15 @@
 //! Times a year: `cargo run --release -p inchwise-core --example year_bench`. Prints JSON, milliseconds,
 //! the best of many rounds and their median.
+//!
+//! `-- --describe FILE` writes all that the loop reckons with, so that another program can run the same;
+//! `-- --serve` runs a year for every line it reads and answers, tab-separated: milliseconds, hours,
+//! the heat of the year that was lost on its way, as a share, and a figure of heat and water.
+
+mod prepared;
 
 use std::hint::black_box;
+use std::io::{BufRead, Write};
+use std::process::ExitCode;
 use std::time::Instant;
 
 use inchwise_core::climate::{SEED, Spread, reconstruct, varnholm_flats};
@@ -24,7 +32,51 @@ fn time(rounds: usize, mut work: impl FnMut()) -> [f64; 2] {
     [times[0], times[rounds / 2]]
 }
 
-fn main() {
+fn main() -> ExitCode {
+    let arguments: Vec<String> = std::env::args().skip(1).collect();
+    let arguments: Vec<&str> = arguments.iter().map(String::as_str).collect();
+    let outcome = match arguments.as_slice() {
+        [] => {
+            time_all();
+            Ok(())
+        }
+        ["--serve"] => serve(),
+        ["--describe", path] => describe(path),
+        _ => Err("usage: year_bench [--serve | --describe FILE]".to_owned()),
+    };
+    match outcome {
+        Ok(()) => ExitCode::SUCCESS,
+        Err(message) => {
+            eprintln!("{message}");
+            ExitCode::FAILURE
+        }
+    }
+}
+
+fn describe(path: &str) -> Result<(), String> {
+    let prepared = prepared::Prepared::new().ok_or("the year cannot be made")?;
+    std::fs::write(path, prepared.described().to_string()).map_err(|error| error.to_string())
+}
+
+fn serve() -> Result<(), String> {
+    let prepared = prepared::Prepared::new().ok_or("the year cannot be made")?;
+    for line in std::io::stdin().lock().lines() {
+        drop(line.map_err(|error| error.to_string())?);
+        let start = Instant::now();
+        let outcome = prepared.run();
+        let elapsed = 1000.0 * start.elapsed().as_secs_f64();
+        println!(
+            "{elapsed}\t{}\t{:e}\t{}",
+            outcome.hours.len(),
+            outcome.heat_off(),
+            prepared::Prepared::figure(&outcome),
+        );
+        std::io::stdout().flush().map_err(|error| error.to_string())?;
+    }
+    Ok(())
+}
+
+fn time_all() {
     let Ok(place) = varnholm_flats().check() else { return };
     let evaluation =
         evaluate_with(&CheckedDesign::default(), &mut DetailMemory::default(), Effort::Sections);

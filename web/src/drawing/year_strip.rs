@@ -1,0 +1,131 @@
+//! The year drawn: heat by days, and the hours of frost, drip, warmth and cold under it.
+
+use inchwise_core::units::Power;
+
+use super::geometry::{Band, PAPER, YearStrip};
+use super::paper::{Drawing, Label, Picture, figure};
+use crate::dom::{El, svg};
+use crate::measure::{Notation, UnitSystem, decimal, shortest};
+use crate::text::Language;
+use crate::year::YearState;
+
+const NAME: &str = "year-strip";
+
+/// Everything the strip shows at once.
+#[derive(Clone, PartialEq)]
+struct Shown {
+    strip: YearStrip,
+    known: bool,
+    told: String,
+}
+
+/// Kilowatts in the unit of the scale: a kilowatt, or a thousand Btu/h.
+fn unit(units: UnitSystem) -> f64 {
+    match units {
+        UnitSystem::Metric => 1.0,
+        UnitSystem::Imperial => 1000.0 / Power::new(1000.0).as_btu_per_hour(),
+    }
+}
+
+/// The strip; `told` says it to those who do not see it.
+pub fn year_strip(year: YearState, language: Language, told: fn(YearState) -> String) -> El {
+    let state = year.state;
+    let drawing = Drawing {
+        name: NAME,
+        title: language.year().strip,
+        shape: Box::new(move || {
+            let answer = year.answer();
+            let days = answer.as_ref().map(|answer| &answer.days[..]).unwrap_or_default();
+            Shown {
+                strip: YearStrip::of(days, unit(state.units.get())),
+                known: answer.is_some(),
+                told: told(year),
+            }
+        }),
+        paper: |_| PAPER,
+        told: |shown, _| shown.told.clone(),
+        labels,
+        picture: picture(),
+        grips: Vec::new(),
+    };
+    figure(NAME, language.year().strip, &[drawing.drawn(state)])
+        .class_with("working", move || year.answer().is_none_or(|answer| answer.is_waiting))
+        .class_with("stands-in", move || year.stands_in())
+}
+
+fn labels(shown: &Shown, notation: Notation) -> Vec<Label> {
+    let words = notation.language.year();
+    let strip = &shown.strip;
+    let mut labels = Vec::new();
+    let unit = match notation.units {
+        UnitSystem::Metric => "kW".to_owned(),
+        UnitSystem::Imperial => {
+            [&decimal(1000.0, 0, notation.language), " ", notation.btu()].concat()
+        }
+    };
+    labels.push(Label::new(0.0, -26.0, "after small", words.heat_axis.with(&[&unit])));
+    if shown.known {
+        for tick in strip.scale.ticks() {
+            let written = shortest(tick, 2, notation.language);
+            labels.push(Label::new(-10.0, strip.y(tick), "before tick", written));
+        }
+    }
+    for (month, name) in words.month_letters.iter().enumerate() {
+        let (x, y) = YearStrip::month_at(month);
+        labels.push(Label::new(x, y, "tick", *name));
+    }
+    for (band, name) in words.bands.iter().enumerate() {
+        let [top, _] = YearStrip::band_at(band);
+        let hours: f64 = strip.bands[band].iter().sum();
+        let written = if shown.known {
+            words.band.with(&[name, &notation.count(hours)])
+        } else {
+            (*name).to_owned()
+        };
+        labels.push(Label::new(0.0, top - 18.0, "after small", written));
+    }
+    if !shown.known {
+        labels.push(Label::new(500.0, 95.0, "waiting", words.working_out));
+    }
+    labels
+}
+
+/// How a kind of hour is painted: told apart by pattern, so that it reads in one colour.
+const fn paint(band: Band) -> &'static str {
+    match band {
+        Band::Frost => "url(#year-frost)",
+        Band::Drip => "url(#year-drip)",
+        Band::TooWarm => "url(#year-warm)",
+        Band::TooCold => "currentColor",
+    }
+}
+
+fn patterns() -> El {
+    let tile = |id: &str, side: &str, class: &str, data: &str| {
+        svg("pattern")
+            .attr("id", id)
+            .attr("width", side)
+            .attr("height", side)
+            .attr("patternUnits", "userSpaceOnUse")
+            .child(&svg("path").class(class).attr("d", data))
+    };
+    svg("defs").with(&[
+        tile("year-frost", "9", "year-dots", "M2 2h0M6.500 6.500h0"),
+        tile("year-drip", "9", "year-lines", "M0 9L9 0M-2 2L2 -2M7 11L11 7"),
+        tile("year-warm", "10", "year-lines", "M0 5H10M5 0V10"),
+    ])
+}
+
+fn picture() -> Picture<Shown> {
+    let mut picture = Picture::new();
+    picture.elements.push(patterns());
+    picture
+        .path("grid", |shown: &Shown| shown.strip.grid())
+        .painted("year-heat", "currentColor", |shown| shown.strip.heat_outline())
+        .painted("year-band", paint(Band::ALL[0]), |shown| shown.strip.band_outline(0))
+        .painted("year-band", paint(Band::ALL[1]), |shown| shown.strip.band_outline(1))
+        .painted("year-band", paint(Band::ALL[2]), |shown| shown.strip.band_outline(2))
+        .painted("year-band", paint(Band::ALL[3]), |shown| shown.strip.band_outline(3))
+        .path("year-base", |shown| shown.strip.base_lines());
+    picture
+}

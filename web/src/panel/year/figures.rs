@@ -1,0 +1,300 @@
+//! What a year comes to: figures, verdicts, and the months as a table.
+
+use inchwise_aside::{WARM_ENOUGH, YearAnswer};
+use inchwise_core::heat_loss::Element;
+use inchwise_core::moisture::SpotPlace;
+use inchwise_core::units::{Energy, Power, Temperature, Time};
+use inchwise_core::year::{Costs, EnergyCarrier, Period, PriceDate, YearChoices};
+
+use crate::dom::{El, el};
+use crate::measure::{Notation, decimal, shortest, to_nearest};
+use crate::reactive::Watched;
+use crate::text::Language;
+use crate::year::YearState;
+
+/// Whole kilowatt hours, from a hundred on to ten.
+fn energy(energy: Energy, notation: Notation) -> String {
+    let value = energy.as_kilowatt_hours();
+    let digits = if value >= 100.0 {
+        to_nearest(value, 10.0, notation.language)
+    } else {
+        decimal(value, 0, notation.language)
+    };
+    [&digits, "\u{a0}kWh"].concat()
+}
+
+fn money(amount: f64, choices: &YearChoices, notation: Notation) -> String {
+    let currency = String::from_utf8_lossy(&choices.currency);
+    let places = if amount < 100.0 { 2 } else { 0 };
+    [&decimal(amount, places, notation.language), "\u{a0}", &currency].concat()
+}
+
+/// A day as `2026-01-31`.
+pub(super) fn day(date: PriceDate) -> String {
+    let two = |number: u8| if number < 10 { format!("0{number}") } else { number.to_string() };
+    [&date.year.to_string(), "-", &two(date.month), "-", &two(date.day)].concat()
+}
+
+/// How long: to ten minutes, from three days on in days.
+fn lasting(time: Time, notation: Notation) -> String {
+    let words = notation.language.year();
+    let hours = time.as_hours();
+    if hours >= 72.0 {
+        return words.days.with(&[&shortest(hours / 24.0, 1, notation.language)]);
+    }
+    let tens = (hours * 6.0).round();
+    let (whole, minutes) = ((tens / 6.0).floor(), tens % 6.0 * 10.0);
+    words.hours_minutes.with(&[&notation.count(whole), &notation.count(minutes)])
+}
+
+/// The figures that people ask for first.
+pub(super) fn figures(year: YearState, language: Language) -> El {
+    el("dl").class("year-figures").test_id("year-figures").rows_with(
+        ["div", "dt", "dd"],
+        move || {
+            let notation = year.state.notation();
+            let Some(answer) = year.answer() else { return Vec::new() };
+            year.choices.with(|choices| lines(&answer, choices, notation, language))
+        },
+    )
+}
+
+fn lines(
+    answer: &YearAnswer,
+    choices: &YearChoices,
+    notation: Notation,
+    language: Language,
+) -> Vec<[String; 2]> {
+    let words = language.year();
+    let costs = Costs::of(choices, &answer.year.energy);
+    let mut bought = Vec::new();
+    if costs.fuel_units > 0.0 {
+        let units = to_nearest(costs.fuel_units, 1.0, language);
+        bought.push(language.bought(choices.heater.carrier()).with(&[&units]));
+    }
+    if costs.electricity_for_heat > Energy::ZERO || bought.is_empty() {
+        let units = to_nearest(costs.electricity_for_heat.as_kilowatt_hours(), 10.0, language);
+        bought.push(language.bought(EnergyCarrier::Electricity).with(&[&units]));
+    }
+    let cost = match (costs.heating, choices.prices_of) {
+        (Some(heating), Some(date)) => {
+            let (dearest, month) = dearest_month(&answer.months, choices);
+            words.cost_is.with(&[
+                &money(heating, choices, notation),
+                &money(heating / 12.0, choices, notation),
+                &money(dearest, choices, notation),
+                words.months[month],
+                &day(date),
+            ])
+        }
+        _ => words.no_price.to_owned(),
+    };
+    let carbon = costs.carbon_dioxide.map_or_else(
+        || words.no_grid.to_owned(),
+        |mass| [&to_nearest(mass.value(), 10.0, language), "\u{a0}kg"].concat(),
+    );
+    [
+        (words.heat, energy(answer.year.energy.heat(), notation)),
+        (words.bought, bought.join(" + ")),
+        (words.cost, cost),
+        (words.coldest_day, power(answer.coldest_day, notation)),
+        (words.carbon, carbon),
+    ]
+    .map(|(label, value)| [label.to_owned(), value])
+    .to_vec()
+}
+
+/// Kilowatts to a tenth, or what a load is written in.
+fn power(power: Power, notation: Notation) -> String {
+    match notation.units {
+        crate::measure::UnitSystem::Metric => {
+            [&decimal(power.value() / 1000.0, 1, notation.language), "\u{a0}kW"].concat()
+        }
+        crate::measure::UnitSystem::Imperial => notation.load(power),
+    }
+}
+
+fn dearest_month(months: &[Period], choices: &YearChoices) -> (f64, usize) {
+    let mut dearest = (0.0, 0);
+    for (month, period) in months.iter().enumerate() {
+        let cost = Costs::of(choices, &period.energy).heating.unwrap_or(0.0);
+        if cost > dearest.0 {
+            dearest = (cost, month);
+        }
+    }
+    dearest
+}
+
+/// The name of a cold spot.
+fn spot(place: SpotPlace, language: Language) -> &'static str {
+    match place {
+        SpotPlace::Detail(place) => language.place(place),
+        SpotPlace::Plain(surface) => language.element(Element::Plain(surface)),
+        SpotPlace::PersonnelDoor => language.element(Element::PersonnelDoor),
+        SpotPlace::Windows => language.element(Element::Windows),
+    }
+}
+
+/// Whether it holds: heater, supply, power cut, damp and summer, each with a word in front.
+pub(super) fn verdicts(year: YearState, language: Language) -> El {
+    let list = el("ul").test_id("year-verdicts").rows_with(["li", "strong", "span"], move || {
+        let Some(answer) = year.answer() else { return Vec::new() };
+        told(year, &answer, language)
+    });
+    el("div").class("year-verdicts").with(&[el("h4").text(language.year().verdicts), list])
+}
+
+fn told(year: YearState, answer: &YearAnswer, language: Language) -> Vec<[String; 2]> {
+    let words = language.year();
+    let notation = year.state.notation();
+    let choices = year.choices.get();
+    let (outdoor, indoor, coldest) = year.state.look(|outcome| {
+        let design = outcome.good.checked.design();
+        let coldest = outcome.good.cold_spots.weakest().map(|spot| spot.place);
+        (design.outdoor_temperature, design.indoor_temperature, coldest)
+    });
+    let winter = year.winter_design();
+    let holds = |holds: bool| if holds { words.holds } else { words.short };
+    let mut lines: Vec<(&str, String)> = Vec::new();
+    let heater = &answer.heater;
+    lines.push((
+        holds(heater.holds()),
+        words.heater.with(&[
+            &notation.load(heater.capacity),
+            &notation.temperature(outdoor),
+            &notation.load(heater.design_load),
+        ]),
+    ));
+    let supply = &answer.supply;
+    let whole_watts =
+        |power: Power| [&to_nearest(power.value(), 10.0, language), "\u{a0}W"].concat();
+    lines.push((
+        holds(supply.holds()),
+        words.supply.with(&[
+            &notation.count(choices.supply_voltage.value()),
+            &notation.count(choices.supply_current.value()),
+            &whole_watts(supply.largest),
+            &whole_watts(supply.asked()),
+            &whole_watts(supply.for_heat),
+        ]),
+    ));
+    if answer.year.unmet_hours > 0 {
+        let hours = notation.count(f64::from(answer.year.unmet_hours));
+        lines.push((words.short, words.unmet.with(&[&hours])));
+    }
+    let down = |celsius: f64, time: Option<Time>| {
+        let to = notation.temperature(Temperature::celsius(celsius));
+        match time {
+            Some(time) => words.down_after.with(&[&to, &lasting(time, notation)]),
+            None => words.down_never.with(&[&to]),
+        }
+    };
+    lines.push((
+        words.said,
+        words.power_cut.with(&[
+            &notation.temperature(winter),
+            &down(5.0, answer.cool_down[0]),
+            &down(0.0, answer.cool_down[1]),
+        ]),
+    ));
+    let up = |time: Option<Time>| match time {
+        Some(time) => words.after.with(&[&lasting(time, notation)]),
+        None => words.never.to_owned(),
+    };
+    lines.push((
+        words.said,
+        words.warm_up.with(&[
+            &notation.temperature(winter),
+            &notation.temperature(indoor - WARM_ENOUGH),
+            &up(answer.warm_up[0]),
+            &up(answer.warm_up[1]),
+        ]),
+    ));
+    if let Some(place) = coldest {
+        let name = spot(place, language);
+        let (frost, drip) = (answer.year.frost_hours, answer.year.drip_hours);
+        if frost + drip > 0 {
+            let [frost, drip] = [frost, drip].map(|hours| notation.count(f64::from(hours)));
+            lines.push((words.short, words.wet.with(&[name, &frost, &drip])));
+        } else {
+            lines.push((words.holds, words.dry.with(&[name])));
+        }
+    }
+    let litres = answer.year.water_on_windows.value();
+    if litres >= 0.1 {
+        let written = [&shortest(litres, 1, language), "\u{a0}L"].concat();
+        lines.push((words.said, words.windows.with(&[&written])));
+    }
+    let summer = &answer.summer;
+    let warmest = |case: &inchwise_core::year::SummerCase| {
+        notation.temperature(Temperature::celsius(case.warmest.as_celsius().round()))
+    };
+    lines.push((
+        words.said,
+        words.summer.with(&[
+            &warmest(&summer.as_chosen),
+            &warmest(&summer.without_fan),
+            &warmest(&summer.light_paint),
+            &warmest(&summer.shaded),
+        ]),
+    ));
+    if summer.as_chosen.too_warm_hours > 0 {
+        let hours = notation.count(f64::from(summer.as_chosen.too_warm_hours));
+        let over = notation.temperature(choices.too_warm);
+        lines.push((words.said, words.too_warm.with(&[&hours, &over])));
+    }
+    lines.into_iter().map(|(word, sentence)| [word.to_owned(), sentence]).collect()
+}
+
+/// The year for those who do not see the strip.
+pub(super) fn strip_told(year: YearState) -> String {
+    let notation = year.state.notation();
+    let words = notation.language.year();
+    let Some(answer) = year.answer() else { return words.working_out.to_owned() };
+    let days = &answer.days;
+    let hours = |of: fn(&inchwise_aside::YearDay) -> f64| notation.count(days.iter().map(of).sum());
+    words.strip_told.with(&[
+        &energy(answer.year.energy.heat(), notation),
+        &hours(|day| day.frost),
+        &hours(|day| day.drip),
+        &hours(|day| day.too_warm),
+        &hours(|day| day.too_cold),
+    ])
+}
+
+/// The months as a table, made only while it is open.
+pub(super) fn table(year: YearState, language: Language) -> El {
+    let words = language.year();
+    let open = Watched::new(false);
+    let body = el("tbody").children_with(move || {
+        let notation = year.state.notation();
+        let answer = if open.get() { year.answer() } else { None };
+        let Some(answer) = answer else { return Vec::new() };
+        let choices = year.choices.get();
+        let months = answer.months.iter().zip(words.months);
+        months.map(|(month, name)| row(month, name, &choices, notation)).collect()
+    });
+    let heads = words.columns.map(|name| el("th").attr("scope", "col").text(name));
+    let table = el("table").with(&[el("thead").child(&el("tr").with(&heads)), body]);
+    let details = el("details").class("year-table").test_id("year-table").with(&[
+        el("summary").text(words.as_table),
+        el("div").class("scrolled").attr("tabindex", "0").child(&table),
+    ]);
+    super::on_toggle(&details, move |is_open| open.set(is_open));
+    details
+}
+
+fn row(month: &Period, name: &str, choices: &YearChoices, notation: Notation) -> El {
+    let cost = Costs::of(choices, &month.energy).heating;
+    let cell = |text: &str| el("td").class("number").text(text);
+    let hours = |count: u32| cell(&[&notation.count(f64::from(count)), "\u{a0}h"].concat());
+    el("tr").with(&[
+        el("th").attr("scope", "row").text(name),
+        cell(&energy(month.energy.heat(), notation)),
+        cell(&cost.map_or_else(|| "–".to_owned(), |cost| money(cost, choices, notation))),
+        hours(month.frost_hours),
+        hours(month.drip_hours),
+        hours(month.too_warm_hours),
+        hours(month.unmet_hours),
+    ])
+}

@@ -1,0 +1,38 @@
+//! The year: where the box stands, what the year comes to, and what can be chosen about it.
+
+mod choices;
+mod figures;
+mod place;
+mod unit;
+
+pub use place::Places;
+
+use wasm_bindgen::JsCast;
+
+use crate::dom::{El, el};
+use crate::drawing;
+use crate::text::Language;
+use crate::year::YearState;
+
+/// The whole panel.
+pub fn year(year: YearState, language: Language, places: Places) -> El {
+    let words = language.year();
+    el("section").class("year").test_id("year").attr("aria-label", words.title).with(&[
+        el("h3").text(words.title),
+        place::place(year, language, places),
+        drawing::year_strip(year, language, figures::strip_told),
+        figures::figures(year, language).class_with("stands-in", move || year.stands_in()),
+        figures::verdicts(year, language),
+        figures::table(year, language),
+        choices::choices(year, language),
+        el("p").class("remark").text(words.note),
+    ])
+}
+
+/// Hears whether a folded part is open.
+fn on_toggle(details: &El, hear: impl Fn(bool) + 'static) {
+    let _ = details.clone().on("toggle", move |event| {
+        let target = event.current_target().and_then(|target| target.dyn_into().ok());
+        hear(target.is_some_and(|target: web_sys::Element| target.has_attribute("open")));
+    });
+}
