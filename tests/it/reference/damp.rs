@@ -240,6 +240,7 @@ fn warm_damp_weather_is_said_to_be_no_help() {
         damper_count: 3.0,
         target_humidity: RelativeHumidity::percent(50.0),
         warmest_month: Temperature::celsius(15.0),
+        warmest_month_humidity: RelativeHumidity::percent(80.0),
         ..Design::default()
     };
     let outlook = damp(&design).outlook;

@@ -8,6 +8,7 @@ use inchwise_core::design::{
 use super::cautions::note;
 use super::choice::{Choice, chooser, select};
 use super::field::{Entry, field};
+use super::stock::stock_depths;
 use crate::dom::{El, el};
 use crate::reactive::Watched;
 use crate::state::State;
@@ -44,6 +45,7 @@ const CLIMATE: &[Field] = &[
     Field::ColdSpellDays,
     Field::ColdestMonth,
     Field::WarmestMonth,
+    Field::WarmestMonthHumidity,
     Field::SteelSunRise,
     Field::SummerOutdoorTemperature,
     Field::SummerRoomTemperature,
@@ -213,7 +215,10 @@ impl Part {
             Self::Fields(fields) => fields
                 .chunks(1)
                 .filter_map(|single| Entry::single(single, language))
-                .map(|entry| field(state, language, entry))
+                .flat_map(|entry| {
+                    let stock = stock_depths(state, language, entry.fields[0]);
+                    [Some(field(state, language, entry)), stock].into_iter().flatten()
+                })
                 .collect(),
         }
     }

@@ -15,6 +15,7 @@ mod figure;
 mod fold;
 mod losses;
 mod reckoning;
+mod stock;
 mod summary;
 mod treatment;
 

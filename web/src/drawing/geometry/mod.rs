@@ -6,6 +6,7 @@
 mod chart;
 mod close_up;
 mod corner;
+mod damper;
 mod figure;
 mod frame;
 mod ladder;
@@ -24,6 +25,7 @@ mod ticks;
 pub use chart::*;
 pub use close_up::*;
 pub use corner::*;
+pub use damper::*;
 pub use figure::*;
 pub use frame::*;
 pub use ladder::*;
