@@ -24,7 +24,7 @@ pub struct Drip {
 const ENGLISH: Drip = Drip {
     question: "Will it drip?",
     stands: Phrase(
-        "Dry and free of mould down to {0} up to about {1} indoor humidity; weakest spot: {2}.",
+        "Dry, no mould, down to {0} up to about {1} indoor humidity; weakest spot: {2}.",
     ),
     stays_dry: Phrase("No at {0}."),
     moulds: Phrase("Not at {0}, but mould may grow."),
