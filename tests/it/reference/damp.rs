@@ -49,7 +49,7 @@ fn two_ten_inch_intakes_and_one_exhaust_suit_a_humid_box() {
     };
     let evaluation = evaluated(&design, Effort::Known);
     let damp = evaluation.damp().expect("a design in range");
-    let clean = &run(&damp).clean;
+    let clean = &run(damp).clean;
     let flow = clean.exhausted().as_cubic_metres_per_hour();
     assert!((550.0..850.0).contains(&flow), "it moves {flow} m³/h");
     let changes = clean.exhausted() / evaluation.room.volume;
