@@ -11,6 +11,8 @@ export class Planner {
     this.lost = this.host.getByTestId("answer-lost");
     this.load = this.host.getByTestId("answer-load");
     this.further = this.host.getByTestId("further");
+    this.drip = this.host.getByTestId("answer-drip");
+    this.damp = this.host.getByTestId("damp");
     this.apology = this.host.getByRole("status");
   }
 
@@ -136,5 +138,34 @@ export class Planner {
     await grip.focus();
     await this.page.keyboard.press("PageUp");
     if ((await grip.getAttribute("aria-valuenow")) === before) throw new Error(`${which} did not move`);
+  }
+
+  /** What the answer to "will it drip?" says. */
+  async dripLine() {
+    return (await this.drip.innerText()).replace(/[\u00a0\u202f]/g, " ");
+  }
+
+  /** Opens one folded part by its name. */
+  async open(fold) {
+    const part = this.host.getByTestId(`fold-${fold}`);
+    if ((await part.getAttribute("open")) === null) await part.locator("summary").first().click();
+  }
+
+  /** Types into a field and leaves it with Enter. */
+  async type(field, text) {
+    const box = this.host.getByTestId(`field-${field}`);
+    await box.fill(text);
+    await box.press("Enter");
+  }
+
+  /** What a field says is wrong with it; empty while all is well. */
+  async fault(field) {
+    const fault = this.host.locator(`#${field}-fault`);
+    return (await fault.textContent()).replace(/[\u00a0\u202f]/g, " ");
+  }
+
+  /** Chooses among named options by the stable name of one. */
+  async choose(choice, key) {
+    await this.host.getByTestId(`control-${choice}`).selectOption(key);
   }
 }

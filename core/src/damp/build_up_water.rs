@@ -7,7 +7,7 @@ use crate::moisture::{
     Assembly, DAYS_OF_MONTH, MoistureError, MonthState, YearBalance,
     least_depth_for_vapour_control, monthly_balance, permeability,
 };
-use crate::units::{Length, SurfaceMoisture, Temperature, TemperatureDifference};
+use crate::units::{Length, RelativeHumidity, SurfaceMoisture, Temperature, TemperatureDifference};
 
 /// A surface through the year.
 #[derive(Clone, Debug, PartialEq)]
@@ -54,6 +54,19 @@ pub fn month_temperature(month: usize, coldest: Temperature, warmest: Temperatur
     coldest + (warmest - coldest) * season(month, DAYS_OF_MONTH[0] / 2.0)
 }
 
+/// Mean outdoor humidity of a month: between those of winter and of the warmest month, as the
+/// temperature is.
+///
+/// Common practice, no source.
+pub fn month_humidity(
+    month: usize,
+    winter: RelativeHumidity,
+    warmest: RelativeHumidity,
+) -> RelativeHumidity {
+    let part = season(month, DAYS_OF_MONTH[0] / 2.0);
+    RelativeHumidity::new(winter.value() + (warmest.value() - winter.value()) * part)
+}
+
 /// How much warmer than the air the sun keeps the steel in the mean of a month: a cosine from
 /// nothing at the winter solstice to the most at the summer one.
 ///
@@ -72,7 +85,9 @@ fn months(setting: &Setting) -> Result<[MonthState; 12], MoistureError> {
     for month in 0..12 {
         let outdoor = month_temperature(month, design.coldest_month, design.warmest_month);
         let indoor = design.indoor_temperature.max(outdoor);
-        let state = MonthState::from_held_humidity(indoor, held, outdoor, design.outdoor_humidity)?;
+        let humidity =
+            month_humidity(month, design.outdoor_humidity, design.warmest_month_humidity);
+        let state = MonthState::from_held_humidity(indoor, held, outdoor, humidity)?;
         let indoor_vapour = state.indoor_vapour.max(state.outdoor_vapour);
         let steel = outdoor + sun_rise_of_month(month, design.steel_sun_rise);
         states.push(MonthState { indoor_vapour, outdoor: steel, ..state });

@@ -37,7 +37,7 @@ impl Outlook {
         fan: &Fan,
     ) -> Result<Self, MoistureError> {
         let design = setting.design;
-        let outdoor = setting.outdoor(design.warmest_month)?;
+        let outdoor = setting.air(design.warmest_month, design.warmest_month_humidity)?;
         let indoor = design.indoor_temperature.max(design.warmest_month);
         let target = setting.air(indoor, design.target_humidity)?;
         let summer = Setting { target, ..*setting };

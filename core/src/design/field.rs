@@ -345,7 +345,7 @@ fields! {
         unvented_propane: Mass, UnventedPropane, 0.0, 50.0, 0.5, 0.0;
         /// Humidity the room is to be held at, or under.
         target_humidity: RelativeHumidity, TargetHumidity, 0.1, 0.95, 0.01, 0.4;
-        /// Humidity outdoors.
+        /// Humidity outdoors in winter.
         outdoor_humidity: RelativeHumidity, OutdoorHumidity, 0.1, 1.0, 0.01, 0.8;
         /// Height of the place above the sea.
         site_altitude: Length, SiteAltitude, mm(-400_000.0), mm(4_000_000.0), mm(10_000.0), mm(0.0);
@@ -355,6 +355,8 @@ fields! {
         coldest_month: Temperature, ColdestMonth, -55.0, 15.0, 0.5, -15.0;
         /// Mean outdoor temperature of the warmest month.
         warmest_month: Temperature, WarmestMonth, 15.0, 40.0, 0.5, 19.0;
+        /// Humidity outdoors in that month.
+        warmest_month_humidity: RelativeHumidity, WarmestMonthHumidity, 0.1, 1.0, 0.01, 0.65;
         /// How much warmer than the air the sun keeps the steel, in the mean of the sunniest month.
         steel_sun_rise: TemperatureDifference, SteelSunRise, 0.0, 20.0, 0.5, 3.0;
 

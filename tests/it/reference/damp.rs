@@ -49,7 +49,7 @@ fn two_ten_inch_intakes_and_one_exhaust_suit_a_humid_box() {
     };
     let evaluation = evaluated(&design, Effort::Known);
     let damp = evaluation.damp().expect("a design in range");
-    let clean = &run(&damp).clean;
+    let clean = &run(damp).clean;
     let flow = clean.exhausted().as_cubic_metres_per_hour();
     assert!((550.0..850.0).contains(&flow), "it moves {flow} m³/h");
     let changes = clean.exhausted() / evaluation.room.volume;
@@ -240,6 +240,7 @@ fn warm_damp_weather_is_said_to_be_no_help() {
         damper_count: 3.0,
         target_humidity: RelativeHumidity::percent(50.0),
         warmest_month: Temperature::celsius(15.0),
+        warmest_month_humidity: RelativeHumidity::percent(80.0),
         ..Design::default()
     };
     let outlook = damp(&design).outlook;

@@ -21,10 +21,11 @@ use crate::{
 const SHIM: &str = "embed.js";
 
 /// The parts of the first part's style sheet, in the order in which later rules win.
-const PLANNER_STYLES: [&str; 15] = [
+const PLANNER_STYLES: [&str; 16] = [
     "colours",
     "words",
     "answer",
+    "drip",
     "sheet",
     "field",
     "options",

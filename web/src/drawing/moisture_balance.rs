@@ -117,12 +117,16 @@ fn labels(balance: &Balance, notation: Notation) -> Vec<Label> {
     let flows = [balance.given, balance.air, balance.frost, balance.water, balance.anywhere];
     let names = [words.comes_in, words.by_air, words.as_frost, words.as_water, words.anywhere];
     let rows = balance.bars().into_iter().zip(flows).zip(names);
-    rows.map(|((bar, flow), name)| {
-        let mut label = Label::new(0.0, bar.top - 22.0, "after", format!(" {name}"));
-        label.figure = notation.moisture_flow(flow);
-        label
-    })
-    .collect()
+    // What lands anywhere is rare: it is named where there is any.
+    let named = rows.enumerate().filter(|(row, ((_, flow), _))| *row < 4 || *flow > MassFlow::ZERO);
+    named
+        .map(|(_, row)| row)
+        .map(|((bar, flow), name)| {
+            let mut label = Label::new(0.0, bar.top - 22.0, "after", format!(" {name}"));
+            label.figure = notation.moisture_flow(flow);
+            label
+        })
+        .collect()
 }
 
 fn picture() -> Picture<Balance> {

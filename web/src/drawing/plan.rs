@@ -6,7 +6,7 @@ use inchwise_core::units::Length;
 use super::casting::{self, WithCastings};
 use super::dimension::Tape;
 use super::geometry::{
-    Corner, FIGURE_CROWN, FIGURE_SHOULDERS, OpeningKind, Pen, Plan, Point, Rect, Swing,
+    Corner, DrawnDamper, FIGURE_CROWN, FIGURE_SHOULDERS, OpeningKind, Pen, Plan, Point, Rect, Swing,
 };
 use super::grip::{Grip, Hold};
 use super::paper::{Drawing, Label, Picture, figure};
@@ -118,6 +118,18 @@ fn labels(shape: &Plan, notation: Notation) -> Vec<Label> {
         Label::new(front, length.y, "after small roomy on-line", words.front_end),
         Label::new(doors, length.y, "before small roomy on-line", words.cargo_doors),
     ]
+    .into_iter()
+    .chain(shape.dampers.iter().map(|damper| {
+        let (at, name) = if damper.is_exhaust {
+            (damper.way[0], words.exhaust)
+        } else {
+            (damper.way[1], words.intake)
+        };
+        // Above its arrow where the air goes out, below it where it comes in.
+        let past = if damper.is_exhaust { -90.0 } else { 90.0 };
+        Label::new(at.x, at.y + past, "small", name)
+    }))
+    .collect()
 }
 
 fn picture() -> Picture<Plan> {
@@ -152,6 +164,11 @@ fn picture() -> Picture<Plan> {
         .path("hole", |shape| {
             shape.openings.iter().fold(Pen::new(), |pen, opening| pen.rect(&opening.hole)).done()
         })
+        .path("hole", |shape| {
+            shape.dampers.iter().fold(Pen::new(), |pen, damper| pen.rect(&damper.hole)).done()
+        })
+        .path("blade", |shape| shape.dampers.iter().fold(Pen::new(), blades).done())
+        .path("airway", |shape| shape.dampers.iter().fold(Pen::new(), airway).done())
         .path("swing", |shape| {
             let swings = shape.openings.iter().filter_map(|opening| opening.swing.as_ref());
             swings.fold(Pen::new(), swing).done()
@@ -178,6 +195,21 @@ fn lines(shape: &Plan, kind: OpeningKind) -> String {
         }
     }
     pen.done()
+}
+
+/// The blade of a damper, aslant; a cross where a fan stands.
+fn blades(pen: Pen, damper: &DrawnDamper) -> Pen {
+    let hole = &damper.hole;
+    let pen = pen.between(hole.left, hole.top, hole.right, hole.bottom);
+    if damper.is_exhaust { pen.between(hole.left, hole.bottom, hole.right, hole.top) } else { pen }
+}
+
+/// An arrow the way the air goes, downwards on the paper.
+fn airway(pen: Pen, damper: &DrawnDamper) -> Pen {
+    const HEAD: f64 = 70.0;
+    let [from, to] = damper.way;
+    let side = |across: f64| Point::new(to.x + across, to.y - HEAD);
+    pen.line(&[from, to]).line(&[side(-HEAD * 0.6), to, side(HEAD * 0.6)])
 }
 
 /// The path that a door's edge takes.

@@ -1,6 +1,8 @@
 //! Damp and air: what the use does to the room, what carries it out and where the rest lands.
 
-use inchwise_core::damp::{Damp, FASTEST_INTAKE, FanPoint, FanRun, Holding, RoomHumidity};
+use inchwise_core::damp::{
+    BuildUpWater, Damp, FASTEST_INTAKE, FanPoint, FanRun, Holding, RoomHumidity,
+};
 use inchwise_core::design::RoomUse;
 use inchwise_core::evaluate::Evaluation;
 use inchwise_core::moisture::SurfaceRisk;
@@ -23,28 +25,26 @@ type Lines = fn(&Evaluation, &Damp, Notation) -> Vec<Line>;
 /// The whole panel.
 pub fn damp(state: State, language: Language) -> El {
     let words = language.damp();
+    let part = |parts: &[El]| el("div").class("damp-part").with(parts);
     el("section").class("damp").test_id("damp").attr("aria-label", words.title).with(&[
         el("h3").text(words.title),
-        el("div").class("damp-use").with(&[
+        part(&[
             select(state, &room_use(language)),
             el("p").class("hint").text(words.use_note),
+            said(state, "damp-room", room),
         ]),
-        said(state, "damp-room", room),
-        drawing::humidity_chart(state, language),
-        el("div").class("damp-part").with(&[
+        part(&[drawing::humidity_chart(state, language)]),
+        part(&[
             drawing::moisture_balance(state, language),
             said(state, "damp-spell", spell),
             el("p").class("remark").text(words.estimate),
         ]),
-        el("div").class("damp-part").with(&[
-            drawing::fan_chart(state, language),
-            table(state),
-            said(state, "damp-air", air),
+        part(&[drawing::fan_chart(state, language), table(state), said(state, "damp-air", air)]),
+        part(&[el("h4").text(words.inside), said(state, "damp-inside", inside)]),
+        part(&[
+            el("h4").text(words.ask).class_with("unasked", move || nothing_to_ask(state)),
+            said(state, "damp-ask", ask),
         ]),
-        el("h4").text(words.inside),
-        said(state, "damp-inside", inside),
-        el("h4").text(words.ask).class_with("unasked", move || nothing_to_ask(state)),
-        said(state, "damp-ask", ask),
     ])
 }
 
@@ -240,25 +240,34 @@ fn fan_minds(run: &FanRun, notation: Notation) -> Vec<Line> {
     lines
 }
 
-/// What gathers at the steel through the year.
+/// What gathers at the steel through the year; surfaces of which the same is said, together.
 fn inside(_: &Evaluation, damp: &Damp, notation: Notation) -> Vec<Line> {
-    let words = notation.language.damp();
-    let lines = damp.build_ups.iter().map(|build_up| {
-        let mut said = match build_up.year.peak() {
-            None => words.never_wet.to_owned(),
-            Some(peak) => {
-                let dries = build_up.year.dries_out();
-                let phrase = if dries { words.dries } else { words.stays_wet };
-                let month = notation.language.month(peak.month);
-                phrase.with(&[&notation.surface_moisture(peak.total()), month])
-            }
-        };
-        if !build_up.controls_vapour() {
-            said.push_str(&words.thin.with(&[&notation.length(build_up.least_foam)]));
+    let mut lines: Vec<Line> = Vec::new();
+    for build_up in &damp.build_ups {
+        let name = notation.language.surface(build_up.surface);
+        let said = gathers(build_up, notation);
+        match lines.iter_mut().find(|[_, known]| *known == said) {
+            Some([names, _]) => names.extend([", ", name]),
+            None => lines.push([name.to_owned(), said]),
         }
-        line(&[notation.language.surface(build_up.surface), ":"].concat(), said)
-    });
-    lines.collect()
+    }
+    lines
+}
+
+fn gathers(build_up: &BuildUpWater, notation: Notation) -> String {
+    let words = notation.language.damp();
+    let mut said = match build_up.year.peak() {
+        None => words.never_wet.to_owned(),
+        Some(peak) => {
+            let phrase = if build_up.year.dries_out() { words.dries } else { words.stays_wet };
+            let month = notation.language.month(peak.month);
+            phrase.with(&[&notation.surface_moisture(peak.total()), month])
+        }
+    };
+    if !build_up.controls_vapour() {
+        said.push_str(&words.thin.with(&[&notation.length(build_up.least_foam)]));
+    }
+    [": ", &said].concat()
 }
 
 fn nothing_to_ask(state: State) -> bool {

@@ -11,11 +11,14 @@ use crate::text::Language;
 pub fn drip(state: State, language: Language) -> El {
     let words = language.drip();
     let [verdict, limit] = [el("b"), el("span")];
-    let line = el("p").class("drip").test_id("answer-drip").with(&[
-        el("span").class("question").text(words.question),
-        verdict.clone(),
-        limit.clone(),
-    ]);
+    let line = el("p")
+        .class("drip")
+        .test_id("answer-drip")
+        .child(&el("span").class("question").text(words.question))
+        .text(" ")
+        .child(&verdict)
+        .text(" ")
+        .child(&limit);
     let whole = line.clone();
     let mut shown = [String::new(), language.answer().working.to_owned()];
     let mut written: Option<[String; 2]> = None;

@@ -45,6 +45,7 @@ const CLIMATE: &[Field] = &[
     Field::ColdSpellDays,
     Field::ColdestMonth,
     Field::WarmestMonth,
+    Field::WarmestMonthHumidity,
     Field::SteelSunRise,
     Field::SummerOutdoorTemperature,
     Field::SummerRoomTemperature,

@@ -6,6 +6,10 @@ use super::{Language, Phrase};
 
 /// The phrases.
 pub struct DrawingWords {
+    /// At a damper that lets air in.
+    pub intake: &'static str,
+    /// At a damper with a fan.
+    pub exhaust: &'static str,
     /// Title of the cross-section.
     pub section: &'static str,
     /// Title of the plan.
@@ -101,6 +105,8 @@ pub struct DrawingWords {
 }
 
 const ENGLISH: DrawingWords = DrawingWords {
+    intake: "intake",
+    exhaust: "fan",
     section: "Cross-section, looking towards the front end",
     plan: "Plan, cut above the floor",
     close_up: "One stud of the side wall, cut level",
@@ -169,6 +175,8 @@ const ENGLISH: DrawingWords = DrawingWords {
 };
 
 const FRENCH: DrawingWords = DrawingWords {
+    intake: "prise d’air",
+    exhaust: "ventilateur",
     section: "Coupe transversale, vue vers le fond",
     plan: "Plan, coupé au-dessus du plancher",
     close_up: "Un montant de la paroi latérale, coupe horizontale",

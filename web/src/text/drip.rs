@@ -24,24 +24,23 @@ pub struct Drip {
 const ENGLISH: Drip = Drip {
     question: "Will it drip?",
     stands: Phrase(
-        "Dry and free of mould down to {0} up to about {1} indoor humidity; weakest spot: {2}.",
+        "Dry, no mould, down to {0} up to about {1} indoor humidity; weakest spot: {2}.",
     ),
-    stays_dry: Phrase("No, held at {0}."),
-    moulds: Phrase("Held at {0} it does not drip, but mould may grow."),
-    drips: Phrase("Yes, held at {0}."),
-    frosts: Phrase("Yes, held at {0}: frost, then drips at the thaw."),
+    stays_dry: Phrase("No at {0}."),
+    moulds: Phrase("Not at {0}, but mould may grow."),
+    drips: Phrase("Yes at {0}."),
+    frosts: Phrase("Yes at {0}: frost, then drips."),
 };
 
 const FRENCH: Drip = Drip {
-    question: "Est-ce que ça va dégoutter?",
+    question: "Ça va dégoutter?",
     stands: Phrase(
-        "Sec et sans moisissure jusqu’à {0} avec environ {1} d’humidité intérieure; point faible : \
-         {2}.",
+        "Sec, sans moisissure jusqu’à {0} si l’humidité reste sous environ {1}; point faible : {2}.",
     ),
-    stays_dry: Phrase("Non, tenu à {0}."),
-    moulds: Phrase("Tenu à {0}, ça ne dégoutte pas, mais la moisissure peut venir."),
-    drips: Phrase("Oui, tenu à {0}."),
-    frosts: Phrase("Oui, tenu à {0} : du givre, qui dégoutte au redoux."),
+    stays_dry: Phrase("Non à {0}."),
+    moulds: Phrase("Pas à {0}, mais moisissure possible."),
+    drips: Phrase("Oui à {0}."),
+    frosts: Phrase("Oui à {0} : givre, puis gouttes."),
 };
 
 impl Drip {

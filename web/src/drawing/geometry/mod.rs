@@ -6,6 +6,7 @@
 mod chart;
 mod close_up;
 mod corner;
+mod damper;
 mod figure;
 mod frame;
 mod isotherm;
@@ -27,6 +28,7 @@ mod year;
 pub use chart::*;
 pub use close_up::*;
 pub use corner::*;
+pub use damper::*;
 pub use figure::*;
 pub use frame::*;
 pub use isotherm::*;

@@ -10,6 +10,7 @@ use inchwise_core::evaluate::Evaluation;
 use inchwise_core::freight_box::{CORNER_FITTING_LENGTH, CORNER_FITTING_WIDTH, FreightBox};
 
 use super::corner::{Corner, CornerPlace, CornerPlane, Fate};
+use super::damper::{DrawnDamper, dampers};
 use super::frame::{Lie, c_section, members_along};
 use super::opening::{DrawnOpening, Opening, OpeningKind, Swing, openings_on};
 use super::section::FoamFace;
@@ -45,6 +46,8 @@ pub struct Plan {
     pub castings: Vec<Corner>,
     /// What became of them.
     pub fate: Fate,
+    /// The dampers: intakes first.
+    pub dampers: Vec<DrawnDamper>,
     /// Door and windows.
     pub openings: Vec<DrawnOpening>,
     /// The front end's foam face.
@@ -109,6 +112,7 @@ impl Plan {
             studs: runs.iter().flat_map(|run| studs(evaluation, run)).collect(),
             castings: castings(evaluation, &bare),
             fate: Fate::of(evaluation),
+            dampers: dampers(design, &clear, &outside),
             openings: runs.iter().flat_map(|run| openings(design, run)).collect(),
             front_face: FoamFace::of(&design.stack(Surface::FrontEnd)),
             door_face: FoamFace::of(&design.stack(Surface::DoorEnd)),

@@ -1,0 +1,72 @@
+// Will it drip? What a visitor reads at once, and what wrong choices of air say.
+import assert from "node:assert/strict";
+import { after, before, test } from "node:test";
+
+import { launch, screens } from "../browser.mjs";
+import { Planner } from "../planner.page.mjs";
+import { serve } from "../site.mjs";
+import { Visit } from "../visit.mjs";
+
+let browser, site;
+before(async () => ([browser, site] = await Promise.all([launch(), serve()])));
+after(() => Promise.all([browser?.close(), site?.stop()]));
+
+const planning = (name, viewport, steps) =>
+  test(name, async () => {
+    const visit = await Visit.begin(browser, site, { viewport });
+    await visit.open();
+    const planner = await new Planner(visit.page).ready();
+    await planner.settled();
+    await steps(planner, visit);
+    await visit.wasClean();
+    await visit.end();
+  });
+
+planning("the answer to will it drip stands in sight on a phone", screens.phone, async (planner, visit) => {
+  await planner.host.evaluate((host) => host.scrollIntoView());
+  await planner.drip.locator("b").filter({ hasText: /./ }).waitFor();
+  const line = await planner.dripLine();
+  assert.match(line, /Will it drip\? (Yes|No|Not) at 40\s?%.* down to −33 °C up to about \d+\s?% indoor humidity; weakest spot: [a-z]/);
+  for (const by of [0, 3000]) {
+    await visit.page.mouse.wheel(0, by);
+    await visit.page.waitForTimeout(100);
+    const box = await planner.drip.boundingBox();
+    assert.ok(box.y >= 0 && box.y + box.height <= screens.phone.height, JSON.stringify(box));
+  }
+});
+
+planning("a wet use is told what air and cold spots make of it", screens.desktop, async (planner) => {
+  await planner.choose("room_use", "laundry_and_drying");
+  await planner.settled();
+  assert.match(await planner.dripLine(), /at 60\s?%/);
+  await planner.damp.getByText(/engineered design/).waitFor();
+  await planner.damp.getByText(/fit dampers and a fan/).waitFor();
+  await planner.open("ventilation");
+  await planner.type("damper_count", "3");
+  await planner.damp.getByText(/the fan runs \d+\s?% of the time/).waitFor();
+  await planner.damp.getByTestId("fan-table").waitFor();
+});
+
+planning("wrong choices of air are refused at their field, each with its reason", screens.desktop, async (planner) => {
+  await planner.open("ventilation");
+  await planner.open("use");
+  await planner.open("air");
+  const refused = async (field, text, reason) => {
+    await planner.type(field, text);
+    assert.match(await planner.fault(field), reason, `${field} ${text}`);
+  };
+  await refused("target_humidity", "120 %", /Read as 120%\. Allowed: 10% to 95%/);
+  await planner.type("target_humidity", "40");
+  await refused("damper_diameter", "0 mm", /Read as 0 mm\. Allowed: 100 mm to 400 mm/);
+  await planner.type("damper_diameter", "200");
+  await refused("air_changes", "0", /no air carries it out/);
+  await planner.type("damper_count", "3");
+  assert.equal(await planner.fault("air_changes"), "", "the dampers carry it out");
+  await planner.choose("fan_given", "curve");
+  await refused("fan_second_flow", "200", /must be more than First point, flow, 300 m³\/h/);
+  await planner.type("fan_second_flow", "500");
+  await refused("fan_third_pressure", "50 Pa", /must be less than Second point, pressure, 48 Pa/);
+  await planner.type("fan_third_pressure", "28");
+  await refused("exhaust_count", "3", /^$/);
+  assert.match(await planner.fault("damper_count"), /Needs 4, has 3: 1 short/);
+});
