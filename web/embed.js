@@ -104,9 +104,15 @@ const link = (design) => {
   }
 };
 
-const apology = {
-  en: "The planner could not start here. What stands above still holds.",
-  fr: "Le calculateur n’a pas pu démarrer ici. Ce qui précède reste valable.",
+const apologies = {
+  planner: {
+    en: "The planner could not start here. What stands above still holds.",
+    fr: "Le calculateur n’a pas pu démarrer ici. Ce qui précède reste valable.",
+  },
+  further: {
+    en: "Further choices and figures could not be loaded here. Reload the page to try again.",
+    fr: "D’autres choix et chiffres n’ont pas pu être chargés. Rechargez la page pour réessayer.",
+  },
 };
 
 class Planner extends HTMLElement {
@@ -173,11 +179,7 @@ class Planner extends HTMLElement {
       console.warn("inchwise-planner:", error);
       started = undefined;
       if (turn !== this.#turn) return;
-      const note = document.createElement("p");
-      note.setAttribute("role", "status");
-      const language = this.closest("[lang]")?.lang ?? "";
-      note.textContent = apology[language.slice(0, 2)] ?? apology.en;
-      this.#fill(document.createElement("slot"), note);
+      this.#fill(document.createElement("slot"), this.#apology("planner"));
     }
   }
 
@@ -197,7 +199,16 @@ class Planner extends HTMLElement {
     } catch (error) {
       console.warn("inchwise-planner:", error);
       startedFurther = undefined;
+      if (turn === this.#turn) this.#handle.further().append(this.#apology("further"));
     }
+  }
+
+  #apology(part) {
+    const note = document.createElement("p");
+    note.setAttribute("role", "status");
+    const language = this.getAttribute("language") ?? this.closest("[lang]")?.lang ?? "";
+    note.textContent = apologies[part][language.slice(0, 2)] ?? apologies[part].en;
+    return note;
   }
 
   #fill(...nodes) {

@@ -106,6 +106,20 @@ test("the quiet line speaks the page's language", async () => {
   await visit.end();
 });
 
+test("without the further part the first one works, and a quiet line says what is missing", async () => {
+  const visit = await begin();
+  await visit.context.route("**/further_bg.wasm", (route) => route.fulfill({ status: 404 }));
+  await visit.openHost("<inchwise-planner></inchwise-planner>");
+  const planner = new Planner(visit.page);
+  await planner.further.getByRole("status").waitFor();
+  const before = await planner.reading();
+  await planner.deepenByKeys(1);
+  assert.notEqual(await planner.reading(), before);
+  await planner.settled();
+  assert.ok((await planner.answer()).load > 0);
+  await visit.end();
+});
+
 test("with scripts off the page still tells worked sizes, and what to do for others", async () => {
   const visit = await begin({ javaScriptEnabled: false });
   await visit.open();
