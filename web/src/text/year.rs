@@ -50,6 +50,10 @@ pub struct Year {
     pub holds: &'static str,
     /// What does not hold.
     pub short: &'static str,
+    /// What gets wet.
+    pub damp: &'static str,
+    /// What stays dry.
+    pub stays_dry: &'static str,
     /// What is no more than said.
     pub said: &'static str,
     /// Heater: gives {0} at {1}, needed {2}.
@@ -78,8 +82,10 @@ pub struct Year {
     pub dry: Phrase,
     /// Water on the windows {0} litres.
     pub windows: Phrase,
-    /// Summer: up to {0}; fan off {1}, light paint {2}, shaded {3}.
+    /// Summer: up to {0}; light paint {1}, shaded {2}.
     pub summer: Phrase,
+    /// With the fan off {0}.
+    pub without_fan: Phrase,
     /// Too warm for {0} hours over {1}.
     pub too_warm: Phrase,
     /// Hours and minutes: {0} h {1} min.
@@ -200,6 +206,8 @@ const ENGLISH: Year = Year {
     verdicts: "Will it hold?",
     holds: "Holds",
     short: "Too little",
+    damp: "Wet",
+    stays_dry: "Dry",
     said: "Expect",
     heater: Phrase("Heater: up to {0} at {1} outdoors, {2} needed."),
     unmet: Phrase("Heater: {0} hours of the year more than half a degree under the set-point."),
@@ -215,9 +223,9 @@ const ENGLISH: Year = Year {
     dry: Phrase("Coldest spot, {0}: stays dry."),
     windows: Phrase("Windows: {0} of water run down them in a year."),
     summer: Phrase(
-        "Summer: up to {0} as chosen; {1} with the fan off, {2} with light paint, {3} with roof \
-         and windows shaded.",
+        "Summer: up to {0} as chosen; {1} with light paint, {2} with roof and windows shaded.",
     ),
+    without_fan: Phrase("{0} with the fan off."),
     too_warm: Phrase("Summer: {0} hours over {1}."),
     hours_minutes: Phrase("{0} h {1} min"),
     days: Phrase("{0} days"),
@@ -305,6 +313,8 @@ const FRENCH: Year = Year {
     verdicts: "Est-ce que ça tient?",
     holds: "Tient",
     short: "Trop peu",
+    damp: "Mouillé",
+    stays_dry: "Sec",
     said: "À prévoir",
     heater: Phrase("Chauffage : jusqu’à {0} à {1} dehors, {2} nécessaires."),
     unmet: Phrase("Chauffage : {0} heures par année à plus d’un demi-degré sous la consigne."),
@@ -323,9 +333,10 @@ const FRENCH: Year = Year {
     dry: Phrase("Point le plus froid, {0} : reste sec."),
     windows: Phrase("Fenêtres : {0} d’eau y coulent en une année."),
     summer: Phrase(
-        "Été : jusqu’à {0} tel que choisi; {1} sans ventilateur, {2} avec peinture claire, {3} \
-         avec toit et fenêtres ombragés.",
+        "Été : jusqu’à {0} tel que choisi; {1} avec peinture claire, {2} avec toit et fenêtres \
+         ombragés.",
     ),
+    without_fan: Phrase("{0} sans ventilateur."),
     too_warm: Phrase("Été : {0} heures au-dessus de {1}."),
     hours_minutes: Phrase("{0} h {1} min"),
     days: Phrase("{0} jours"),
@@ -444,6 +455,7 @@ mod tests {
                 words.dry,
                 words.windows,
                 words.summer,
+                words.without_fan,
                 words.too_warm,
                 words.hours_minutes,
                 words.days,

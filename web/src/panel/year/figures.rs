@@ -25,7 +25,7 @@ fn energy(energy: Energy, notation: Notation) -> String {
 
 fn money(amount: f64, choices: &YearChoices, notation: Notation) -> String {
     let currency = String::from_utf8_lossy(&choices.currency);
-    let places = if amount < 100.0 { 2 } else { 0 };
+    let places = if amount < 10.0 { 2 } else { 0 };
     [&decimal(amount, places, notation.language), "\u{a0}", &currency].concat()
 }
 
@@ -215,9 +215,9 @@ fn told(year: YearState, answer: &YearAnswer, language: Language) -> Vec<[String
         let (frost, drip) = (answer.year.frost_hours, answer.year.drip_hours);
         if frost + drip > 0 {
             let [frost, drip] = [frost, drip].map(|hours| notation.count(f64::from(hours)));
-            lines.push((words.short, words.wet.with(&[name, &frost, &drip])));
+            lines.push((words.damp, words.wet.with(&[name, &frost, &drip])));
         } else {
-            lines.push((words.holds, words.dry.with(&[name])));
+            lines.push((words.stays_dry, words.dry.with(&[name])));
         }
     }
     let litres = answer.year.water_on_windows.value();
@@ -229,15 +229,19 @@ fn told(year: YearState, answer: &YearAnswer, language: Language) -> Vec<[String
     let warmest = |case: &inchwise_core::year::SummerCase| {
         notation.temperature(Temperature::celsius(case.warmest.as_celsius().round()))
     };
-    lines.push((
-        words.said,
-        words.summer.with(&[
-            &warmest(&summer.as_chosen),
-            &warmest(&summer.without_fan),
-            &warmest(&summer.light_paint),
-            &warmest(&summer.shaded),
-        ]),
-    ));
+    let shown = [
+        warmest(&summer.as_chosen),
+        warmest(&summer.light_paint),
+        warmest(&summer.shaded),
+        warmest(&summer.without_fan),
+    ];
+    let [chosen, light, shaded, still] = &shown;
+    let mut sentence = words.summer.with(&[chosen, light, shaded]);
+    if choices.fan_flow.value() > 0.0 {
+        sentence.push(' ');
+        sentence.push_str(&words.without_fan.with(&[still]));
+    }
+    lines.push((words.said, sentence));
     if summer.as_chosen.too_warm_hours > 0 {
         let hours = notation.count(f64::from(summer.as_chosen.too_warm_hours));
         let over = notation.temperature(choices.too_warm);
