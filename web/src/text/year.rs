@@ -90,6 +90,8 @@ pub struct Year {
     pub too_warm: Phrase,
     /// Hours and minutes: {0} h {1} min.
     pub hours_minutes: Phrase,
+    /// Hours without minutes: {0}.
+    pub whole_hours: Phrase,
     /// Days: {0}.
     pub days: Phrase,
     /// Opens the table of months.
@@ -219,8 +221,8 @@ const ENGLISH: Year = Year {
     warm_up: Phrase("From stone cold at {0}: air at {1} {2}, walls {3}."),
     after: Phrase("after {0}"),
     never: "not with this heater",
-    wet: Phrase("Coldest spot, {0}: frost in {1} hours, drip in {2} hours of the year."),
-    dry: Phrase("Coldest spot, {0}: stays dry."),
+    wet: Phrase("Coldest spot: {0}. Frost in {1} hours, drip in {2} hours of the year."),
+    dry: Phrase("Coldest spot: {0}. No frost and no drip."),
     windows: Phrase("Windows: {0} of water run down them in a year."),
     summer: Phrase(
         "Summer: up to {0} as chosen; {1} with light paint, {2} with roof and windows shaded.",
@@ -228,6 +230,7 @@ const ENGLISH: Year = Year {
     without_fan: Phrase("{0} with the fan off."),
     too_warm: Phrase("Summer: {0} hours over {1}."),
     hours_minutes: Phrase("{0} h {1} min"),
+    whole_hours: Phrase("{0} h"),
     days: Phrase("{0} days"),
     as_table: "The year as a table",
     columns: ["Month", "Heat", "Cost", "Frost", "Drip", "Too warm", "Cannot hold"],
@@ -329,8 +332,8 @@ const FRENCH: Year = Year {
     warm_up: Phrase("Départ à froid à {0} : air à {1} {2}, parois {3}."),
     after: Phrase("après {0}"),
     never: "pas avec ce chauffage",
-    wet: Phrase("Point le plus froid, {0} : givre {1} heures, gouttes {2} heures par année."),
-    dry: Phrase("Point le plus froid, {0} : reste sec."),
+    wet: Phrase("Point le plus froid : {0}. Givre {1} heures, gouttes {2} heures par année."),
+    dry: Phrase("Point le plus froid : {0}. Ni givre ni gouttes."),
     windows: Phrase("Fenêtres : {0} d’eau y coulent en une année."),
     summer: Phrase(
         "Été : jusqu’à {0} tel que choisi; {1} avec peinture claire, {2} avec toit et fenêtres \
@@ -339,6 +342,7 @@ const FRENCH: Year = Year {
     without_fan: Phrase("{0} sans ventilateur."),
     too_warm: Phrase("Été : {0} heures au-dessus de {1}."),
     hours_minutes: Phrase("{0} h {1} min"),
+    whole_hours: Phrase("{0} h"),
     days: Phrase("{0} jours"),
     as_table: "L’année en tableau",
     columns: ["Mois", "Chaleur", "Coût", "Givre", "Gouttes", "Trop chaud", "Insuffisant"],

@@ -44,6 +44,9 @@ fn lasting(time: Time, notation: Notation) -> String {
     }
     let tens = (hours * 6.0).round();
     let (whole, minutes) = ((tens / 6.0).floor(), tens % 6.0 * 10.0);
+    if minutes == 0.0 {
+        return words.whole_hours.with(&[&notation.count(whole)]);
+    }
     words.hours_minutes.with(&[&notation.count(whole), &notation.count(minutes)])
 }
 
@@ -282,7 +285,12 @@ pub(super) fn table(year: YearState, language: Language) -> El {
     let table = el("table").with(&[el("thead").child(&el("tr").with(&heads)), body]);
     let details = el("details").class("year-table").test_id("year-table").with(&[
         el("summary").text(words.as_table),
-        el("div").class("scrolled").attr("tabindex", "0").child(&table),
+        el("div")
+            .class("scrolled")
+            .attr("tabindex", "0")
+            .attr("role", "region")
+            .attr("aria-label", words.as_table)
+            .child(&table),
     ]);
     super::on_toggle(&details, move |is_open| open.set(is_open));
     details
