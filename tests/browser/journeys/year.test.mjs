@@ -54,7 +54,7 @@ living("a heat pump draws less, and a supply that is too small says so", async (
   );
   await planner.chooseHeater("air_source_heat_pump");
   await soon(
-    async () => /Heater: up to 0 W at −33/.test(await planner.yearVerdicts()),
+    async () => /Heater: up to 0\sW at −33/.test(await planner.yearVerdicts()),
     "a heat pump that stops in the cold",
   );
 });
