@@ -181,10 +181,10 @@ fn told(year: YearState, answer: &YearAnswer, language: Language) -> Vec<[String
             &whole_watts(supply.for_heat),
         ]),
     ));
-    if answer.year.unmet_hours > 0 {
-        let hours = notation.count(f64::from(answer.year.unmet_hours));
-        lines.push((words.short, words.unmet.with(&[&hours])));
-    }
+    // Every line stands at all times, so that nothing below moves when a figure changes.
+    let unmet = answer.year.unmet_hours;
+    let hours = notation.count(f64::from(unmet));
+    lines.push((holds(unmet == 0), words.unmet.with(&[&hours])));
     let down = |celsius: f64, time: Option<Time>| {
         let to = notation.temperature(Temperature::celsius(celsius));
         match time {
@@ -224,10 +224,8 @@ fn told(year: YearState, answer: &YearAnswer, language: Language) -> Vec<[String
         }
     }
     let litres = answer.year.water_on_windows.value();
-    if litres >= 0.1 {
-        let written = [&shortest(litres, 1, language), "\u{a0}L"].concat();
-        lines.push((words.said, words.windows.with(&[&written])));
-    }
+    let written = [&shortest(litres, 1, language), "\u{a0}L"].concat();
+    lines.push((words.said, words.windows.with(&[&written])));
     let summer = &answer.summer;
     let warmest = |case: &inchwise_core::year::SummerCase| {
         notation.temperature(Temperature::celsius(case.warmest.as_celsius().round()))
@@ -245,11 +243,9 @@ fn told(year: YearState, answer: &YearAnswer, language: Language) -> Vec<[String
         sentence.push_str(&words.without_fan.with(&[still]));
     }
     lines.push((words.said, sentence));
-    if summer.as_chosen.too_warm_hours > 0 {
-        let hours = notation.count(f64::from(summer.as_chosen.too_warm_hours));
-        let over = notation.temperature(choices.too_warm);
-        lines.push((words.said, words.too_warm.with(&[&hours, &over])));
-    }
+    let hours = notation.count(f64::from(summer.as_chosen.too_warm_hours));
+    let over = notation.temperature(choices.too_warm);
+    lines.push((words.said, words.too_warm.with(&[&hours, &over])));
     lines.into_iter().map(|(word, sentence)| [word.to_owned(), sentence]).collect()
 }
 
