@@ -61,6 +61,38 @@ export class Planner {
     return this;
   }
 
+  /** Waits until the year is that of all that is chosen, and reads its heat, kWh. */
+  async yearHeat() {
+    await this.host.locator(".year-strip-figure:not(.working)").waitFor({ state: "attached" });
+    const text = await this.host.getByTestId("year-figures").locator("dd").first().textContent();
+    return Number(text.replace(/[^0-9]/g, ""));
+  }
+
+  /** What is said of heater, supply, power cut, damp and summer. */
+  async yearVerdicts() {
+    const verdicts = this.host.getByTestId("year-verdicts");
+    await verdicts.scrollIntoViewIfNeeded(); // What is out of sight has no text.
+    return verdicts.innerText();
+  }
+
+  /** Types into the search of places and goes to the first that is found, by keys alone. */
+  async goToPlace(words) {
+    const search = this.host.getByTestId("year-place-search");
+    await search.focus();
+    await this.page.keyboard.type(words);
+    await this.host.getByTestId("year-found").getByRole("button").first().waitFor();
+    await this.page.keyboard.press("ArrowDown");
+    await this.page.keyboard.press("Enter");
+    return this.host.getByTestId("year-place").innerText();
+  }
+
+  /** Chooses a heater by its stable name. */
+  async chooseHeater(name) {
+    const group = this.host.getByTestId("year-heater");
+    if (!(await group.getAttribute("open"))) await group.locator("summary").click();
+    await this.host.getByTestId("year-heater-kind").selectOption(name);
+  }
+
   /** Whether the live planner stands in the element. */
   isLive() {
     return this.host.evaluate((host) => Boolean(host.shadowRoot?.querySelector("div *")));

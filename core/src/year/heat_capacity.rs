@@ -6,7 +6,7 @@ use crate::envelope::{Amount, Envelope, Place, lining_material};
 use crate::heat_loss::{AIR_DENSITY, AIR_HEAT_CAPACITY};
 use crate::material::{PLYWOOD, STEEL};
 use crate::room::Room;
-use crate::units::{Area, HeatCapacity, Volume};
+use crate::units::{Area, HeatCapacity, HeatTransferCoefficient, Volume};
 
 /// Heat capacity inside the foam and the area it is spread over.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -15,6 +15,8 @@ pub struct InsideMass {
     pub capacity: HeatCapacity,
     /// Effective mass area A_m = C²/Σ A·κ² over lining and floor (ISO 13790:2008, 12.2.2).
     pub area: Area,
+    /// Conductance from the boards' faces to their middles, Σ A/(½·Σ d/λ).
+    pub to_surface: HeatTransferCoefficient,
 }
 
 impl InsideMass {
@@ -23,8 +25,9 @@ impl InsideMass {
     /// steel skin do not.
     pub fn of(design: &Design, room: &Room, envelope: &Envelope, contents: HeatCapacity) -> Self {
         let lining = lining_material(design);
-        let (mut sum, mut squares) = (0.0, 0.0);
+        let (mut sum, mut squares, mut to_surface) = (0.0, 0.0, 0.0);
         for plain in &envelope.plain {
+            let mut resistance = 0.0;
             let per_area: f64 = plain
                 .layers
                 .iter()
@@ -36,18 +39,21 @@ impl InsideMass {
                         LayerKind::FloorPlywood | LayerKind::FloorDeck => PLYWOOD,
                         _ => return None,
                     };
+                    resistance += layer.resistance.value();
                     let square_metre = board.density.value() * board.specific_heat_capacity.value();
                     Some(square_metre * layer.thickness.value())
                 })
                 .sum();
             sum += plain.area.value() * per_area;
             squares += plain.area.value() * per_area * per_area;
+            to_surface += plain.area.value() / (0.5 * resistance);
         }
         let frame = frame_steel(design, envelope) * STEEL.density * STEEL.specific_heat_capacity;
         let air = room.volume * AIR_DENSITY * AIR_HEAT_CAPACITY;
         Self {
             capacity: HeatCapacity::new(sum) + frame + air + contents,
             area: Area::new(sum * sum / squares),
+            to_surface: HeatTransferCoefficient::new(to_surface),
         }
     }
 }

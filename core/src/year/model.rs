@@ -62,6 +62,7 @@ impl<'a> YearModel<'a> {
             leaks: evaluation.heat_loss.air * thinner,
             capacity: mass.capacity,
             opaque_area,
+            mass_to_surface: mass.to_surface,
             mass_area: mass.area,
             total_area: opaque_area + envelope.windows.area + envelope.personnel_door.area,
         });

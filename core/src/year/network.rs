@@ -11,15 +11,12 @@
 //! ```
 //!
 //! Unlike the annex, windows and door join the air, because their U already holds their inside
-//! surface, and the surface resistance is that of ISO 6946 in place of 3.45 W/(m²·K). Within an hour the
+//! surface, the surface resistance is that of ISO 6946 in place of 3.45 W/(m²·K), and mass and surface
+//! are joined by half of the lining itself in place of 9.1 W/(m²·K), which is meant for thick walls. Within an hour the
 //! inputs stand still and the mass follows its exponential exactly, so that any length of step
 //! keeps the balance of heat; the annex steps by Crank and Nicolson.
 
 use crate::units::{Area, HeatCapacity, HeatTransferCoefficient, Temperature};
-
-/// Conductance from mass to surface for a square metre of effective mass, 9.1 W/(m²·K)
-/// (ISO 13790:2008, 12.2.2).
-const MASS_TO_SURFACE: f64 = 9.1;
 
 /// Conductance from surface to air for a square metre, 1/0.13 W/(m²·K) (ISO 6946:2017 table 7,
 /// walls).
@@ -54,6 +51,8 @@ pub struct NetworkParts {
     pub capacity: HeatCapacity,
     /// Opaque inside area.
     pub opaque_area: Area,
+    /// H from the surfaces to the middle of the boards that hold the heat, W/K.
+    pub mass_to_surface: HeatTransferCoefficient,
     /// Effective mass area A_m.
     pub mass_area: Area,
     /// Inside area, openings and all, A_t.
@@ -61,14 +60,14 @@ pub struct NetworkParts {
 }
 
 impl Network {
-    /// From its parts: H_is = A/0.13, H_ms = 9.1·A_m, and H_em such that the three in series are the
+    /// From its parts: H_is = A/0.13, H_ms as given, and H_em such that the three in series are the
     /// opaque H. Where H is so great that surface and mass alone would be more than half of its
     /// resistance, both are shrunk to half.
     pub fn new(parts: &NetworkParts) -> Self {
         let opaque = parts.opaque.value();
         let inside = [
             1.0 / (SURFACE_TO_AIR * parts.opaque_area.value()),
-            1.0 / (MASS_TO_SURFACE * parts.mass_area.value()),
+            1.0 / parts.mass_to_surface.value(),
         ];
         let shrink = (MOST_INSIDE / opaque / (inside[0] + inside[1])).min(1.0);
         let [surface, mass] = inside.map(|resistance| resistance * shrink);

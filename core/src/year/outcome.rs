@@ -109,25 +109,24 @@ pub struct RoomHour {
     pub humidity: f32,
     /// Heat of heater and backup, W.
     pub heat: f32,
-    /// What it was like.
-    pub state: HourState,
+    /// What the coldest known spot did.
+    pub spot: SpotState,
+    /// Whether the room was too warm.
+    pub too_warm: bool,
+    /// Whether the heater left it more than half a kelvin under its set-point.
+    pub unmet: bool,
 }
 
-/// What an hour was like, the most telling first.
-#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, PartialOrd, Ord)]
-#[repr(u8)]
-pub enum HourState {
-    /// Neither.
+/// What a cold spot does in an hour.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub enum SpotState {
+    /// It stays dry.
     #[default]
-    Fine,
-    /// Frost grew on the coldest known spot.
+    Dry,
+    /// Frost grows on it.
     Frost,
-    /// The coldest known spot dripped.
+    /// It drips.
     Drip,
-    /// The room was too warm.
-    TooWarm,
-    /// The heater could not hold the set-point.
-    TooCold,
 }
 
 /// A year in the room.

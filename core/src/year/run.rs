@@ -3,7 +3,7 @@
 use super::heater::HeaterKind;
 use super::model::YearModel;
 use super::network::{Drive, Step};
-use super::outcome::{EnergyByPurpose, HourState, Period, RoomHour, SpotHours, YearOutcome, add};
+use super::outcome::{EnergyByPurpose, Period, RoomHour, SpotHours, SpotState, YearOutcome, add};
 use super::vapour_balance::{VapourDrive, VapourState};
 use crate::climate::{HOURS_IN_YEAR, hours_of};
 use crate::units::{Energy, Mass, Power, SurfaceMoisture, Temperature};
@@ -228,8 +228,8 @@ impl<'a> Run<'a> {
         let too_warm = room.air > choices.too_warm.as_celsius();
         period.unmet_hours += u32::from(acting.unmet);
         period.too_warm_hours += u32::from(too_warm);
-        period.drip_hours += u32::from(spot == HourState::Drip);
-        period.frost_hours += u32::from(spot == HourState::Frost);
+        period.drip_hours += u32::from(spot == SpotState::Drip);
+        period.frost_hours += u32::from(spot == SpotState::Frost);
         period.fan_hours += duty;
         period.water_on_windows += Mass::new(gone.on_windows);
         period.water_on_lining += Mass::new(gone.on_lining);
@@ -262,18 +262,13 @@ impl<'a> Run<'a> {
         self.greatest_heat = self.greatest_heat.max(heat);
         self.warmest = self.warmest.max(room.air);
         self.coldest = self.coldest.min(room.air);
-        let telling = if acting.unmet {
-            HourState::TooCold
-        } else if too_warm {
-            HourState::TooWarm
-        } else {
-            spot
-        };
         self.hours[hour] = RoomHour {
             celsius: room.air as f32,
             humidity: (after.pascals / saturation.pascals(room.air)) as f32,
             heat: heat as f32,
-            state: telling,
+            spot,
+            too_warm,
+            unmet: acting.unmet,
         };
     }
 
@@ -299,7 +294,7 @@ impl<'a> Run<'a> {
     }
 
     /// Counts the cold spots that take water in this hour, and keeps the frost on the coldest.
-    fn cold_spots(&mut self, state: &mut State, air: f64, outdoors: f64) -> HourState {
+    fn cold_spots(&mut self, state: &mut State, air: f64, outdoors: f64) -> SpotState {
         let model = self.model;
         let saturation = &model.surroundings.saturation;
         let pascals = state.vapour.pascals;
@@ -315,18 +310,18 @@ impl<'a> Run<'a> {
                 self.drip[n] += 1;
             }
         }
-        let Some(factor) = model.factors.first() else { return HourState::Fine };
+        let Some(factor) = model.factors.first() else { return SpotState::Dry };
         let celsius = outdoors + factor * (air - outdoors);
         let taken = model.vapour.onto_spot * (pascals - saturation.pascals(celsius)) * HOUR;
         if celsius < 0.0 {
             // Below freezing it grows, or goes back to drier air.
             state.frost = (state.frost + taken).max(0.0);
             self.most_frost = self.most_frost.max(state.frost);
-            if taken > 0.0 { HourState::Frost } else { HourState::Fine }
+            if taken > 0.0 { SpotState::Frost } else { SpotState::Dry }
         } else {
             let thaws = state.frost > 0.0;
             state.frost = 0.0;
-            if thaws || taken > 0.0 { HourState::Drip } else { HourState::Fine }
+            if thaws || taken > 0.0 { SpotState::Drip } else { SpotState::Dry }
         }
     }
 

@@ -7,8 +7,8 @@ use inchwise_core::evaluate::{Evaluation, evaluate_with};
 use inchwise_core::moisture::{ColdSpots, SpotPlace, UnknownReason};
 use inchwise_core::units::{Energy, Temperature, TemperatureFactor};
 use inchwise_core::year::{
-    CheckedYearChoices, HeaterCheck, HourState, RoomPart, Summer, SupplyCheck, Surroundings,
-    YearModel, YearOutcome, run_year,
+    CheckedYearChoices, HeaterCheck, RoomHour, RoomPart, SpotState, Summer, SupplyCheck,
+    Surroundings, YearModel, YearOutcome, run_year,
 };
 
 use crate::pack::unpack_design;
@@ -136,14 +136,15 @@ fn days(outcome: &YearOutcome) -> Vec<YearDay> {
         .hours
         .chunks(24)
         .map(|hours| {
-            let count = |state| hours.iter().filter(|hour| hour.state == state).count() as f64;
+            let count =
+                |is: fn(&RoomHour) -> bool| hours.iter().filter(|hour| is(hour)).count() as f64;
             let watt_hours: f64 = hours.iter().map(|hour| f64::from(hour.heat)).sum();
             YearDay {
                 heat: Energy::kilowatt_hours(watt_hours / 1000.0),
-                frost: count(HourState::Frost),
-                drip: count(HourState::Drip),
-                too_warm: count(HourState::TooWarm),
-                too_cold: count(HourState::TooCold),
+                frost: count(|hour| hour.spot == SpotState::Frost),
+                drip: count(|hour| hour.spot == SpotState::Drip),
+                too_warm: count(|hour| hour.too_warm),
+                too_cold: count(|hour| hour.unmet),
             }
         })
         .collect()

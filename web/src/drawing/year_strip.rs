@@ -63,7 +63,7 @@ fn labels(shown: &Shown, notation: Notation) -> Vec<Label> {
             [&decimal(1000.0, 0, notation.language), " ", notation.btu()].concat()
         }
     };
-    labels.push(Label::new(0.0, -26.0, "after small", words.heat_axis.with(&[&unit])));
+    labels.push(Label::new(0.0, -42.0, "after small", words.heat_axis.with(&[&unit])));
     if shown.known {
         for tick in strip.scale.ticks() {
             let written = shortest(tick, 2, notation.language);
@@ -82,10 +82,10 @@ fn labels(shown: &Shown, notation: Notation) -> Vec<Label> {
         } else {
             (*name).to_owned()
         };
-        labels.push(Label::new(0.0, top - 18.0, "after small", written));
+        labels.push(Label::new(0.0, top - 27.0, "after small", written));
     }
     if !shown.known {
-        labels.push(Label::new(500.0, 95.0, "waiting", words.working_out));
+        labels.push(Label::new(500.0, 120.0, "waiting", words.working_out));
     }
     labels
 }
@@ -110,9 +110,9 @@ fn patterns() -> El {
             .child(&svg("path").class(class).attr("d", data))
     };
     svg("defs").with(&[
-        tile("year-frost", "9", "year-dots", "M2 2h0M6.500 6.500h0"),
-        tile("year-drip", "9", "year-lines", "M0 9L9 0M-2 2L2 -2M7 11L11 7"),
-        tile("year-warm", "10", "year-lines", "M0 5H10M5 0V10"),
+        tile("year-frost", "12", "year-dots", "M3 3h0M9 9h0"),
+        tile("year-drip", "12", "year-lines", "M0 12L12 0M-3 3L3 -3M9 15L15 9"),
+        tile("year-warm", "12", "year-lines", "M0 6H12M6 0V12"),
     ])
 }
 

@@ -50,6 +50,10 @@ pub struct Year {
     pub holds: &'static str,
     /// What does not hold.
     pub short: &'static str,
+    /// What gets wet.
+    pub damp: &'static str,
+    /// What stays dry.
+    pub stays_dry: &'static str,
     /// What is no more than said.
     pub said: &'static str,
     /// Heater: gives {0} at {1}, needed {2}.
@@ -78,12 +82,16 @@ pub struct Year {
     pub dry: Phrase,
     /// Water on the windows {0} litres.
     pub windows: Phrase,
-    /// Summer: up to {0}; fan off {1}, light paint {2}, shaded {3}.
+    /// Summer: up to {0}; light paint {1}, shaded {2}.
     pub summer: Phrase,
+    /// With the fan off {0}.
+    pub without_fan: Phrase,
     /// Too warm for {0} hours over {1}.
     pub too_warm: Phrase,
     /// Hours and minutes: {0} h {1} min.
     pub hours_minutes: Phrase,
+    /// Hours without minutes: {0}.
+    pub whole_hours: Phrase,
     /// Days: {0}.
     pub days: Phrase,
     /// Opens the table of months.
@@ -200,6 +208,8 @@ const ENGLISH: Year = Year {
     verdicts: "Will it hold?",
     holds: "Holds",
     short: "Too little",
+    damp: "Wet",
+    stays_dry: "Dry",
     said: "Expect",
     heater: Phrase("Heater: up to {0} at {1} outdoors, {2} needed."),
     unmet: Phrase("Heater: {0} hours of the year more than half a degree under the set-point."),
@@ -211,15 +221,16 @@ const ENGLISH: Year = Year {
     warm_up: Phrase("From stone cold at {0}: air at {1} {2}, walls {3}."),
     after: Phrase("after {0}"),
     never: "not with this heater",
-    wet: Phrase("Coldest spot, {0}: frost in {1} hours, drip in {2} hours of the year."),
-    dry: Phrase("Coldest spot, {0}: stays dry."),
+    wet: Phrase("Coldest spot: {0}. Frost in {1} hours, drip in {2} hours of the year."),
+    dry: Phrase("Coldest spot: {0}. No frost and no drip."),
     windows: Phrase("Windows: {0} of water run down them in a year."),
     summer: Phrase(
-        "Summer: up to {0} as chosen; {1} with the fan off, {2} with light paint, {3} with roof \
-         and windows shaded.",
+        "Summer: up to {0} as chosen; {1} with light paint, {2} with roof and windows shaded.",
     ),
+    without_fan: Phrase("{0} with the fan off."),
     too_warm: Phrase("Summer: {0} hours over {1}."),
     hours_minutes: Phrase("{0} h {1} min"),
+    whole_hours: Phrase("{0} h"),
     days: Phrase("{0} days"),
     as_table: "The year as a table",
     columns: ["Month", "Heat", "Cost", "Frost", "Drip", "Too warm", "Cannot hold"],
@@ -305,6 +316,8 @@ const FRENCH: Year = Year {
     verdicts: "Est-ce que ça tient?",
     holds: "Tient",
     short: "Trop peu",
+    damp: "Mouillé",
+    stays_dry: "Sec",
     said: "À prévoir",
     heater: Phrase("Chauffage : jusqu’à {0} à {1} dehors, {2} nécessaires."),
     unmet: Phrase("Chauffage : {0} heures par année à plus d’un demi-degré sous la consigne."),
@@ -319,15 +332,17 @@ const FRENCH: Year = Year {
     warm_up: Phrase("Départ à froid à {0} : air à {1} {2}, parois {3}."),
     after: Phrase("après {0}"),
     never: "pas avec ce chauffage",
-    wet: Phrase("Point le plus froid, {0} : givre {1} heures, gouttes {2} heures par année."),
-    dry: Phrase("Point le plus froid, {0} : reste sec."),
+    wet: Phrase("Point le plus froid : {0}. Givre {1} heures, gouttes {2} heures par année."),
+    dry: Phrase("Point le plus froid : {0}. Ni givre ni gouttes."),
     windows: Phrase("Fenêtres : {0} d’eau y coulent en une année."),
     summer: Phrase(
-        "Été : jusqu’à {0} tel que choisi; {1} sans ventilateur, {2} avec peinture claire, {3} \
-         avec toit et fenêtres ombragés.",
+        "Été : jusqu’à {0} tel que choisi; {1} avec peinture claire, {2} avec toit et fenêtres \
+         ombragés.",
     ),
+    without_fan: Phrase("{0} sans ventilateur."),
     too_warm: Phrase("Été : {0} heures au-dessus de {1}."),
     hours_minutes: Phrase("{0} h {1} min"),
+    whole_hours: Phrase("{0} h"),
     days: Phrase("{0} jours"),
     as_table: "L’année en tableau",
     columns: ["Mois", "Chaleur", "Coût", "Givre", "Gouttes", "Trop chaud", "Insuffisant"],
@@ -444,6 +459,7 @@ mod tests {
                 words.dry,
                 words.windows,
                 words.summer,
+                words.without_fan,
                 words.too_warm,
                 words.hours_minutes,
                 words.days,

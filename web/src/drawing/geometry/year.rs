@@ -37,13 +37,13 @@ impl Band {
 }
 
 const WIDTH: f64 = 1000.0;
-const HEAT: f64 = 190.0;
-const BAND: f64 = 30.0;
-const NAME: f64 = 40.0;
+const HEAT: f64 = 240.0;
+const BAND: f64 = 46.0;
+const NAME: f64 = 62.0;
 
 /// The paper of every strip, room for words round the plot.
 pub const PAPER: Rect =
-    Rect::new(-70.0, -46.0, WIDTH + 6.0, HEAT + 40.0 + 4.0 * (NAME + BAND) + 4.0);
+    Rect::new(-70.0, -70.0, WIDTH + 6.0, HEAT + 44.0 + 4.0 * (NAME + BAND) + 4.0);
 
 /// A year as it is drawn.
 #[derive(Clone, Debug, PartialEq)]
@@ -83,12 +83,12 @@ impl YearStrip {
 
     /// The middle of a month's name.
     pub fn month_at(month: usize) -> (f64, f64) {
-        (Self::x(FIRST_DAY_OF_MONTH[month] + 15), HEAT + 22.0)
+        (Self::x(FIRST_DAY_OF_MONTH[month] + 15), HEAT + 28.0)
     }
 
     /// Top and bottom of a band.
     pub fn band_at(band: usize) -> [f64; 2] {
-        let bottom = HEAT + 40.0 + (NAME + BAND) * (band as f64 + 1.0);
+        let bottom = HEAT + 44.0 + (NAME + BAND) * (band as f64 + 1.0);
         [bottom - BAND, bottom]
     }
 
@@ -114,7 +114,7 @@ impl YearStrip {
         let [_, bottom] = Self::band_at(3);
         let months = FIRST_DAY_OF_MONTH.iter().fold(Pen::new(), |pen, &day| {
             let x = Self::x(day);
-            pen.between(x, 0.0, x, HEAT).between(x, HEAT + 40.0, x, bottom)
+            pen.between(x, 0.0, x, HEAT).between(x, HEAT + 44.0, x, bottom)
         });
         let ticks = self.scale.ticks();
         ticks

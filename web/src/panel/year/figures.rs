@@ -25,7 +25,7 @@ fn energy(energy: Energy, notation: Notation) -> String {
 
 fn money(amount: f64, choices: &YearChoices, notation: Notation) -> String {
     let currency = String::from_utf8_lossy(&choices.currency);
-    let places = if amount < 100.0 { 2 } else { 0 };
+    let places = if amount < 10.0 { 2 } else { 0 };
     [&decimal(amount, places, notation.language), "\u{a0}", &currency].concat()
 }
 
@@ -44,6 +44,9 @@ fn lasting(time: Time, notation: Notation) -> String {
     }
     let tens = (hours * 6.0).round();
     let (whole, minutes) = ((tens / 6.0).floor(), tens % 6.0 * 10.0);
+    if minutes == 0.0 {
+        return words.whole_hours.with(&[&notation.count(whole)]);
+    }
     words.hours_minutes.with(&[&notation.count(whole), &notation.count(minutes)])
 }
 
@@ -178,10 +181,10 @@ fn told(year: YearState, answer: &YearAnswer, language: Language) -> Vec<[String
             &whole_watts(supply.for_heat),
         ]),
     ));
-    if answer.year.unmet_hours > 0 {
-        let hours = notation.count(f64::from(answer.year.unmet_hours));
-        lines.push((words.short, words.unmet.with(&[&hours])));
-    }
+    // Every line stands at all times, so that nothing below moves when a figure changes.
+    let unmet = answer.year.unmet_hours;
+    let hours = notation.count(f64::from(unmet));
+    lines.push((holds(unmet == 0), words.unmet.with(&[&hours])));
     let down = |celsius: f64, time: Option<Time>| {
         let to = notation.temperature(Temperature::celsius(celsius));
         match time {
@@ -215,34 +218,34 @@ fn told(year: YearState, answer: &YearAnswer, language: Language) -> Vec<[String
         let (frost, drip) = (answer.year.frost_hours, answer.year.drip_hours);
         if frost + drip > 0 {
             let [frost, drip] = [frost, drip].map(|hours| notation.count(f64::from(hours)));
-            lines.push((words.short, words.wet.with(&[name, &frost, &drip])));
+            lines.push((words.damp, words.wet.with(&[name, &frost, &drip])));
         } else {
-            lines.push((words.holds, words.dry.with(&[name])));
+            lines.push((words.stays_dry, words.dry.with(&[name])));
         }
     }
     let litres = answer.year.water_on_windows.value();
-    if litres >= 0.1 {
-        let written = [&shortest(litres, 1, language), "\u{a0}L"].concat();
-        lines.push((words.said, words.windows.with(&[&written])));
-    }
+    let written = [&shortest(litres, 1, language), "\u{a0}L"].concat();
+    lines.push((words.said, words.windows.with(&[&written])));
     let summer = &answer.summer;
     let warmest = |case: &inchwise_core::year::SummerCase| {
         notation.temperature(Temperature::celsius(case.warmest.as_celsius().round()))
     };
-    lines.push((
-        words.said,
-        words.summer.with(&[
-            &warmest(&summer.as_chosen),
-            &warmest(&summer.without_fan),
-            &warmest(&summer.light_paint),
-            &warmest(&summer.shaded),
-        ]),
-    ));
-    if summer.as_chosen.too_warm_hours > 0 {
-        let hours = notation.count(f64::from(summer.as_chosen.too_warm_hours));
-        let over = notation.temperature(choices.too_warm);
-        lines.push((words.said, words.too_warm.with(&[&hours, &over])));
+    let shown = [
+        warmest(&summer.as_chosen),
+        warmest(&summer.light_paint),
+        warmest(&summer.shaded),
+        warmest(&summer.without_fan),
+    ];
+    let [chosen, light, shaded, still] = &shown;
+    let mut sentence = words.summer.with(&[chosen, light, shaded]);
+    if choices.fan_flow.value() > 0.0 {
+        sentence.push(' ');
+        sentence.push_str(&words.without_fan.with(&[still]));
     }
+    lines.push((words.said, sentence));
+    let hours = notation.count(f64::from(summer.as_chosen.too_warm_hours));
+    let over = notation.temperature(choices.too_warm);
+    lines.push((words.said, words.too_warm.with(&[&hours, &over])));
     lines.into_iter().map(|(word, sentence)| [word.to_owned(), sentence]).collect()
 }
 
@@ -278,7 +281,12 @@ pub(super) fn table(year: YearState, language: Language) -> El {
     let table = el("table").with(&[el("thead").child(&el("tr").with(&heads)), body]);
     let details = el("details").class("year-table").test_id("year-table").with(&[
         el("summary").text(words.as_table),
-        el("div").class("scrolled").attr("tabindex", "0").child(&table),
+        el("div")
+            .class("scrolled")
+            .attr("tabindex", "0")
+            .attr("role", "region")
+            .attr("aria-label", words.as_table)
+            .child(&table),
     ]);
     super::on_toggle(&details, move |is_open| open.set(is_open));
     details

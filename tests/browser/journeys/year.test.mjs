@@ -1,0 +1,60 @@
+// The year: what it costs to heat, whether it holds, and where the box stands.
+import assert from "node:assert/strict";
+import { after, before, test } from "node:test";
+
+import { launch, screens } from "../browser.mjs";
+import { Planner } from "../planner.page.mjs";
+import { serve } from "../site.mjs";
+import { Visit } from "../visit.mjs";
+
+let browser, site;
+before(async () => ([browser, site] = await Promise.all([launch(), serve()])));
+after(() => Promise.all([browser?.close(), site?.stop()]));
+
+const living = (name, steps) =>
+  test(name, async () => {
+    const visit = await Visit.begin(browser, site, { viewport: screens.desktop });
+    await visit.open();
+    const planner = await new Planner(visit.page).ready();
+    await planner.settled();
+    await steps(planner, visit);
+    await visit.wasClean();
+    await visit.end();
+  });
+
+/** Asks until it is so; the worker answers in its own time. */
+const soon = async (is, what) => {
+  for (let left = 60; left > 0; left--) {
+    if (await is()) return;
+    await new Promise((resolve) => setTimeout(resolve, 100));
+  }
+  assert.fail(what);
+};
+
+living("more foam makes the year cheaper at once", async (planner) => {
+  const before = await planner.yearHeat();
+  assert.ok(before > 1000, `${before} kWh`);
+  await planner.typeDepth("100");
+  await soon(async () => (await planner.yearHeat()) < before - 100, "less heat with more foam");
+});
+
+living("a place is found by keys alone, and its table is fetched only then", async (planner, visit) => {
+  const cold = await planner.yearHeat();
+  assert.ok(!visit.fetched().includes("places.txt"));
+  assert.match(await planner.goToPlace("yellowk"), /Yellowknife/);
+  assert.ok(visit.fetched().includes("places.txt"));
+  await soon(async () => (await planner.yearHeat()) > cold + 300, "more heat in a colder place");
+  assert.match(await planner.yearVerdicts(), /power cut at −3\d/);
+});
+
+living("a heat pump draws less, and a supply that is too small says so", async (planner) => {
+  await soon(
+    async () => /Too little\s+Supply: 120 V and 15 A/.test(await planner.yearVerdicts()),
+    "an electric heater is too much for a wall socket",
+  );
+  await planner.chooseHeater("air_source_heat_pump");
+  await soon(
+    async () => /Heater: up to 0\sW at −33/.test(await planner.yearVerdicts()),
+    "a heat pump that stops in the cold",
+  );
+});
