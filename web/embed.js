@@ -9,23 +9,26 @@ const get = async (name) => {
   return response;
 };
 
+const style = async (name) => {
+  const text = await (await get(name)).text();
+  const sheet = new CSSStyleSheet();
+  sheet.replaceSync(text);
+  return sheet;
+};
+
 const start = async () => {
-  const files = ["planner_bg.wasm", "element.css", "drawing.css"].map(get);
-  const [glue, wasm, ...styles] = await Promise.all([import(address("planner.js")), ...files]);
-  const sheets = styles.map(async (style) => {
-    const sheet = new CSSStyleSheet();
-    sheet.replaceSync(await style.text());
-    return sheet;
-  });
+  const files = [get("planner_bg.wasm"), style("planner.css")];
+  const [glue, wasm, sheet] = await Promise.all([import(address("planner.js")), ...files]);
   await glue.default({ module_or_path: wasm });
-  return { mount: glue.mount, sheets: await Promise.all(sheets) };
+  return { mount: glue.mount, sheet };
 };
 
 // The further part of the page, loaded behind the first, which stands and works without it.
 const startFurther = async () => {
-  const glue = await import(address("further.js"));
-  await glue.default({ module_or_path: get("further_bg.wasm") });
-  return glue.Further;
+  const files = [get("further_bg.wasm"), style("further.css")];
+  const [glue, wasm, sheet] = await Promise.all([import(address("further.js")), ...files]);
+  await glue.default({ module_or_path: wasm });
+  return { Further: glue.Further, sheet };
 };
 
 let started;
@@ -96,9 +99,15 @@ const link = (design) => {
   }
 };
 
-const apology = {
-  en: "The planner could not start here. What stands above still holds.",
-  fr: "Le calculateur n’a pas pu démarrer ici. Ce qui précède reste valable.",
+const apologies = {
+  planner: {
+    en: "The planner could not start here. What stands above still holds.",
+    fr: "Le calculateur n’a pas pu démarrer ici. Ce qui précède reste valable.",
+  },
+  further: {
+    en: "Further choices and figures could not be loaded here. Reload the page to try again.",
+    fr: "D’autres choix et chiffres n’ont pas pu être chargés. Rechargez la page pour réessayer.",
+  },
 };
 
 class Planner extends HTMLElement {
@@ -144,10 +153,10 @@ class Planner extends HTMLElement {
   async #show(turn) {
     try {
       started ??= start();
-      const { mount, sheets } = await started;
+      const { mount, sheet } = await started;
       if (turn !== this.#turn) return;
       const root = document.createElement("div");
-      this.#fill(root).adoptedStyleSheets = sheets;
+      this.#fill(root).adoptedStyleSheets = [sheet];
       const json = this.getAttribute("design")?.trim().startsWith("{");
       if (json) this.setAttribute("design", link(this.getAttribute("design")));
       this.#worker = aside();
@@ -165,25 +174,31 @@ class Planner extends HTMLElement {
       console.warn("inchwise-planner:", error);
       started = undefined;
       if (turn !== this.#turn) return;
-      const note = document.createElement("p");
-      note.setAttribute("role", "status");
-      const language = this.closest("[lang]")?.lang ?? "";
-      note.textContent = apology[language.slice(0, 2)] ?? apology.en;
-      this.#fill(document.createElement("slot"), note);
+      this.#fill(document.createElement("slot"), this.#apology("planner"));
     }
   }
 
   async #showFurther(turn) {
     try {
       startedFurther ??= startFurther();
-      const Further = await startedFurther;
+      const { Further, sheet } = await startedFurther;
       if (turn !== this.#turn) return;
+      this.shadowRoot.adoptedStyleSheets.push(sheet);
       this.#further = new Further(this.#handle.further(), this.#worker.also, this.#handle);
       this.#handle.follow(this.#further);
     } catch (error) {
       console.warn("inchwise-planner:", error);
       startedFurther = undefined;
+      if (turn === this.#turn) this.#handle.further().append(this.#apology("further"));
     }
+  }
+
+  #apology(part) {
+    const note = document.createElement("p");
+    note.setAttribute("role", "status");
+    const language = this.getAttribute("language") ?? this.closest("[lang]")?.lang ?? "";
+    note.textContent = apologies[part][language.slice(0, 2)] ?? apologies[part].en;
+    return note;
   }
 
   #fill(...nodes) {

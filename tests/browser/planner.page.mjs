@@ -10,6 +10,7 @@ export class Planner {
     this.clear = this.host.getByTestId("answer-clear");
     this.lost = this.host.getByTestId("answer-lost");
     this.load = this.host.getByTestId("answer-load");
+    this.further = this.host.getByTestId("further");
     this.apology = this.host.getByRole("status");
   }
 
@@ -17,7 +18,7 @@ export class Planner {
   async ready() {
     await this.host.scrollIntoViewIfNeeded();
     await this.depth.waitFor();
-    await this.host.getByTestId("further").locator(".cautions").waitFor({ state: "attached" });
+    await this.further.locator(".cautions").waitFor({ state: "attached" });
     return this;
   }
 

@@ -28,8 +28,8 @@ fn document() -> Document {
 }
 
 /// Listens to an event of the window for as long as the present scope stands.
-pub fn listen_to_window(event: &'static str, mut hear: Box<dyn FnMut()>) {
-    let listener = Closure::<dyn FnMut()>::new(move || hear());
+pub fn listen_to_window(event: &'static str, hear: Box<dyn FnMut()>) {
+    let listener = Closure::wrap(hear);
     let _ = window().add_event_listener_with_callback(event, listener.as_ref().unchecked_ref());
     at_end(Box::new(move || {
         let _ =

@@ -37,6 +37,10 @@ impl Surface {
     }
 }
 
+/// Depths that light steel studs and joists are commonly sold in: 1-5/8, 2-1/2 and 3-5/8 in as
+/// rolled to whole millimetres (ASTM C645 web depths, from memory). Any other may be typed.
+pub const STOCK_MEMBER_DEPTHS: [Length; 3] = [Length::mm(41.0), Length::mm(64.0), Length::mm(92.0)];
+
 /// The build-up of one surface, measured from the innermost steel plane towards the room.
 ///
 /// The inner face of the build-up, behind the lining, lies at the deeper of frame and foam: foam

@@ -98,11 +98,25 @@ test("if the planner cannot start, what the page wrote stays and a quiet line sa
 
 test("the quiet line speaks the page's language", async () => {
   const visit = await begin();
-  await visit.context.route("**/element.css", (route) => route.fulfill({ status: 404 }));
+  await visit.context.route("**/planner.css", (route) => route.fulfill({ status: 404 }));
   await visit.openHost('<div lang="fr-CA"><inchwise-planner></inchwise-planner></div>');
   const planner = new Planner(visit.page);
   await planner.apology.waitFor();
   assert.match(await planner.apology.innerText(), /démarrer/);
+  await visit.end();
+});
+
+test("without the further part the first one works, and a quiet line says what is missing", async () => {
+  const visit = await begin();
+  await visit.context.route("**/further_bg.wasm", (route) => route.fulfill({ status: 404 }));
+  await visit.openHost("<inchwise-planner></inchwise-planner>");
+  const planner = new Planner(visit.page);
+  await planner.further.getByRole("status").waitFor();
+  const before = await planner.reading();
+  await planner.deepenByKeys(1);
+  assert.notEqual(await planner.reading(), before);
+  await planner.settled();
+  assert.ok((await planner.answer()).load > 0);
   await visit.end();
 });
 

@@ -20,8 +20,24 @@ use crate::{
 /// The element's script: the one address a host page writes.
 const SHIM: &str = "embed.js";
 
-/// The element's style sheets, which the element's script fetches.
-const ELEMENT_STYLES: [&str; 2] = ["element.css", "drawing.css"];
+/// The parts of the first part's style sheet, in the order in which later rules win.
+const PLANNER_STYLES: [&str; 15] = [
+    "colours",
+    "words",
+    "answer",
+    "sheet",
+    "field",
+    "options",
+    "folds",
+    "losses",
+    "cautions",
+    "widths",
+    "print",
+    "drawing",
+    "grips",
+    "ladder-and-chart",
+    "drawing-widths",
+];
 
 /// The first part of the page: its script and wasm, loaded when the element nears the screen.
 const PLANNER: &str = "planner";
@@ -64,9 +80,10 @@ pub(crate) fn build() -> Result<()> {
     glue::generate(&page.join("examples/further.wasm"), &parts, FURTHER)?;
     glue::generate(&compiled.join("examples/solver.wasm"), &parts, SOLVER)?;
     glue::generate(&compiled.join("examples/evaluate.wasm"), &parts, ENGINE)?;
-    for style in ELEMENT_STYLES {
-        copy(&root.join("style").join(style), &parts.join(style))?;
-    }
+    let styles = root.join("style");
+    join(&styles.join(PLANNER), &PLANNER_STYLES.map(|part| format!("{part}.css")), &parts)?;
+    // What comes with the further part has one subject a file; their order does not matter.
+    join(&styles.join(FURTHER), &files(&styles.join(FURTHER), |_| true)?, &parts)?;
     // The hand-written scripts go beside the wasm: all of them but the element's own.
     for name in files(&root.join("web"), |name| name.ends_with(".js") && name != SHIM)? {
         copy(&root.join("web").join(&name), &parts.join(&name))?;
@@ -79,7 +96,7 @@ pub(crate) fn build() -> Result<()> {
 
     let page = read(&root.join("index.html"))?;
     write(&fresh.join("index.html"), &filled(&page, fallback::MARK, &fallback::block()?)?)?;
-    for name in files(&root.join("style"), |name| !ELEMENT_STYLES.contains(&name))? {
+    for name in files(&styles, |_| true)? {
         copy(&root.join("style").join(&name), &fresh.join("style").join(&name))?;
     }
 
@@ -153,6 +170,17 @@ fn files(folder: &Path, wanted: impl Fn(&str) -> bool) -> Result<Vec<String>> {
     list(folder, folder, &mut names)?;
     names.retain(|name| !name.contains('/') && wanted(name));
     Ok(names)
+}
+
+/// Joins style sheets of a folder to one of the folder's name in `to`.
+fn join(folder: &Path, names: &[String], to: &Path) -> Result<()> {
+    let known = files(folder, |_| true)?;
+    if let Some(stray) = known.iter().find(|name| !names.contains(name)) {
+        bail!("{stray} stands in {} and has no place in the order.", folder.display());
+    }
+    let sheets = names.iter().map(|name| read(&folder.join(name))).collect::<Result<Vec<_>>>()?;
+    let name = folder.file_name().unwrap_or_default();
+    write(&to.join(name).with_extension("css"), &sheets.join("\n"))
 }
 
 /// A name for what a folder holds: equal contents have equal names.

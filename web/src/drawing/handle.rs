@@ -62,10 +62,16 @@ pub fn handles(place: Place, wall_of_door: Surface, wall_of_window: Surface) -> 
         }
         Place::RoofEdge(wall) => edge(foam_of(wall), foam_of(Surface::Ceiling)),
         Place::CornerPost(end) => edge(foam_of(Surface::SideWall), foam_of(end.surface())),
-        Place::FloorEdge(wall) => vec![handle(foam_of(wall), Towards::Right, |detail, view| {
-            let Detail::FloorEdge(edge) = detail else { return None };
-            Some(point(edge.wall.foam, view.down[1] - Length::mm(24.0)))
-        })],
+        Place::FloorEdge(wall) => vec![
+            handle(foam_of(wall), Towards::Right, |detail, view| {
+                let Detail::FloorEdge(edge) = detail else { return None };
+                Some(point(edge.wall.foam, view.down[1] - Length::mm(24.0)))
+            }),
+            handle(foam_of(Surface::Floor), Towards::Up, |detail, view| {
+                let Detail::FloorEdge(edge) = detail else { return None };
+                Some(point(view.across[1] - Length::mm(44.0), edge.floor.over))
+            }),
+        ],
         Place::FloorMember => vec![
             handle(&[Field::FloorFoamUnder], Towards::Down, |detail, _| {
                 let Detail::FloorMember(slice) = detail else { return None };

@@ -43,6 +43,9 @@ impl PartialEq for From {
     }
 }
 
+/// The last shapes with what they followed from.
+type Kept = Option<(From, Rc<TemperaturePicture>)>;
+
 /// What is drawn.
 #[derive(Clone)]
 struct Shown {
@@ -172,7 +175,7 @@ fn parts(state: State, language: Language, place: Place) -> Vec<El> {
 
 /// The shapes, reckoned anew only when what they follow from is another.
 fn shape(state: State, place: Place, held: Rc<[Handle]>) -> impl Fn() -> Shown + Clone + 'static {
-    let kept: Rc<RefCell<Option<(From, Rc<TemperaturePicture>)>>> = Rc::default();
+    let kept: Rc<RefCell<Kept>> = Rc::default();
     move || {
         let (climate, humidity) = (climate(state), state.sight.humidity.get());
         let Some(seen) = state.sight.seen_of(place) else {

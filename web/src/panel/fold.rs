@@ -6,6 +6,7 @@ use inchwise_core::design::{Field, FoamMeasure, LiningMaterial, PersonnelDoor, W
 use super::cautions::note;
 use super::choice::{Choice, chooser, select};
 use super::field::{Entry, field};
+use super::stock::stock_depths;
 use crate::dom::{El, el};
 use crate::reactive::Watched;
 use crate::state::State;
@@ -143,7 +144,10 @@ impl Part {
             Self::Fields(fields) => fields
                 .chunks(1)
                 .filter_map(|single| Entry::single(single, language))
-                .map(|entry| field(state, language, entry))
+                .flat_map(|entry| {
+                    let stock = stock_depths(state, language, entry.fields[0]);
+                    [Some(field(state, language, entry)), stock].into_iter().flatten()
+                })
                 .collect(),
         }
     }

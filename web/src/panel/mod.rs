@@ -13,6 +13,7 @@ mod fold;
 mod losses;
 mod reckoning;
 mod spots;
+mod stock;
 mod summary;
 mod treatment;
 

@@ -7,7 +7,7 @@ use inchwise_core::units::RelativeHumidity;
 
 use crate::dom::{El, el, in_sight, input_of, svg};
 use crate::drawing;
-use crate::measure::{Notation, plain};
+use crate::measure::plain;
 use crate::reactive::{Scope, Watched, keep_up};
 use crate::sight::Spots;
 use crate::state::State;

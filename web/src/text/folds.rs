@@ -1,6 +1,6 @@
 //! Headings of the folded parts, labels inside them, and headings of the rest of the page.
 
-use super::Language;
+use super::{Language, Phrase};
 
 /// The phrases.
 pub struct Folds {
@@ -8,6 +8,10 @@ pub struct Folds {
     pub framing: &'static str,
     /// What the frame does to the room.
     pub framing_note: &'static str,
+    /// The depths members are sold in.
+    pub stock_depths: &'static str,
+    /// The same for those who hear it: of what.
+    pub stock_depths_of: Phrase,
     /// Foam wall by wall.
     pub foam: &'static str,
     /// From where it is measured.
@@ -46,6 +50,8 @@ const ENGLISH: Folds = Folds {
     framing: "Framing",
     framing_note: "The frame takes the room, not the foam: gap and stud together set where the \
                    lining stands.",
+    stock_depths: "in stock",
+    stock_depths_of: Phrase("Stock sizes: {0}"),
     foam: "Foam by surface",
     foam_measure: "Foam depth is measured",
     floor: "Floor",
@@ -69,6 +75,8 @@ const FRENCH: Folds = Folds {
     framing: "Ossature",
     framing_note: "C’est l’ossature qui prend l’espace, pas la mousse : le jeu et le montant \
                    fixent ensemble la place du parement.",
+    stock_depths: "en stock",
+    stock_depths_of: Phrase("Dimensions en stock : {0}"),
     foam: "Mousse par surface",
     foam_measure: "L’épaisseur est mesurée",
     floor: "Plancher",
