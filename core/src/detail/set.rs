@@ -100,7 +100,7 @@ pub fn first_lacking(
     let mut lacking = None;
     let mut line = |detail: &Detail| match memory.known(detail) {
         Some(Ok(field)) => Ok(field.linear_transmittance()),
-        Some(Err(error)) => Err(Outcome::Failed(error.clone())),
+        Some(Err(error)) => Err(Outcome::Failed(*error)),
         None => {
             lacking = Some(*detail);
             Err(Outcome::Waiting)

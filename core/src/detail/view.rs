@@ -58,7 +58,7 @@ impl Detail {
                 let lowest = (floor.member_bottom() - floor.wrap).min(floor.foam_bottom());
                 section(
                     [Length::ZERO, floor.member.spacing],
-                    [lowest - outdoors, floor.face() + room],
+                    [lowest - margin / 2.0, floor.face() + room],
                 )
             }
             Self::OpeningFrame(frame) => section(

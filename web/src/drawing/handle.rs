@@ -49,7 +49,7 @@ pub fn handles(place: Place, wall_of_door: Surface, wall_of_window: Surface) -> 
             vec![
                 handle(gap, Towards::Down, |detail, _| {
                     let Detail::FrameLine(slice) = detail else { return None };
-                    let x = slice.web_at() + slice.flange / 2.0;
+                    let x = slice.web_at() + slice.flange;
                     Some(point(x, slice.stand_off))
                 }),
                 handle(foam_of(surface), Towards::Down, |detail, view| {
@@ -62,10 +62,16 @@ pub fn handles(place: Place, wall_of_door: Surface, wall_of_window: Surface) -> 
         }
         Place::RoofEdge(wall) => edge(foam_of(wall), foam_of(Surface::Ceiling)),
         Place::CornerPost(end) => edge(foam_of(Surface::SideWall), foam_of(end.surface())),
-        Place::FloorEdge(wall) => vec![handle(foam_of(wall), Towards::Right, |detail, view| {
-            let Detail::FloorEdge(edge) = detail else { return None };
-            Some(point(edge.wall.foam, view.down[1] - Length::mm(24.0)))
-        })],
+        Place::FloorEdge(wall) => vec![
+            handle(foam_of(wall), Towards::Right, |detail, view| {
+                let Detail::FloorEdge(edge) = detail else { return None };
+                Some(point(edge.wall.foam, view.down[1] - Length::mm(24.0)))
+            }),
+            handle(foam_of(Surface::Floor), Towards::Up, |detail, view| {
+                let Detail::FloorEdge(edge) = detail else { return None };
+                Some(point(view.across[1] - Length::mm(44.0), edge.floor.over))
+            }),
+        ],
         Place::FloorMember => vec![
             handle(&[Field::FloorFoamUnder], Towards::Down, |detail, _| {
                 let Detail::FloorMember(slice) = detail else { return None };
@@ -179,11 +185,23 @@ impl Handle {
         (self.at)(detail, view).map(|at| window.place(at)).filter(|at| window.paper.holds(*at))
     }
 
+    /// How far its tag lies from where it holds: past the wall's face, where it would cover what it
+    /// changes.
+    fn past(&self, held: Point, detail: &Detail) -> f64 {
+        let face = match detail {
+            Detail::FrameLine(slice) => slice.build_up.face(),
+            Detail::OpeningFrame(frame) => frame.face(),
+            _ => return 0.0,
+        };
+        (face.as_mm() - held.y).max(0.0)
+    }
+
     /// What its tag covers of the paper, with its lead.
-    pub fn cover(&self, held: Point, paper: &Rect) -> Rect {
+    pub fn cover(&self, held: Point, detail: &Detail, paper: &Rect) -> Rect {
         let unit = paper.width() / 360.0;
         let (long, half) = (110.0 * unit, 24.0 * unit);
-        let at = Rect::new(held.x, held.y, held.x, held.y);
+        let past = self.past(held, detail);
+        let at = Rect::new(held.x, held.y + past, held.x, held.y + past);
         match self.towards {
             Towards::Right => at.grown(half / 3.0, half, long, half),
             Towards::Left => at.grown(long, half, half / 3.0, half),
@@ -221,7 +239,8 @@ impl Handle {
         let tag = pull.listening(tag, &whole);
         let lead = el("span").class("lead").attr("aria-hidden", "true");
         let whole = whole.with(&[lead, tag.clone()]);
-        let [mut left, mut top] = ["left", "top"].map(|name| Slot::style(whole.clone(), name));
+        let [mut left, mut top, mut past] =
+            ["left", "top", "--past"].map(|name| Slot::style(whole.clone(), name));
         let [mut label, mut least, mut most, mut now, mut told] =
             ["aria-label", "aria-valuemin", "aria-valuemax", "aria-valuenow", "aria-valuetext"]
                 .map(|name| Slot::attribute(tag.clone(), name));
@@ -230,10 +249,12 @@ impl Handle {
         keep_up(Box::new(move || {
             let held = shows().and_then(|(detail, view)| {
                 let held = self.hold(&detail, &view)?;
-                Some(Window::of(&view).paper.percent(held))
+                let paper = Window::of(&view).paper;
+                Some((paper.percent(held), self.past(held, &detail) / paper.width() * 100.0))
             });
             element.flag("hidden", held.is_none());
-            let Some((x, y)) = held else { return };
+            let Some(((x, y), beyond)) = held else { return };
+            past.write(numbers(&[beyond]));
             left.write(percent(x));
             top.write(percent(y));
             let notation = state.notation();

@@ -4,7 +4,9 @@ use inchwise_core::conduction::Axis;
 use inchwise_core::detail::{Detail, View};
 
 use super::geometry::{Pen, Point, numbers};
+use super::slot::Slot;
 use crate::dom::{El, svg};
+use crate::reactive::keep_up;
 
 /// A block, mm along the three axes.
 type Block = [[f64; 2]; 3];
@@ -100,36 +102,42 @@ impl Body {
         };
         corners.map(|corner| self.place(corner)).to_vec()
     }
+
+    /// The paper that holds it all.
+    fn paper(&self) -> [f64; 4] {
+        let [x, y, z] = self.whole.map(|[_, high]| high);
+        let ends =
+            [[x, 0.0, 0.0], [0.0, y, 0.0], [0.0, 0.0, z], [x, y, 0.0], [x, 0.0, z], [0.0, y, z]];
+        let places = ends.map(|at| self.place(at));
+        let span = |along: fn(&Point) -> f64| {
+            let (low, high) = (0.0_f64, 0.0_f64);
+            places.iter().map(along).fold((low, high), |(l, h), at| (l.min(at), h.max(at)))
+        };
+        let ((left, right), (top, bottom)) = (span(|at| at.x), span(|at| at.y));
+        let margin = (right - left) * 0.04;
+        let (width, height) = (right - left, bottom - top);
+        [left - margin, top - margin, width + 2.0 * margin, height + 2.0 * margin]
+    }
 }
 
-/// The small drawing of where one view of a body is cut; none for a section.
-pub fn isometric(detail: &Detail, views: &[View], view: &View) -> Option<El> {
-    let body = Body::of(detail, views)?;
-    let [x, y, z] = body.whole.map(|[_, high]| high);
-    let reach =
-        [[x, 0.0, 0.0], [0.0, y, 0.0], [0.0, 0.0, z], [x, y, 0.0], [x, 0.0, z], [0.0, y, z]];
-    let places = reach.map(|at| body.place(at));
-    let span = |along: fn(&Point) -> f64| {
-        places
-            .iter()
-            .map(along)
-            .fold((0.0_f64, 0.0_f64), |(low, high), at| (low.min(at), high.max(at)))
-    };
-    let ((left, right), (top, bottom)) = (span(|at| at.x), span(|at| at.y));
-    let margin = (right - left) * 0.04;
-    let paper =
-        [left - margin, top - margin, right - left + 2.0 * margin, bottom - top + 2.0 * margin];
-    let path = |class: &str, data: String| svg("path").class(class).attr("d", &data);
-    let thing = body.thing.map_or_else(String::new, |block| body.block(block).done());
-    Some(
-        svg("svg")
-            .class("picture isometric")
-            .attr("aria-hidden", "true")
-            .attr("viewBox", &numbers(&paper))
-            .with(&[
-                path("corner-edge", body.edges().done()),
-                path("thing", thing),
-                path("cut-plane", Pen::new().outline(&body.plane(view)).done()),
-            ]),
-    )
+/// The small drawing of where one of a body's views is cut, once it is seen.
+pub fn isometric(number: usize, seen: impl Fn() -> Option<(Detail, Vec<View>)> + 'static) -> El {
+    let picture = svg("svg").class("picture isometric").attr("aria-hidden", "true");
+    let [edge, thing, plane] =
+        ["corner-edge", "thing", "cut-plane"].map(|class| svg("path").class(class));
+    let whole = picture.clone().with(&[edge.clone(), thing.clone(), plane.clone()]);
+    let mut paper = Slot::attribute(picture, "viewBox");
+    let [mut edge, mut thing, mut plane] =
+        [edge, thing, plane].map(|path| Slot::attribute(path, "d"));
+    keep_up(Box::new(move || {
+        let Some((detail, views)) = seen() else { return };
+        let (Some(body), Some(view)) = (Body::of(&detail, &views), views.get(number)) else {
+            return;
+        };
+        paper.write(numbers(&body.paper()));
+        edge.write(body.edges().done());
+        thing.write(body.thing.map_or_else(String::new, |block| body.block(block).done()));
+        plane.write(Pen::new().outline(&body.plane(view)).done());
+    }));
+    whole
 }

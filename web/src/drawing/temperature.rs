@@ -3,13 +3,15 @@
 use std::cell::RefCell;
 use std::rc::Rc;
 
+use inchwise_core::conduction::Point as InTheBody;
+use inchwise_core::design::CheckedDesign;
 use inchwise_core::detail::{Detail, Picture as CutPicture, View, drawn_detail};
 use inchwise_core::envelope::Place;
 use inchwise_core::moisture::{SpotPlace, surface_temperature};
 use inchwise_core::psychro::iso_13788::{dew_point, vapour_pressure};
 use inchwise_core::units::{RelativeHumidity, Temperature, TemperatureDifference};
 
-use super::geometry::{Climate, Pen, Point, Rect, Run, TemperaturePicture, Window};
+use super::geometry::{Climate, Pen, Rect, Run, TemperaturePicture, Window};
 use super::handle::{Handle, handles, walls_of_openings};
 use super::isometric::isometric;
 use super::paper::{Drawing, Label, Picture};
@@ -43,6 +45,9 @@ impl PartialEq for From {
     }
 }
 
+/// The last shapes with what they followed from.
+type Kept = Option<(From, Rc<TemperaturePicture>)>;
+
 /// What is drawn.
 #[derive(Clone)]
 struct Shown {
@@ -54,15 +59,27 @@ struct Shown {
     /// Whether it is the present design's.
     is_fresh: bool,
     place: Place,
+    /// The paper while there are no shapes.
+    paper_to_come: Rect,
 }
-
-/// The paper before anything is known.
-const EMPTY: Rect = Rect::new(0.0, 0.0, 300.0, 200.0);
 
 impl Shown {
     fn paper(&self) -> Rect {
-        self.shapes.as_ref().map_or(EMPTY, |shapes| shapes.paper)
+        self.shapes.as_ref().map_or(self.paper_to_come, |shapes| shapes.paper)
     }
+}
+
+/// The paper of a place's picture before there is one, so that nothing moves when it comes.
+fn paper_to_come(state: State, place: Place) -> Rect {
+    let views = state.look(|outcome| views_to_come(&outcome.good.checked, place));
+    let view = views.get(state.sight.cut.get()).or_else(|| views.first());
+    view.map_or(Rect::new(0.0, 0.0, 300.0, 200.0), |view| Window::of(view).paper)
+}
+
+/// The views of a place but for where the cuts stand exactly, which its field decides.
+fn views_to_come(checked: &CheckedDesign, place: Place) -> Vec<View> {
+    let detail = drawn_detail(checked, place);
+    detail.map_or_else(Vec::new, |detail| detail.views(InTheBody::default()))
 }
 
 /// Temperature of the dew point in the room; none where the formulas do not reach.
@@ -172,14 +189,23 @@ fn parts(state: State, language: Language, place: Place) -> Vec<El> {
 
 /// The shapes, reckoned anew only when what they follow from is another.
 fn shape(state: State, place: Place, held: Rc<[Handle]>) -> impl Fn() -> Shown + Clone + 'static {
-    let kept: Rc<RefCell<Option<(From, Rc<TemperaturePicture>)>>> = Rc::default();
+    let kept: Rc<RefCell<Kept>> = Rc::default();
     move || {
         let (climate, humidity) = (climate(state), state.sight.humidity.get());
-        let Some(seen) = state.sight.seen_of(place) else {
-            let coldest = None;
-            return Shown { shapes: None, climate, humidity, coldest, is_fresh: false, place };
-        };
+        let seen = state.sight.seen_of(place);
         let number = state.sight.cut.get();
+        let picture = seen.as_ref().and_then(|seen| cut(seen, number));
+        let (Some(seen), Some(picture)) = (&seen, picture) else {
+            return Shown {
+                shapes: None,
+                climate,
+                humidity,
+                coldest: None,
+                is_fresh: false,
+                place,
+                paper_to_come: paper_to_come(state, place),
+            };
+        };
         let is_fresh = state.look(|outcome| seen.is_of(&outcome.good.checked));
         let spots = Spots::of(state);
         let refined = spots.list.spots.iter().find(|spot| spot.place == SpotPlace::Detail(place));
@@ -189,67 +215,56 @@ fn shape(state: State, place: Place, held: Rc<[Handle]>) -> impl Fn() -> Shown +
             || surface_temperature(seen.coldest.factor, climate.indoor, climate.outdoor),
             |spot| spot.surface_temperature,
         );
-        let taken = cut(&seen, number).map_or_else(Vec::new, |picture| {
-            let paper = Window::of(&picture.view).paper;
-            let hold = |handle: &Handle| {
-                let at = handle.hold(&seen.detail, &picture.view)?;
-                Some(handle.cover(at, &paper))
-            };
-            held.iter().filter_map(hold).collect()
-        });
+        let paper_to_come = Window::of(&picture.view).paper;
+        let cover = |handle: &Handle| {
+            let at = handle.hold(&seen.detail, &picture.view)?;
+            Some(handle.cover(at, &seen.detail, &paper_to_come))
+        };
+        let taken = held.iter().filter_map(cover).collect();
         let units = state.units.get();
-        let from = From { seen: Rc::clone(&seen), cut: number, climate, units, taken };
+        let from = From { seen: Rc::clone(seen), cut: number, climate, units, taken };
         let mut kept = kept.borrow_mut();
         if kept.as_ref().is_none_or(|(known, _)| *known != from) {
             let steps = steps(&climate, units);
-            let shapes = cut(&seen, number).map(|picture| {
-                TemperaturePicture::of(picture, &climate, seen.coldest.at, steps, &from.taken)
-            });
-            *kept = shapes.map(|shapes| (from, Rc::new(shapes)));
+            let coldest = seen.coldest.at;
+            let shapes = TemperaturePicture::of(picture, &climate, coldest, steps, &from.taken);
+            *kept = Some((from, Rc::new(shapes)));
         }
         let shapes = kept.as_ref().map(|(_, shapes)| Rc::clone(shapes));
-        Shown { shapes, climate, humidity, coldest: Some(coldest), is_fresh, place }
+        Shown { shapes, climate, humidity, coldest: Some(coldest), is_fresh, place, paper_to_come }
     }
 }
 
 /// Which of a body's cuts: each with a small drawing of where it is.
 fn cuts(state: State, language: Language, place: Place) -> El {
     let whole = el("fieldset").class("cuts");
-    let holder = whole.clone();
-    let scope = Scope::present();
-    let mut drawn = false;
-    keep_up(Box::new(move || {
-        let Some(seen) = state.sight.seen_of(place) else { return };
-        if drawn || seen.pictures.len() < 2 {
-            return;
-        }
-        drawn = true;
-        let views: Vec<View> = seen.pictures.iter().map(|picture| picture.view).collect();
-        let options = views.iter().enumerate().map(|(number, view)| {
-            scope.with(|| {
-                let button = el("input")
-                    .attr("type", "radio")
-                    .attr("name", "cut")
-                    .test_id(&["cut-", &number.to_string()].concat())
-                    .on("change", move |_| state.sight.cut.set(number));
-                let shown = button.clone();
-                keep_up(Box::new(move || {
-                    let now = state.sight.cut.get();
-                    shown.property("checked", &(now.min(2) == number).into());
-                }));
-                let label = el("label").child(&button);
-                let label = match isometric(&seen.detail, &views, view) {
-                    Some(small) => label.child(&small),
-                    None => label,
-                };
-                label.child(&el("span").text(language.cut(place, view.axis)))
-            })
-        });
-        let options: Vec<El> = options.collect();
-        let legend = el("legend").class("spoken").text(language.spots().cuts);
-        let _ = holder.clone().child(&legend).with(&options);
-    }));
-    whole
+    let checked = state.look(|outcome| outcome.good.checked.clone());
+    let views = views_to_come(&checked, place);
+    if views.len() < 2 {
+        return whole;
+    }
+    let options = views.iter().enumerate().map(|(number, view)| {
+        let button = el("input")
+            .attr("type", "radio")
+            .attr("name", "cut")
+            .test_id(&["cut-", &number.to_string()].concat())
+            .on("change", move |_| state.sight.cut.set(number));
+        let shown = button.clone();
+        keep_up(Box::new(move || {
+            shown.property("checked", &(state.sight.cut.get() == number).into());
+        }));
+        let seen = move || {
+            let seen = state.sight.seen_of(place)?;
+            let views: Vec<View> = seen.pictures.iter().map(|picture| picture.view).collect();
+            Some((seen.detail, views))
+        };
+        let small = isometric(number, seen);
+        let name = el("span").text(language.cut(place, view.axis));
+        el("label").with(&[button, small, name])
+    });
+    let options: Vec<El> = options.collect();
+    let legend = el("legend").class("spoken").text(language.spots().cuts);
+    whole.child(&legend).with(&options)
 }
 
 /// What is said under the picture.
@@ -264,7 +279,13 @@ fn said(shown: &Shown, notation: Notation) -> String {
         &notation.temperature(climate.indoor),
     ]);
     if let Some(dew) = climate.dew {
-        let phrase = if shapes.wet.is_empty() { words.dry } else { words.wet };
+        let phrase = if !shapes.wet.is_empty() {
+            words.wet
+        } else if shown.coldest.is_some_and(|coldest| coldest < dew) {
+            words.wet_at_coldest
+        } else {
+            words.dry
+        };
         let humidity = notation.percent(shown.humidity.value());
         said.push(' ');
         said.push_str(&phrase.with(&[&notation.temperature_finely(dew), &humidity]));
@@ -286,7 +307,7 @@ fn told(shown: &Shown, notation: Notation) -> String {
 fn labels(shown: &Shown, notation: Notation) -> Vec<Label> {
     let words = notation.language.spots();
     let Some(shapes) = &shown.shapes else {
-        let middle = EMPTY.centre();
+        let middle = shown.paper_to_come.centre();
         return vec![Label::new(middle.x, middle.y, "waiting", words.told_waiting)];
     };
     let mut labels = Vec::new();
@@ -309,21 +330,11 @@ fn labels(shown: &Shown, notation: Notation) -> Vec<Label> {
             labels.push(Label::new(at.x, at.y, "small air", word));
         }
     }
-    if let (Some(at), Some(coldest)) = (shapes.coldest, shown.coldest) {
-        let unit = unit_of(&shapes.paper);
-        let below = Point::new(at.x, at.y + 34.0 * unit);
-        let in_room = |point: Point| shapes.room.iter().any(|room| room.holds(point));
-        let y = if in_room(below) { below.y } else { at.y - 34.0 * unit };
-        let paper = &shapes.paper;
-        let class = if at.x < paper.left + paper.width() * 0.22 {
-            "after coldest"
-        } else if at.x > paper.right - paper.width() * 0.22 {
-            "before coldest"
-        } else {
-            "coldest"
-        };
-        let said = words.coldest.with(&[&notation.temperature_finely(coldest)]);
-        labels.push(Label::new(at.x, y, class, said));
+    for (at, class) in shapes.coldest_labels.iter().zip(["coldest on-narrow", "coldest on-wide"]) {
+        if let (Some(at), Some(coldest)) = (at, shown.coldest) {
+            let said = words.coldest.with(&[&notation.temperature_finely(coldest)]);
+            labels.push(Label::new(at.x, at.y, class, said));
+        }
     }
     labels
 }

@@ -225,14 +225,13 @@ fn list(state: State, language: Language) -> El {
         });
     let column = |name| el("th").attr("scope", "col").text(name);
     let head = el("tr").with(&[
-        column(words.place),
+        el("th").attr("scope", "col").text_with(move || {
+            let humidity = state.notation().percent(state.sight.humidity.get().value());
+            words.place.with(&[&humidity])
+        }),
         column(words.surface).class("number"),
         column(words.mould_from).class("number"),
         column(words.drips_from).class("number"),
-        el("th").attr("scope", "col").class("verdict").text_with(move || {
-            let humidity = state.notation().percent(state.sight.humidity.get().value());
-            words.at_humidity.with(&[&humidity])
-        }),
     ]);
     let table = el("table")
         .class_with("with-all", move || with_all.get())
@@ -276,7 +275,7 @@ impl Row {
             el("span").class("limit-drip"),
             el("span").class("limit-now"),
         ]);
-        let verdict = el("span").class("verdict-word");
+        let verdict = el("span");
         let number = || el("td").class("number");
         let row = Self {
             place,
@@ -289,9 +288,10 @@ impl Row {
             verdict,
             last: None,
         };
-        let name = el("th").attr("scope", "row").with(&[title, row.bar.clone()]);
-        let said = el("td").class("verdict").with(&[mark, row.verdict.clone()]);
-        let cells = [name, row.surface.clone(), row.moulds.clone(), row.drips.clone(), said];
+        let said = el("span").class("verdict-word").with(&[mark, row.verdict.clone()]);
+        let verdict = el("div").class("verdict").with(&[said, row.bar.clone()]);
+        let name = el("th").attr("scope", "row").with(&[title, verdict]);
+        let cells = [name, row.surface.clone(), row.moulds.clone(), row.drips.clone()];
         let _ = row.whole.clone().with(&cells);
         let (whole, bar) = (row.whole.clone(), row.bar.clone());
         keep_up(Box::new(move || {

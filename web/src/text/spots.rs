@@ -20,16 +20,14 @@ pub struct Spots {
     pub list: &'static str,
     /// What the list says of {0} outdoors and {1} in the room.
     pub list_told: Phrase,
-    /// Column: where.
-    pub place: &'static str,
+    /// Column: where, and what {0} humidity brings there.
+    pub place: Phrase,
     /// Column: temperature of the surface.
     pub surface: &'static str,
     /// Column: humidity from which it drips.
     pub drips_from: &'static str,
     /// Column: humidity from which mould may grow.
     pub mould_from: &'static str,
-    /// Column: what {0} humidity brings.
-    pub at_humidity: Phrase,
     /// Water.
     pub drips: &'static str,
     /// Frost.
@@ -62,6 +60,8 @@ pub struct Spots {
     pub dry: Phrase,
     /// Under the picture: colder than {0} drips at {1} humidity, along the beaded edge.
     pub wet: Phrase,
+    /// Under the picture: colder than {0} drips at {1} humidity, just where it is coldest.
+    pub wet_at_coldest: Phrase,
     /// Under the picture: the coldest place lies in front of or behind the cut.
     pub not_in_cut: &'static str,
     /// The picture told: {0} place, {1} coldest surface, {2} what is said under it.
@@ -87,11 +87,10 @@ const ENGLISH: Spots = Spots {
     list_told: Phrase(
         "At {0} outside and {1} in the room. Choose a place to see its temperatures.",
     ),
-    place: "Place",
+    place: Phrase("Place, at {0} humidity"),
     surface: "Surface",
     drips_from: "Drips over",
     mould_from: "Mould over",
-    at_humidity: Phrase("At {0}"),
     drips: "drips",
     frosts: "frosts",
     moulds: "mould",
@@ -113,6 +112,10 @@ const ENGLISH: Spots = Spots {
     wet: Phrase(
         "The heavy dashed line is {0}: air at {1} humidity drips on what is colder, here along \
          the beaded edge.",
+    ),
+    wet_at_coldest: Phrase(
+        "The heavy dashed line is {0}: air at {1} humidity drips on what is colder, here just at \
+         the coldest place.",
     ),
     not_in_cut: "The coldest place is not in this cut.",
     told: Phrase("{0}. Coldest surface {1}. {2}"),
@@ -136,11 +139,10 @@ const FRENCH: Spots = Spots {
     list_told: Phrase(
         "À {0} dehors et {1} dans la pièce. Choisissez un endroit pour voir ses températures.",
     ),
-    place: "Endroit",
+    place: Phrase("Endroit, à {0} d’humidité"),
     surface: "Surface",
     drips_from: "Goutte dès",
     mould_from: "Moisit dès",
-    at_humidity: Phrase("À {0}"),
     drips: "goutte",
     frosts: "givre",
     moulds: "moisit",
@@ -162,6 +164,10 @@ const FRENCH: Spots = Spots {
     wet: Phrase(
         "La ligne épaisse en tirets est à {0} : l’air à {1} d’humidité goutte sur ce qui est plus \
          froid, ici le long du bord perlé.",
+    ),
+    wet_at_coldest: Phrase(
+        "La ligne épaisse en tirets est à {0} : l’air à {1} d’humidité goutte sur ce qui est plus \
+         froid, ici juste à l’endroit le plus froid.",
     ),
     not_in_cut: "L’endroit le plus froid n’est pas dans cette coupe.",
     told: Phrase("{0}. Surface la plus froide {1}. {2}"),

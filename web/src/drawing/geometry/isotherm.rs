@@ -257,13 +257,14 @@ mod tests {
 
     #[test]
     fn a_ring_closes_and_is_found_once() {
-        let round = |x: f64, y: f64| (x - 50.0).hypot(y - 40.0) / 100.0;
+        let off = |x: f64, y: f64| distance(Point::new(x, y), Point::new(50.0, 40.0));
+        let round = |x: f64, y: f64| off(x, y) / 100.0;
         let lines = isolines(&picture(round, |_, _| false), 0.2);
         assert_eq!(lines.len(), 1);
         let ring = &lines[0];
         assert_eq!(ring.first(), ring.last());
         for point in ring {
-            assert!(((point.x - 50.0).hypot(point.y - 40.0) - 20.0).abs() < 0.8, "{point:?}");
+            assert!((off(point.x, point.y) - 20.0).abs() < 0.8, "{point:?}");
         }
         let round_about = length_of(ring) / (core::f64::consts::TAU * 20.0);
         assert!((0.98..1.005).contains(&round_about), "{round_about}");

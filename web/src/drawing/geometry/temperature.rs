@@ -70,12 +70,14 @@ pub struct TemperaturePicture {
     pub dew: Vec<Vec<Point>>,
     /// Where its label stands, on a narrow page and on a wide one.
     pub dew_labels: [Option<Point>; 2],
-    /// What handles cover.
+    /// What handles and words cover.
     pub taken: Vec<Rect>,
     /// Surface of the room that is colder than that.
     pub wet: Vec<Run>,
     /// The coldest place of the room's surface, where this cut shows it.
     pub coldest: Option<Point>,
+    /// Where its label stands, on a narrow page and on a wide one.
+    pub coldest_labels: [Option<Point>; 2],
 }
 
 /// How wide a label is and how high, as shares of the paper's width, on a narrow page and on a
@@ -85,8 +87,12 @@ const LABELS: [[f64; 2]; 2] = [[0.125, 0.05], [0.07, 0.032]];
 /// The same of the words on the dew line.
 const DEW_LABELS: [[f64; 2]; 2] = [[0.36, 0.05], [0.21, 0.032]];
 
-/// How far from a cut a place still counts as shown by it, mm.
-const NEAR: f64 = 3.0;
+/// The same of the words on the coldest place.
+const COLDEST_LABELS: [[f64; 2]; 2] = [[0.38, 0.062], [0.21, 0.036]];
+
+/// How far from a cut a place still counts as shown by it, mm: the width of a bracket's leg and a
+/// flange.
+const NEAR: f64 = 16.0;
 
 impl TemperaturePicture {
     /// The shapes of a picture in a climate. Isotherms stand `step` kelvins apart, labels on those
@@ -118,14 +124,26 @@ impl TemperaturePicture {
             .collect();
         let dew = climate.dew.and_then(|dew| climate.factor(dew));
         let dew_lines = dew.map_or_else(Vec::new, |factor| place(isolines(picture, factor)));
-        let mut dew_labels = [None; 2];
+        let room = blocks(picture, &window, Filling::Room);
+        let shown = window.shows(coldest);
+        let (mut dew_labels, mut coldest_labels) = ([None; 2], [None; 2]);
+        let mut covered = taken.to_vec();
         for form in 0..LABELS.len() {
             let sized = |[width, height]: [f64; 2]| [width * paper.width(), height * paper.width()];
+            let mut taken = taken.to_vec();
+            let [width, height] = sized(COLDEST_LABELS[form]);
+            if let Some(mark) = shown {
+                let ring = paper.width() * 0.03;
+                taken.push(around(mark, 2.0 * ring, 2.0 * ring));
+                let at = beside(mark, [width, height], &paper, &room, &taken);
+                coldest_labels[form] = at;
+                taken.extend(at.map(|at| around(at, width, height)));
+            }
+            covered.extend(taken.iter().copied());
             let [width, height] = sized(DEW_LABELS[form]);
-            let found = label_places(&[&dew_lines], &paper, taken, width, height);
+            let found = label_places(&[&dew_lines], &paper, &taken, width, height);
             dew_labels[form] = found[0];
-            let words = found[0].map(|at| around(at, width, height));
-            let taken: Vec<Rect> = taken.iter().copied().chain(words).collect();
+            taken.extend(found[0].map(|at| around(at, width, height)));
             let lines = isotherms.iter().map(|isotherm| match isotherm.is_main {
                 true => isotherm.lines.as_slice(),
                 false => &[],
@@ -145,20 +163,21 @@ impl TemperaturePicture {
             board: of(Filling::Board),
             plastic: of(Filling::Plastic),
             other: of(Filling::Other),
-            room: of(Filling::Room),
+            room,
             outdoors: of(Filling::Outdoors),
             edges: runs(picture, &window, |a, b, _| a != b),
             isotherms,
             dew: dew_lines,
             dew_labels,
-            taken: taken.to_vec(),
+            taken: covered,
             wet: dew.map_or_else(Vec::new, |dew| {
                 runs(picture, &window, |a, b, factor| {
                     let meets_room = (a == Filling::Room) != (b == Filling::Room);
                     meets_room && a.is_solid() != b.is_solid() && factor.is_some_and(|f| f < dew)
                 })
             }),
-            coldest: window.shows(coldest),
+            coldest: shown,
+            coldest_labels,
         }
     }
 
@@ -178,6 +197,46 @@ impl TemperaturePicture {
         };
         places.find(is_free).or(Some(block.centre()))
     }
+}
+
+/// Where words of a size stand beside a mark: in the room for choice, on the paper and clear of what
+/// is taken; none where there is no room.
+fn beside(
+    mark: Point,
+    [width, height]: [f64; 2],
+    paper: &Rect,
+    room: &[Rect],
+    taken: &[Rect],
+) -> Option<Point> {
+    const WAYS: [(f64, f64); 8] = [
+        (0.0, 1.0),
+        (0.0, -1.0),
+        (0.6, 1.0),
+        (-0.6, 1.0),
+        (0.6, -1.0),
+        (-0.6, -1.0),
+        (1.0, 0.0),
+        (-1.0, 0.0),
+    ];
+    let clear = paper.width() * 0.035;
+    let free: Vec<Point> = [1.0, 1.9, 2.8]
+        .iter()
+        .flat_map(|far| WAYS.iter().map(move |way| (far, way)))
+        .map(|(far, (x, y))| {
+            let aside = x * (width / 2.0 + clear * far);
+            Point::new(mark.x + aside, mark.y + y * (height / 2.0 + clear * far))
+        })
+        .filter(|at| {
+            let words = around(*at, width, height);
+            words.corners().into_iter().all(|corner| paper.holds(corner))
+                && taken.iter().all(|other| !overlap(&words, other))
+        })
+        .collect();
+    let in_room = |at: &&Point| {
+        let corners = around(**at, width, height).corners();
+        corners.iter().all(|corner| room.iter().any(|block| block.holds(*corner)))
+    };
+    free.iter().find(in_room).or_else(|| free.first()).copied()
 }
 
 /// Temperatures of the isotherms between outdoors and room with their factors, coldest first.
@@ -271,7 +330,8 @@ fn blocks(picture: &Picture, window: &Window, filling: Filling) -> Vec<Rect> {
     done
 }
 
-/// Runs of cell edges that hold to a rule: of the fillings on either hand and the mean factor.
+/// Runs of cell edges that hold to a rule: of the fillings on either hand and the lesser factor at their
+/// ends.
 fn runs(
     picture: &Picture,
     window: &Window,
@@ -281,9 +341,9 @@ fn runs(
     let point = |column: usize, row: usize| {
         window.place(Point::new(picture.across[column].as_mm(), picture.down[row].as_mm()))
     };
-    let mean = |a: (usize, usize), b: (usize, usize)| {
+    let least = |a: (usize, usize), b: (usize, usize)| {
         let [a, b] = [a, b].map(|(column, row)| picture.factor(column, row));
-        Some((a?.value() + b?.value()) / 2.0)
+        Some(a?.value().min(b?.value()))
     };
     let mut runs: Vec<Run> = Vec::new();
     let mut extend = |run: Run, begins: bool| match runs.last_mut() {
@@ -294,7 +354,7 @@ fn runs(
         for row in 0..rows {
             let sides = [column - 1, column].map(|column| picture.filling(column, row));
             let [Some(a), Some(b)] = sides else { continue };
-            if holds(a, b, mean((column, row), (column, row + 1))) {
+            if holds(a, b, least((column, row), (column, row + 1))) {
                 extend([point(column, row), point(column, row + 1)], row == 0);
             }
         }
@@ -303,7 +363,7 @@ fn runs(
         for column in 0..columns {
             let sides = [row - 1, row].map(|row| picture.filling(column, row));
             let [Some(a), Some(b)] = sides else { continue };
-            if holds(a, b, mean((column, row), (column + 1, row))) {
+            if holds(a, b, least((column, row), (column + 1, row))) {
                 extend([point(column, row), point(column + 1, row)], column == 0);
             }
         }
@@ -395,6 +455,32 @@ mod tests {
         assert!(middle(&shape.room) < middle(&shape.foam));
         assert!(middle(&shape.foam) < middle(&shape.outdoors));
         assert!(shape.coldest.is_some());
+    }
+
+    #[test]
+    fn words_keep_clear_of_one_another_and_of_handles() {
+        let (slice, _) = stud();
+        let field = Detail::FrameLine(slice).damp_field().unwrap();
+        let picture = field.pictures(80).unwrap().swap_remove(0);
+        let at = field.coldest().unwrap().at;
+        let paper = Window::of(&picture.view).paper;
+        let handle = around(Point::new(paper.centre().x, paper.bottom - 20.0), 60.0, 40.0);
+        let step = (Temperature::celsius(0.0), 5.0);
+        let shape = TemperaturePicture::of(&picture, &COLD, at, step, &[handle]);
+        for form in 0..2 {
+            let sized = |at: &Option<Point>, size: [f64; 2]| {
+                at.map(|at| around(at, size[0] * paper.width(), size[1] * paper.width()))
+            };
+            let mut words: Vec<Rect> = vec![handle];
+            words.extend(sized(&shape.coldest_labels[form], COLDEST_LABELS[form]));
+            words.extend(sized(&shape.dew_labels[form], DEW_LABELS[form]));
+            let labels = shape.isotherms.iter().map(|isotherm| &isotherm.labels[form]);
+            words.extend(labels.filter_map(|at| sized(at, LABELS[form])));
+            assert!(words.len() >= 4, "the coldest place, the dew point and isotherms are named");
+            for (n, one) in words.iter().enumerate() {
+                assert!(words[..n].iter().all(|other| !overlap(one, other)), "{one:?}");
+            }
+        }
     }
 
     #[test]
