@@ -100,9 +100,9 @@ impl HeaterKind {
         match self {
             Self::ElectricResistance => 1.0,
             Self::AirSourceHeatPump => heat_pump(outdoor.as_celsius())[0],
-            Self::DirectVentPropane | Self::UnventedPropane => 0.82,
+            Self::DirectVentPropane | Self::UnventedPropane => 0.85,
             Self::VentedDiesel | Self::UnventedKerosene => 0.80,
-            Self::WoodStove => 0.65,
+            Self::WoodStove => 0.675,
         }
     }
 

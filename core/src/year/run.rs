@@ -289,6 +289,7 @@ impl<'a> Run<'a> {
             air: let_in,
             source,
             at_lining: model.surroundings.saturation.pascals(lining),
+            at_air: model.surroundings.saturation.pascals(air),
             at_windows: model.surroundings.saturation.pascals(at_windows),
         }
     }

@@ -18,24 +18,24 @@ pub fn largest_continuous_load(voltage: ElectricPotential, rating: ElectricCurre
     voltage * rating * CONTINUOUS_SHARE
 }
 
-/// What the supply is asked for at the design temperatures, against what it carries.
+/// What the supply is asked for, against what it carries: heaters at full load, for a thermostat
+/// switches a heater on whole however little is missing.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct SupplyCheck {
     /// The largest continuous load.
     pub largest: Power,
-    /// Electricity for heat: to the heater, the backup, and the heater's own fan.
+    /// Electricity for heat: the heater and the backup at full load, and the heater's own fan.
     pub for_heat: Power,
     /// Electricity for fan and equipment.
     pub for_other: Power,
 }
 
 impl SupplyCheck {
-    /// For the design load at an outdoor temperature. The heater gives what it can, the backup the
-    /// rest as far as it can.
-    pub fn of(choices: &YearChoices, design_load: Power, outdoor: Temperature) -> Self {
+    /// At an outdoor temperature, which decides what a heat pump draws.
+    pub fn of(choices: &YearChoices, outdoor: Temperature) -> Self {
         let kind = choices.heater;
-        let main = (choices.heater_limit * kind.capacity_share(outdoor)).min(design_load);
-        let backup = choices.backup_limit.min(design_load - main);
+        let main = choices.heater_limit * kind.capacity_share(outdoor);
+        let backup = choices.backup_limit;
         let drawn = if kind.carrier() == EnergyCarrier::Electricity {
             main / kind.performance(outdoor)
         } else if main > Power::ZERO {

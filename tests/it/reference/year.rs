@@ -12,9 +12,9 @@ use inchwise_core::units::{
     TemperatureDifference, Time, VolumeFlow,
 };
 use inchwise_core::year::{
-    CheckedYearChoices, EnergyCarrier, HeaterKind, Network, RoomPart, Surroundings, YearChoices,
-    YearModel, YearOutcome, gain_utilisation, largest_continuous_load, monthly_heating, purge_flow,
-    run_year, sol_air_temperature,
+    CheckedYearChoices, EnergyCarrier, HeaterKind, Network, RoomPart, SupplyCheck, Surroundings,
+    YearChoices, YearModel, YearOutcome, gain_utilisation, largest_continuous_load,
+    monthly_heating, purge_flow, run_year, sol_air_temperature,
 };
 use inchwise_tests::{Tolerance, close_to};
 
@@ -323,6 +323,23 @@ fn a_breaker_carries_four_fifths_for_long() {
     };
     close_to("120 V 15 A", load(120.0, 15.0), 1440.0, Tolerance::absolute(1e-9));
     close_to("240 V 20 A", load(240.0, 20.0), 3840.0, Tolerance::absolute(1e-9));
+}
+
+/// A thermostat switches a heater on whole: 3 kW draw 25 A of a 15 A circuit, however small the load (Ohm's
+/// law); 240 V and 20 A carry it.
+#[test]
+fn a_heater_is_asked_for_whole() {
+    let holds = |volts, amperes| {
+        let choices = YearChoices {
+            heater_limit: Power::new(3000.0),
+            supply_voltage: ElectricPotential::new(volts),
+            supply_current: ElectricCurrent::new(amperes),
+            ..YearChoices::default()
+        };
+        SupplyCheck::of(&choices, Temperature::celsius(-30.0)).holds()
+    };
+    assert!(!holds(120.0, 15.0));
+    assert!(holds(240.0, 20.0));
 }
 
 /// Stoichiometry: 1.6 kg of water for each kilogram of propane burnt in the room; such flames are refused.

@@ -124,7 +124,7 @@ fn answer(
         cool_down: [cooled(5.0), cooled(0.0)],
         warm_up: [warmed(RoomPart::Air), warmed(RoomPart::Surfaces)],
         heater: HeaterCheck::of(choices, load, design.outdoor_temperature),
-        supply: SupplyCheck::of(choices, load, design.outdoor_temperature),
+        supply: SupplyCheck::of(choices, design.outdoor_temperature),
         months: outcome.months.to_vec(),
         year: outcome.year,
     }
