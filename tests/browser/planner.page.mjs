@@ -57,7 +57,7 @@ export class Planner {
 
   /** Waits until the curve over wall depth is worked out, which comes last. */
   async curveDrawn() {
-    await this.host.locator(".working").waitFor({ state: "detached" });
+    await this.host.locator(".chart-figure.working").waitFor({ state: "detached" });
     return this;
   }
 
