@@ -213,7 +213,7 @@ fn post(worker: &Worker, number: u32, [design, choices, place]: &[Vec<f64>; 3]) 
         ("request", JsValue::from(number)),
         ("design", array(design)),
         ("choices", array(choices)),
-        ("place", array(place)),
+        ("climate", array(place)),
     ];
     for (key, value) in entries {
         // Setting a property of a fresh object cannot fail.
