@@ -200,4 +200,68 @@ export class Planner {
   async choose(choice, key) {
     await this.host.getByTestId(`control-${choice}`).selectOption(key);
   }
+
+  /** Brings the cold spots on screen and waits for the picture of the coldest. */
+  async spots() {
+    const panel = this.host.getByTestId("spots");
+    await panel.waitFor();
+    await panel.scrollIntoViewIfNeeded();
+    await this.pictured();
+    return panel;
+  }
+
+  /** Waits until the picture is that of the present design. */
+  async pictured() {
+    const picture = this.host.getByTestId("temperature");
+    await picture.locator(".coldest-mark:not([d='']), .main-isotherm:not([d=''])").first().waitFor({ state: "attached" });
+    await picture.locator(".refining-word:empty, .refining-word:text-is('')").first().waitFor({ state: "attached" });
+    return picture;
+  }
+
+  /** The cold spots as they are listed: name, verdict, and figures as numbers. */
+  spotRows() {
+    return this.host.getByTestId("spots").locator("tbody tr").evaluateAll((rows) =>
+      rows.map((row) => {
+        const number = (cell) => Number(cell.textContent.replace("\u2212", "-").replace(/[^0-9.-]/g, ""));
+        const [surface, mould, drip] = [...row.querySelectorAll("td")].map(number);
+        return {
+          key: row.dataset.testid.replace("spot-", ""),
+          verdict: row.querySelector(".verdict-word").textContent,
+          isStale: row.classList.contains("refining"),
+          isChosen: row.classList.contains("chosen"),
+          surface,
+          mould,
+          drip,
+        };
+      }),
+    );
+  }
+
+  /** Chooses a cold spot by its key. */
+  async chooseSpot(key) {
+    const button = this.host.getByTestId(`spot-${key}`).getByRole("button");
+    if (!(await button.isVisible())) await this.host.getByTestId("all-spots").click();
+    await button.click();
+    await this.pictured();
+  }
+
+  /** Moves the humidity that is looked at. */
+  async setHumidity(percent) {
+    await this.host.getByTestId("humidity").fill(String(percent));
+  }
+
+  /** A handle in the temperature picture, by the key of what it changes. */
+  handle(key) {
+    return this.host.getByTestId(`handle-${key}`);
+  }
+
+  /** The labels in the temperature picture that are on screen. */
+  pictureLabels() {
+    return this.host.getByTestId("temperature").locator(".label:visible").evaluateAll((labels) =>
+      labels.map((label) => {
+        const { left, top, right, bottom } = label.getBoundingClientRect();
+        return { text: label.textContent, left, top, right, bottom };
+      }),
+    );
+  }
 }

@@ -196,18 +196,20 @@ impl Handle {
         (face.as_mm() - held.y).max(0.0)
     }
 
-    /// What its tag covers of the paper, with its lead.
-    pub fn cover(&self, held: Point, detail: &Detail, paper: &Rect) -> Rect {
+    /// What its tag covers of the paper, and its lead.
+    pub fn cover(&self, held: Point, detail: &Detail, paper: &Rect) -> [Rect; 2] {
         let unit = paper.width() / 360.0;
-        let (long, half) = (110.0 * unit, 24.0 * unit);
+        let (long, half, thin) = (110.0 * unit, 24.0 * unit, 2.0 * unit);
         let past = self.past(held, detail);
+        let lead = Rect::new(held.x, held.y, held.x, held.y + past).grown(thin, thin, thin, thin);
         let at = Rect::new(held.x, held.y + past, held.x, held.y + past);
-        match self.towards {
+        let tag = match self.towards {
             Towards::Right => at.grown(half / 3.0, half, long, half),
             Towards::Left => at.grown(long, half, half / 3.0, half),
-            Towards::Down => at.grown(long / 2.2, half / 3.0, long / 2.2, 3.2 * half),
-            Towards::Up => at.grown(long / 2.2, 3.2 * half, long / 2.2, half / 3.0),
-        }
+            Towards::Down => at.grown(long / 2.6, half / 3.0, long / 2.6, 2.6 * half),
+            Towards::Up => at.grown(long / 2.6, 2.6 * half, long / 2.6, half / 3.0),
+        };
+        [lead, tag]
     }
 
     /// The handle as drawn over a view of a detail.

@@ -220,7 +220,7 @@ fn shape(state: State, place: Place, held: Rc<[Handle]>) -> impl Fn() -> Shown +
             let at = handle.hold(&seen.detail, &picture.view)?;
             Some(handle.cover(at, &seen.detail, &paper_to_come))
         };
-        let taken = held.iter().filter_map(cover).collect();
+        let taken = held.iter().filter_map(cover).flatten().collect();
         let units = state.units.get();
         let from = From { seen: Rc::clone(seen), cut: number, climate, units, taken };
         let mut kept = kept.borrow_mut();

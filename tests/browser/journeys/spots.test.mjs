@@ -1,0 +1,106 @@
+// Where it drips first: the list, the temperature picture and what can be moved in it.
+import assert from "node:assert/strict";
+import { after, before, test } from "node:test";
+
+import { launch, screens } from "../browser.mjs";
+import { Planner } from "../planner.page.mjs";
+import { serve } from "../site.mjs";
+import { Visit } from "../visit.mjs";
+
+let browser, site;
+before(async () => ([browser, site] = await Promise.all([launch(), serve()])));
+after(() => Promise.all([browser?.close(), site?.stop()]));
+
+const looking = (name, viewport, steps) =>
+  test(name, async () => {
+    const visit = await Visit.begin(browser, site, { viewport });
+    await visit.open();
+    const planner = await new Planner(visit.page).ready();
+    await planner.settled();
+    await planner.spots();
+    await steps(planner, visit);
+    const { violations } = await visit.witnessed();
+    assert.deepEqual(violations, [], "the content-security policy was broken");
+    assert.deepEqual(visit.errors, [], "the console shows errors");
+    await visit.end();
+  });
+
+looking("cold spots are listed coldest first, each with what it stands", screens.desktop, async (planner) => {
+  const rows = (await planner.spotRows()).filter((row) => !row.isStale);
+  assert.ok(rows.length > 15);
+  for (const [one, next] of rows.slice(1).map((row, n) => [rows[n], row])) {
+    assert.ok(one.surface <= next.surface, `${one.key} before ${next.key}`);
+    assert.ok(one.drip <= next.drip);
+  }
+  // Mould may grow from 80 % at the surface (ISO 13788:2012, clause 5): whole per cents are shown.
+  for (const row of rows) assert.ok(Math.abs(row.mould - 0.8 * row.drip) <= 1, row.key);
+  assert.ok(rows[0].isChosen, "the coldest is looked at");
+});
+
+looking("drier air stays dry, damper air drips", screens.phone, async (planner) => {
+  const dripping = async () =>
+    (await planner.spotRows()).filter((row) => /drips|frosts/.test(row.verdict)).map((row) => row.key);
+  await planner.setHumidity(5);
+  assert.deepEqual(await dripping(), []);
+  await planner.setHumidity(90);
+  const wet = await dripping();
+  assert.ok(wet.length > 20, `${wet.length} places drip`);
+});
+
+looking("a row shows its picture, and its labels do not cover one another", screens.phone, async (planner) => {
+  for (const key of ["side_wall_stud", "front_top_casting", "stud_head", "floor_member", "side_roof_edge", "window_frame"]) {
+    await planner.chooseSpot(key);
+    const labels = await planner.pictureLabels();
+    assert.ok(labels.some(({ text }) => text.startsWith("coldest")), `${key} names its coldest place`);
+    assert.ok(labels.filter(({ text }) => text.endsWith("°")).length >= 2, `${key} has isotherms`);
+    for (const [n, one] of labels.entries()) {
+      for (const other of labels.slice(0, n)) {
+        const across = Math.min(one.right, other.right) - Math.max(one.left, other.left);
+        const down = Math.min(one.bottom, other.bottom) - Math.max(one.top, other.top);
+        assert.ok(across <= 1 || down <= 1, `${key}: ${one.text} covers ${other.text}`);
+      }
+    }
+  }
+});
+
+looking("a casting is cut three ways", screens.desktop, async (planner) => {
+  await planner.chooseSpot("front_top_casting");
+  const picture = await planner.pictured();
+  const steel = () => picture.locator("path.steel").getAttribute("d");
+  const seen = new Set([await steel()]);
+  for (const cut of [1, 2]) {
+    await picture.getByTestId(`cut-${cut}`).check();
+    await planner.pictured();
+    seen.add(await steel());
+  }
+  assert.equal(seen.size, 3);
+});
+
+looking("more cover by the keyboard makes a casting's corner warmer", screens.desktop, async (planner) => {
+  await planner.chooseSpot("front_top_casting");
+  const spot = async () => (await planner.spotRows()).find((row) => row.key === "front_top_casting");
+  const before = await spot();
+  const handle = planner.handle("casting_cover");
+  assert.equal(await handle.getAttribute("aria-valuenow"), "50");
+  await handle.focus();
+  await planner.page.keyboard.press("PageUp");
+  await planner.page.keyboard.press("ArrowDown");
+  assert.equal(await handle.getAttribute("aria-valuenow"), "76");
+  await planner.settled();
+  await planner.pictured();
+  const after = await spot();
+  assert.ok(!after.isStale && after.surface > before.surface, `${before.surface} to ${after.surface}`);
+});
+
+looking("a pad under the bracket is drawn and helps", screens.desktop, async (planner) => {
+  await planner.chooseSpot("stud_head");
+  const spot = async () => (await planner.spotRows()).find((row) => row.key === "stud_head");
+  const before = await spot();
+  const handle = planner.handle("bracket_pad");
+  await handle.focus();
+  await planner.page.keyboard.press("End");
+  await planner.settled();
+  const picture = await planner.pictured();
+  assert.match(await picture.locator("path.pad").getAttribute("d"), /^M/);
+  assert.ok((await spot()).surface > before.surface);
+});
