@@ -7,7 +7,7 @@ import { serve } from "./site.mjs";
 import { Visit } from "./visit.mjs";
 
 const MOVES = Number(process.argv[2] ?? 1000);
-const ROUNDS = 12;
+const ROUNDS = 9;
 const PAUSE = 16; // milliseconds from one move of a hand to the next
 
 const [browser, site] = await Promise.all([launch(), serve()]);

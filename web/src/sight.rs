@@ -8,6 +8,7 @@ use inchwise_core::conduction::FactorSpot;
 use inchwise_core::design::CheckedDesign;
 use inchwise_core::detail::{Detail, Picture, drawn_detail};
 use inchwise_core::envelope::Place;
+use inchwise_core::evaluate::Evaluation;
 use inchwise_core::moisture::{ColdSpots, SpotPlace, UnknownReason};
 use inchwise_core::units::{RelativeHumidity, TemperatureFactor};
 use js_sys::{Float64Array, Object, Reflect};
@@ -53,6 +54,8 @@ pub struct Sight {
     pub seen: Watched<Option<Rc<Seen>>>,
     /// The factors known last, for what is being solved anew.
     last: Watched<Vec<(SpotPlace, TemperatureFactor)>>,
+    /// The spots of the evaluation they were last reckoned for.
+    kept: Watched<Option<(Rc<Evaluation>, Rc<Spots>)>>,
 }
 
 impl Default for Sight {
@@ -64,6 +67,7 @@ impl Default for Sight {
             humidity: Watched::new(RelativeHumidity::percent(35.0)),
             seen: Watched::new(None),
             last: Watched::new(Vec::new()),
+            kept: Watched::new(None),
         }
     }
 }
@@ -78,8 +82,22 @@ pub struct Spots {
 
 impl Spots {
     /// The spots of the present design; whoever asks is told when they change.
-    pub fn of(state: State) -> Self {
-        let now = &state.good().cold_spots;
+    pub fn of(state: State) -> Rc<Self> {
+        let good = state.good();
+        let kept = state.sight.kept.with_untracked(|kept| match kept {
+            Some((evaluation, spots)) if Rc::ptr_eq(evaluation, &good) => Some(Rc::clone(spots)),
+            _ => None,
+        });
+        kept.unwrap_or_else(|| {
+            let spots = Rc::new(Self::of_evaluation(state, &good));
+            let now = Some((good, Rc::clone(&spots)));
+            state.sight.kept.update_untracked(|kept| *kept = now);
+            spots
+        })
+    }
+
+    fn of_evaluation(state: State, evaluation: &Evaluation) -> Self {
+        let now = &evaluation.cold_spots;
         let known = |place| now.spots.iter().any(|spot| spot.place == place);
         let is_waiting = |place| {
             let waits = |reason| reason == UnknownReason::Waiting;

@@ -22,9 +22,18 @@ pub const CUT_DISTANCE: Length = Length::mm(1000.0);
 /// millionth.
 const RESIDUAL: f64 = 1e-8;
 
-/// How closely every field of a detail is solved.
+/// Relative residual of a field that is looked at, and refined before it gives a figure:
+/// temperatures then err by far less than a refinement moves them.
+const RESIDUAL_TO_LOOK_AT: f64 = 1e-6;
+
+/// How closely a field is solved that gives figures.
 pub(super) fn accuracy() -> Accuracy {
     Accuracy { relative_residual: RESIDUAL, ..Accuracy::default() }
+}
+
+/// How closely a field is solved that is looked at.
+pub(super) fn accuracy_to_look_at() -> Accuracy {
+    Accuracy { relative_residual: RESIDUAL_TO_LOOK_AT, ..Accuracy::default() }
 }
 
 /// The surface resistances of a model's faces.

@@ -4,7 +4,7 @@
 //! millimetre is as thick in it as in the field, and a surface lies where it is.
 
 use super::detail::Detail;
-use super::model::{ROOM, Surfaces, accuracy};
+use super::model::{ROOM, Surfaces, accuracy_to_look_at};
 use super::view::View;
 use crate::conduction::{
     Axis, ConductionError, ExposedSide, FactorSpot, Grid, Point, Problem, Section, Side, Solution,
@@ -99,7 +99,7 @@ impl Detail {
     /// What the solver reports.
     pub fn damp_field(&self) -> Result<DampField, ConductionError> {
         let problem = self.problem(Surfaces::Damp);
-        let solution = solve(&problem, &accuracy())?;
+        let solution = solve(&problem, &accuracy_to_look_at())?;
         let Problem { background: foam, exposed, .. } = problem;
         Ok(DampField { detail: *self, foam, exposed, solution })
     }

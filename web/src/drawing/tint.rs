@@ -7,8 +7,8 @@ use web_sys::{CanvasRenderingContext2d, HtmlCanvasElement, ImageData};
 
 use crate::dom::El;
 
-/// Pixels across.
-const WIDTH: usize = 240;
+/// Pixels across: the washes run so softly that the page may stretch them.
+const WIDTH: usize = 160;
 
 /// Red, green, blue and the strongest coat of what is cold, and of what is warm. The washes are
 /// thin, so that they do on light and on dark paper.

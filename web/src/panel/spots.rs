@@ -219,7 +219,8 @@ fn list(state: State, language: Language) -> El {
             if with_all.get() {
                 return words.show_fewer.to_owned();
             }
-            let all = Spots::of(state).list;
+            let spots = Spots::of(state);
+            let all = &spots.list;
             let count = (all.spots.len() + all.unknown.len()) as f64;
             words.show_all.with(&[&state.notation().count(count)])
         });

@@ -1,6 +1,7 @@
 //! Lines of equal temperature through a picture, and where their labels stand.
 
-use inchwise_core::detail::{Filling, Picture};
+use inchwise_core::detail::Picture;
+use inchwise_core::units::Length;
 
 use super::shape::{Point, Rect};
 
@@ -12,11 +13,12 @@ const NONE: u32 = u32::MAX;
 ///
 /// A line crosses the edge of a cell where the factor, straight between the edge's ends, comes to
 /// the level (marching squares). It ends where a material does: air has no line.
-pub fn isolines(picture: &Picture, level: f64) -> Vec<Vec<Point>> {
-    let mesh = Mesh::of(picture, level);
-    let mut joins = vec![[NONE; 2]; mesh.columns * mesh.rows * 2];
-    for row in 0..mesh.rows - 1 {
-        for column in 0..mesh.columns - 1 {
+pub fn isolines(mesh: &Mesh, level: f64) -> Vec<Vec<Point>> {
+    let mesh = Level { mesh, level };
+    let Mesh { columns, rows, .. } = *mesh.mesh;
+    let mut joins = vec![[NONE; 2]; columns * rows * 2];
+    for row in 0..rows - 1 {
+        for column in 0..columns - 1 {
             for [a, b] in mesh.segments(column, row).into_iter().flatten() {
                 join(&mut joins, a, b);
                 join(&mut joins, b, a);
@@ -43,7 +45,7 @@ fn join(joins: &mut [[u32; 2]], from: u32, to: u32) {
 }
 
 /// Follows a line from an edge on, and takes it away.
-fn walk(joins: &mut [[u32; 2]], start: u32, mesh: &Mesh<'_>) -> Vec<Point> {
+fn walk(joins: &mut [[u32; 2]], start: u32, mesh: &Level<'_>) -> Vec<Point> {
     let mut line = vec![mesh.crossing(start)];
     let mut at = start;
     loop {
@@ -63,33 +65,56 @@ fn walk(joins: &mut [[u32; 2]], start: u32, mesh: &Mesh<'_>) -> Vec<Point> {
     }
 }
 
-/// A picture's lines in millimetres and its factors against a level.
-struct Mesh<'a> {
-    picture: &'a Picture,
-    level: f64,
+/// A picture's lines and factors as plain numbers.
+pub struct Mesh {
+    /// mm.
+    across: Vec<f64>,
+    /// mm.
+    down: Vec<f64>,
     columns: usize,
     rows: usize,
+    /// Where lines cross, row by row; not a number in air.
+    factors: Vec<f64>,
+    /// Of each cell, row by row.
+    is_solid: Vec<bool>,
 }
 
-impl<'a> Mesh<'a> {
-    const fn of(picture: &'a Picture, level: f64) -> Self {
-        Self { picture, level, columns: picture.across.len(), rows: picture.down.len() }
+impl Mesh {
+    /// The mesh of a picture.
+    pub fn of(picture: &Picture) -> Self {
+        let mm = |lines: &[Length]| -> Vec<f64> { lines.iter().map(|at| at.as_mm()).collect() };
+        let plain = |factor: &Option<f32>| factor.map_or(f64::NAN, f64::from);
+        Self {
+            across: mm(&picture.across),
+            down: mm(&picture.down),
+            columns: picture.across.len(),
+            rows: picture.down.len(),
+            factors: picture.factors.iter().map(plain).collect(),
+            is_solid: picture.fillings.iter().map(|filling| filling.is_solid()).collect(),
+        }
     }
+}
 
+/// A mesh against one level.
+struct Level<'a> {
+    mesh: &'a Mesh,
+    level: f64,
+}
+
+impl Level<'_> {
     /// How far the factor lies above the level where two lines cross.
     fn above(&self, column: usize, row: usize) -> f64 {
-        let factor = self.picture.factor(column, row).map_or(f64::NAN, |factor| factor.value());
-        factor - self.level
+        self.mesh.factors[row * self.mesh.columns + column] - self.level
     }
 
     /// The number of the edge that runs across, or down, from where two lines cross.
     const fn edge(&self, column: usize, row: usize, down: bool) -> u32 {
-        (2 * (row * self.columns + column) + down as usize) as u32
+        (2 * (row * self.mesh.columns + column) + down as usize) as u32
     }
 
     /// Pieces of the line in one cell, from edge to edge.
     fn segments(&self, column: usize, row: usize) -> [Option<[u32; 2]>; 2] {
-        if !self.picture.filling(column, row).is_some_and(Filling::is_solid) {
+        if !self.mesh.is_solid[row * (self.mesh.columns - 1) + column] {
             return [None; 2];
         }
         let corners =
@@ -123,16 +148,14 @@ impl<'a> Mesh<'a> {
     /// Where the line crosses an edge.
     fn crossing(&self, edge: u32) -> Point {
         let (place, down) = (edge as usize / 2, edge % 2 == 1);
-        let (column, row) = (place % self.columns, place / self.columns);
+        let columns = self.mesh.columns;
+        let (column, row) = (place % columns, place / columns);
         let (next_column, next_row) = if down { (column, row + 1) } else { (column + 1, row) };
         let (here, there) = (self.above(column, row), self.above(next_column, next_row));
         let share = if here == there { 0.5 } else { here / (here - there) };
         let between = |from: f64, to: f64| from + (to - from) * share;
-        let (across, lines) = (&self.picture.across, &self.picture.down);
-        Point::new(
-            between(across[column].as_mm(), across[next_column].as_mm()),
-            between(lines[row].as_mm(), lines[next_row].as_mm()),
-        )
+        let (across, down) = (&self.mesh.across, &self.mesh.down);
+        Point::new(between(across[column], across[next_column]), between(down[row], down[next_row]))
     }
 }
 
@@ -211,8 +234,7 @@ pub fn overlap(a: &Rect, b: &Rect) -> bool {
 mod tests {
     use super::*;
     use inchwise_core::conduction::Axis;
-    use inchwise_core::detail::View;
-    use inchwise_core::units::Length;
+    use inchwise_core::detail::{Filling, View};
 
     /// A picture of a field given by a rule, on lines that are not evenly spaced.
     fn picture(factor: impl Fn(f64, f64) -> f64, is_air: impl Fn(f64, f64) -> bool) -> Picture {
@@ -245,21 +267,21 @@ mod tests {
     fn lines_of_a_straight_field_are_straight_and_where_they_belong() {
         let field = picture(|x, y| 0.1 + 0.004 * x + 0.003 * y, |_, _| false);
         for level in [0.2, 0.31, 0.42] {
-            let lines = isolines(&field, level);
+            let lines = isolines(&Mesh::of(&field), level);
             assert_eq!(lines.len(), 1, "one line at {level}");
             for point in &lines[0] {
                 let value = 0.1 + 0.004 * point.x + 0.003 * point.y;
                 assert!((value - level).abs() < 1e-6, "{point:?} at {level}");
             }
         }
-        assert!(isolines(&field, 0.05).is_empty(), "colder than anywhere");
+        assert!(isolines(&Mesh::of(&field), 0.05).is_empty(), "colder than anywhere");
     }
 
     #[test]
     fn a_ring_closes_and_is_found_once() {
         let off = |x: f64, y: f64| distance(Point::new(x, y), Point::new(50.0, 40.0));
         let round = |x: f64, y: f64| off(x, y) / 100.0;
-        let lines = isolines(&picture(round, |_, _| false), 0.2);
+        let lines = isolines(&Mesh::of(&picture(round, |_, _| false)), 0.2);
         assert_eq!(lines.len(), 1);
         let ring = &lines[0];
         assert_eq!(ring.first(), ring.last());
@@ -273,7 +295,7 @@ mod tests {
     #[test]
     fn a_line_ends_where_air_begins() {
         let field = picture(|_, y| y / 100.0, |x, _| x > 60.0);
-        let lines = isolines(&field, 0.3);
+        let lines = isolines(&Mesh::of(&field), 0.3);
         assert_eq!(lines.len(), 1);
         assert!(lines[0].iter().all(|point| point.x <= 60.0 + 8.0));
         assert!(lines[0].iter().all(|point| (point.y - 30.0).abs() < 1e-5));
@@ -282,14 +304,15 @@ mod tests {
     #[test]
     fn a_saddle_s_branches_do_not_cross() {
         let saddle = picture(|x, y| 0.5 + (x - 61.0) * (y - 43.0) / 1e4, |_, _| false);
-        let lines = isolines(&saddle, 0.5005);
+        let lines = isolines(&Mesh::of(&saddle), 0.5005);
         assert_eq!(lines.len(), 2, "two branches");
     }
 
     #[test]
     fn labels_keep_clear_of_one_another_and_of_what_is_there() {
         let field = picture(|_, y| y / 100.0, |_, _| false);
-        let levels: Vec<_> = (1..9).map(|level| isolines(&field, f64::from(level) * 0.1)).collect();
+        let levels: Vec<_> =
+            (1..9).map(|level| isolines(&Mesh::of(&field), f64::from(level) * 0.1)).collect();
         let levels: Vec<&[Vec<Point>]> = levels.iter().map(Vec::as_slice).collect();
         let window = Rect::new(0.0, 0.0, 120.0, 82.0);
         let grip = Rect::new(40.0, 20.0, 60.0, 40.0);

@@ -4,7 +4,7 @@ use inchwise_core::conduction::Point as Place;
 use inchwise_core::detail::{Filling, Picture, View};
 use inchwise_core::units::Temperature;
 
-use super::isotherm::{around, isolines, label_places, overlap};
+use super::isotherm::{Mesh, around, isolines, label_places, overlap};
 use super::shape::{Point, Rect};
 
 /// A straight run, end to end.
@@ -112,18 +112,19 @@ impl TemperaturePicture {
                 .map(|line| line.into_iter().map(|p| window.place(p)).collect())
                 .collect()
         };
+        let mesh = Mesh::of(picture);
         let levels = levels(climate, zero, step);
         let mut isotherms: Vec<Isotherm> = levels
             .into_iter()
             .map(|(temperature, factor, is_main)| Isotherm {
                 temperature,
                 is_main,
-                lines: place(isolines(picture, factor)),
+                lines: place(isolines(&mesh, factor)),
                 labels: [None; 2],
             })
             .collect();
         let dew = climate.dew.and_then(|dew| climate.factor(dew));
-        let dew_lines = dew.map_or_else(Vec::new, |factor| place(isolines(picture, factor)));
+        let dew_lines = dew.map_or_else(Vec::new, |factor| place(isolines(&mesh, factor)));
         let room = blocks(picture, &window, Filling::Room);
         let shown = window.shows(coldest);
         let (mut dew_labels, mut coldest_labels) = ([None; 2], [None; 2]);
