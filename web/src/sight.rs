@@ -10,7 +10,7 @@ use inchwise_core::detail::{Detail, Picture, drawn_detail};
 use inchwise_core::envelope::Place;
 use inchwise_core::evaluate::Evaluation;
 use inchwise_core::moisture::{ColdSpots, SpotPlace, UnknownReason};
-use inchwise_core::units::{RelativeHumidity, TemperatureFactor};
+use inchwise_core::units::TemperatureFactor;
 use js_sys::{Float64Array, Object, Reflect};
 use wasm_bindgen::prelude::JsValue;
 use web_sys::Worker;
@@ -48,8 +48,6 @@ pub struct Sight {
     pub chosen: Watched<Option<Place>>,
     /// Which of a body's cuts.
     pub cut: Watched<usize>,
-    /// The humidity of the room that is looked at.
-    pub humidity: Watched<RelativeHumidity>,
     /// What was seen last.
     pub seen: Watched<Option<Rc<Seen>>>,
     /// The factors known last, for what is being solved anew.
@@ -64,7 +62,6 @@ impl Default for Sight {
             is_open: Watched::new(false),
             chosen: Watched::new(None),
             cut: Watched::new(0),
-            humidity: Watched::new(RelativeHumidity::percent(35.0)),
             seen: Watched::new(None),
             last: Watched::new(Vec::new()),
             kept: Watched::new(None),

@@ -10,6 +10,7 @@ use inchwise_core::detail::{DetailMemory, Effort};
 use inchwise_core::evaluate::{Evaluation, evaluate_with};
 use inchwise_core::heat_loss::HeatLoss;
 use inchwise_core::tradeoff::{WallDepthPoint, point_of};
+use inchwise_core::units::RelativeHumidity;
 
 use crate::choices::Choices;
 use crate::drawing::geometry::swept_away;
@@ -227,6 +228,11 @@ impl State {
     /// Something about the choices as they stand.
     pub fn chosen_untracked<R>(self, at: impl FnOnce(&Design) -> R) -> R {
         self.design.with_untracked(at)
+    }
+
+    /// The humidity the room is to be held at; whoever asks is told when it changes.
+    pub fn humidity(self) -> RelativeHumidity {
+        self.look(|outcome| outcome.good.checked.design().target_humidity)
     }
 
     /// The last good evaluation; whoever asks is told when it changes.

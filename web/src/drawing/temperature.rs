@@ -92,7 +92,7 @@ fn climate(state: State) -> Climate {
         let design = outcome.good.checked.design();
         (design.indoor_temperature, design.outdoor_temperature)
     });
-    Climate { indoor, outdoor, dew: dew(indoor, state.sight.humidity.get()) }
+    Climate { indoor, outdoor, dew: dew(indoor, state.humidity()) }
 }
 
 /// Between two isotherms, kelvins, and where they are counted from: round numbers of what is shown.
@@ -191,7 +191,7 @@ fn parts(state: State, language: Language, place: Place) -> Vec<El> {
 fn shape(state: State, place: Place, held: Rc<[Handle]>) -> impl Fn() -> Shown + Clone + 'static {
     let kept: Rc<RefCell<Kept>> = Rc::default();
     move || {
-        let (climate, humidity) = (climate(state), state.sight.humidity.get());
+        let (climate, humidity) = (climate(state), state.humidity());
         let seen = state.sight.seen_of(place);
         let number = state.sight.cut.get();
         let picture = seen.as_ref().and_then(|seen| cut(seen, number));

@@ -1,6 +1,7 @@
 //! Where it drips first: the humidity of the room, the picture of a place, and all cold spots in
 //! order. Drops, a mould's ring and plain dots say it without colour.
 
+use inchwise_core::design::Field;
 use inchwise_core::envelope::Place;
 use inchwise_core::moisture::{ColdSpot, SpotPlace, SurfaceRisk, UnknownReason};
 use inchwise_core::units::RelativeHumidity;
@@ -45,7 +46,7 @@ fn word(language: Language, spot: &ColdSpot, humidity: RelativeHumidity) -> [&'s
 fn lines(state: State, language: Language) -> Vec<Line> {
     let notation = state.notation();
     let words = language.spots();
-    let humidity = state.sight.humidity.get();
+    let humidity = state.humidity();
     let spots = Spots::of(state);
     // More than all the water the air can hold is no limit.
     let limit = |limit: RelativeHumidity| notation.percent(limit.value().min(1.0));
@@ -147,31 +148,32 @@ fn in_a_sentence(name: &str) -> String {
 
 /// The slider of the room's humidity.
 fn humidity(state: State, language: Language) -> El {
-    let humidity = state.sight.humidity;
+    let range = Field::TargetHumidity.range();
+    let percent = |share: f64| (share * 100.0).round().to_string();
     let slider = el("input")
         .attr("type", "range")
         .attr("id", "humidity")
-        .attr("min", "5")
-        .attr("max", "95")
+        .attr("min", &percent(range.minimum))
+        .attr("max", &percent(range.maximum))
         .attr("step", "1")
         .test_id("humidity")
         .on("input", move |event| {
             if let Some(input) = input_of(&event) {
                 let percent = input.value_as_number();
                 if percent.is_finite() {
-                    humidity.set(RelativeHumidity::percent(percent));
+                    state.put(Field::TargetHumidity, Some(percent / 100.0));
                 }
             }
         });
     let shown = slider.clone();
     keep_up(Box::new(move || {
-        let percent = (humidity.get().value() * 100.0).round();
-        shown.property("value", &percent.to_string().into());
-        shown.set("aria-valuetext", &state.notation().percent(humidity.get().value()));
+        let humidity = state.humidity().value();
+        shown.property("value", &percent(humidity).into());
+        shown.set("aria-valuetext", &state.notation().percent(humidity));
     }));
     el("div").class("humidity").with(&[
         el("label").attr("for", "humidity").text(language.spots().humidity),
-        el("output").text_with(move || state.notation().percent(humidity.get().value())),
+        el("output").text_with(move || state.notation().percent(state.humidity().value())),
         slider,
     ])
 }
@@ -227,7 +229,7 @@ fn list(state: State, language: Language) -> El {
     let column = |name| el("th").attr("scope", "col").text(name);
     let head = el("tr").with(&[
         el("th").attr("scope", "col").text_with(move || {
-            let humidity = state.notation().percent(state.sight.humidity.get().value());
+            let humidity = state.notation().percent(state.humidity().value());
             words.place.with(&[&humidity])
         }),
         column(words.surface).class("number"),
@@ -299,7 +301,7 @@ impl Row {
             let chosen = matches!(place, SpotPlace::Detail(detail)
                 if state.sight.place(state) == Some(detail));
             whole.toggle("chosen", chosen);
-            let now = state.sight.humidity.get().value() * 100.0;
+            let now = state.humidity().value() * 100.0;
             bar.set_style("--now", &plain(now, 0, "%"));
         }));
         row
