@@ -95,8 +95,10 @@ const remounted = await visit.page.evaluate(async () => {
   for (let n = 0; n < 10; n++) {
     host.remove();
     await new Promise((resolve) => setTimeout(resolve, 50));
+    const ready = new Promise((resolve) => host.addEventListener("inchwise-ready", resolve, { once: true }));
     parent.insertBefore(host, next);
-    await new Promise((resolve) => host.addEventListener("inchwise-ready", resolve, { once: true }));
+    host.scrollIntoView();
+    await ready;
     await new Promise((resolve) => setTimeout(resolve, 1500));
   }
   return true;

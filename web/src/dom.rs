@@ -277,14 +277,20 @@ impl El {
     }
 
     /// Listens to an event.
-    pub fn on(self, event: &str, listen: impl FnMut(Event) + 'static) -> Self {
+    pub fn on(self, event: &'static str, listen: impl FnMut(Event) + 'static) -> Self {
         self.boxed_on(event, Box::new(listen))
     }
 
-    fn boxed_on(self, event: &str, listen: Box<dyn FnMut(Event)>) -> Self {
-        // The browser frees the listener together with the element it hangs on.
-        let listener = Closure::wrap(listen).into_js_value();
-        let _ = self.0.add_event_listener_with_callback(event, listener.unchecked_ref());
+    fn boxed_on(self, event: &'static str, listen: Box<dyn FnMut(Event)>) -> Self {
+        let listener = Closure::wrap(listen);
+        let heard = listener.as_ref().unchecked_ref();
+        let _ = self.0.add_event_listener_with_callback(event, heard);
+        // What listens holds elements, and they hold it: neither would ever go by itself.
+        let element = self.clone();
+        at_end(Box::new(move || {
+            let heard = listener.as_ref().unchecked_ref();
+            let _ = element.0.remove_event_listener_with_callback(event, heard);
+        }));
         self
     }
 }
