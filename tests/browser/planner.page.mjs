@@ -247,7 +247,7 @@ export class Planner {
 
   /** Moves the humidity that is looked at. */
   async setHumidity(percent) {
-    await this.host.getByTestId("humidity").fill(String(percent));
+    await this.host.getByTestId("room-humidity").fill(String(percent));
   }
 
   /** A handle in the temperature picture, by the key of what it changes. */

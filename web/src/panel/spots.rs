@@ -156,7 +156,7 @@ fn humidity(state: State, language: Language) -> El {
         .attr("min", &percent(range.minimum))
         .attr("max", &percent(range.maximum))
         .attr("step", "1")
-        .test_id("humidity")
+        .test_id("room-humidity")
         .on("input", move |event| {
             if let Some(input) = input_of(&event) {
                 let percent = input.value_as_number();
