@@ -277,9 +277,9 @@ choices! {
         /// Heat capacity of what stands in the room.
         contents: HeatCapacity, Contents, 0.0, 1e7, 1e4, 180e3;
         /// Voltage of the supply.
-        supply_voltage: ElectricPotential, SupplyVoltage, 100.0, 480.0, 1.0, 240.0;
+        supply_voltage: ElectricPotential, SupplyVoltage, 100.0, 480.0, 1.0, 120.0;
         /// Rating of the supply's breaker.
-        supply_current: ElectricCurrent, SupplyCurrent, 5.0, 200.0, 1.0, 20.0;
+        supply_current: ElectricCurrent, SupplyCurrent, 5.0, 200.0, 1.0, 15.0;
     }
     asked {
         /// Price of a kilowatt hour of electricity.
