@@ -18,7 +18,8 @@ const living = (name, steps) =>
     const planner = await new Planner(visit.page).ready();
     await planner.settled();
     await steps(planner, visit);
-    await visit.wasClean();
+    // These steps leap over parts that were never laid out, whose room is then only guessed.
+    await visit.wasQuiet();
     await visit.end();
   });
 

@@ -188,10 +188,8 @@ fn list(state: State, language: Language) -> El {
     let count = Watched::new(0);
     let mut rows: Vec<Row> = Vec::new();
     keep_up(Box::new(move || {
-        // Out of sight nothing is written while fields are awaited. What is settled is written at
-        // all times, so that nothing moves when it comes into sight.
-        let is_settled = state.look(|outcome| !outcome.is_refining());
-        if !state.sight.is_open.get() && !rows.is_empty() && !is_settled {
+        // Out of sight nothing is written; once there is something it may stay as it is.
+        if !state.sight.is_open.get() && !rows.is_empty() {
             return;
         }
         let lines = lines(state, language);
