@@ -95,7 +95,9 @@ function witness() {
   new PerformanceObserver((list) => {
     for (const entry of list.getEntries()) {
       if (entry.hadRecentInput) continue;
-      const moved = entry.sources.map(({ node }) => node?.id || node?.className || node?.nodeName);
+      // What stands in the element has no name here; where it was and went tells it.
+      const place = ({ x, y, width, height }) => [x, y, width, height].map(Math.round).join(" ");
+      const moved = entry.sources.map((moved) => `${place(moved.previousRect)} to ${place(moved.currentRect)}`);
       witnessed.shifts.push({ value: entry.value, moved });
     }
   }).observe({ type: "layout-shift", buffered: true });

@@ -2,6 +2,7 @@
 
 use crate::dom::{El, el};
 use crate::drawing;
+use crate::heights::know_heights;
 use crate::link::link_of;
 use crate::panel::{self, Places};
 use crate::state::State;
@@ -41,6 +42,7 @@ fn first(state: State, language: Language, further: &El) -> El {
 /// The further part.
 pub fn further_part(state: State, year: YearState, places: Places) -> El {
     let whole = el("div").class("further-part");
+    know_heights(whole.clone(), state);
     whole.children_with(move || {
         let language = state.language.get();
         vec![

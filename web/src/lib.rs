@@ -12,6 +12,7 @@ mod dom;
 pub mod drawing;
 mod first;
 mod further;
+mod heights;
 mod ledger;
 mod line;
 pub mod link;

@@ -187,9 +187,9 @@ fn list(state: State, language: Language) -> El {
     let with_all = Watched::new(false);
     let count = Watched::new(0);
     let mut rows: Vec<Row> = Vec::new();
+    let mut rest = 0;
     keep_up(Box::new(move || {
-        // Out of sight nothing is written; once there is something it may stay as it is.
-        if !state.sight.is_open.get() && !rows.is_empty() {
+        if state.sight.may_wait(&mut rest) && !rows.is_empty() {
             return;
         }
         let lines = lines(state, language);
