@@ -48,11 +48,13 @@ pub fn further_part(state: State, year: YearState, places: Places) -> El {
         vec![
             framed(state, "drawing close-up").child(&drawing::close_up(state, language)),
             framed(state, "drawing spots-part").child(&panel::spots(state, language)),
-            framed(state, "drawing ladder").child(&drawing::ladder(state, language)),
             framed(state, "drawing chart").child(&drawing::depth_chart(state, language)),
-            panel::folds(state, language),
+            el("div").class("side-column").with(&[
+                panel::folds(state, language),
+                framed(state, "drawing ladder").child(&drawing::ladder(state, language)),
+                panel::losses(state, language),
+            ]),
             panel::damp(state, language),
-            panel::losses(state, language),
             panel::year(year, language, places),
             panel::summary(state, language),
             panel::cautions(state, language),
