@@ -21,7 +21,7 @@ use crate::{
 const SHIM: &str = "embed.js";
 
 /// The parts of the first part's style sheet, in the order in which later rules win.
-const PLANNER_STYLES: [&str; 16] = [
+const PLANNER_STYLES: [&str; 13] = [
     "colours",
     "words",
     "answer",
@@ -29,14 +29,11 @@ const PLANNER_STYLES: [&str; 16] = [
     "sheet",
     "field",
     "options",
-    "folds",
-    "losses",
-    "cautions",
+    "foot",
     "widths",
     "print",
     "drawing",
     "grips",
-    "ladder-and-chart",
     "drawing-widths",
 ];
 
