@@ -2,7 +2,7 @@
 
 use crate::dom::{El, el};
 use crate::drawing;
-use crate::heights::know_heights;
+use crate::heights::Rests;
 use crate::link::link_of;
 use crate::panel::{self, Places};
 use crate::state::State;
@@ -42,22 +42,29 @@ fn first(state: State, language: Language, further: &El) -> El {
 /// The further part.
 pub fn further_part(state: State, year: YearState, places: Places) -> El {
     let whole = el("div").class("further-part");
-    know_heights(whole.clone(), state);
+    let rests = Rests::of(state, whole.clone());
     whole.children_with(move || {
         let language = state.language.get();
         vec![
-            framed(state, "drawing close-up").child(&drawing::close_up(state, language)),
-            framed(state, "drawing spots-part").child(&panel::spots(state, language)),
-            framed(state, "drawing chart").child(&drawing::depth_chart(state, language)),
+            rests.part(|| {
+                framed(state, "drawing close-up").child(&drawing::close_up(state, language))
+            }),
+            rests
+                .part(|| framed(state, "drawing spots-part").child(&panel::spots(state, language))),
+            rests.part(|| {
+                framed(state, "drawing chart").child(&drawing::depth_chart(state, language))
+            }),
             el("div").class("side-column").with(&[
-                panel::folds(state, language),
-                framed(state, "drawing ladder").child(&drawing::ladder(state, language)),
-                panel::losses(state, language),
+                rests.part(|| panel::folds(state, language)),
+                rests.part(|| {
+                    framed(state, "drawing ladder").child(&drawing::ladder(state, language))
+                }),
+                rests.part(|| panel::losses(state, language)),
             ]),
-            panel::damp(state, language),
-            panel::year(year, language, places),
-            panel::summary(state, language),
-            panel::cautions(state, language),
+            rests.part(|| panel::damp(state, language)),
+            rests.part(|| panel::year(year, language, places)),
+            rests.part(|| panel::summary(state, language)),
+            rests.part(|| panel::cautions(state, language)),
         ]
     })
 }

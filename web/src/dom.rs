@@ -116,6 +116,11 @@ impl El {
         let _ = self.0.toggle_attribute_with_force(name, on);
     }
 
+    /// The innermost element around it that matches.
+    pub fn closest(&self, selector: &str) -> Option<Self> {
+        self.0.closest(selector).ok().flatten().map(Self)
+    }
+
     /// Puts a class on or takes it off.
     pub fn toggle(&self, class: &str, on: bool) {
         let _ = self.0.class_list().toggle_with_force(class, on);

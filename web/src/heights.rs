@@ -1,52 +1,66 @@
-//! What is out of sight costs nothing while a slider moves: the style sheet lets it be passed over
-//! (`content-visibility`), and the browser keeps the room that it last took. So it is laid out in
-//! full before it is first seen, and once more whenever the planner comes to rest after a change:
-//! whoever leaps down the page then finds everything where it stays.
+//! What is out of sight costs nothing while a slider moves. Its content waits for a rest, and the
+//! style sheet lets it be passed over (`content-visibility`); the browser keeps the room that it
+//! last took. So it is laid out in full before it is first seen, and once more whenever the planner
+//! comes to rest after a change: whoever leaps down the page then finds everything where it stays.
 
 use std::time::Duration;
 
 use wasm_bindgen::JsCast;
 use wasm_bindgen::prelude::Closure;
 
-use crate::dom::{El, Waiting, listen_to_window, window};
-use crate::reactive::keep_up;
+use crate::dom::{El, Waiting, in_sight, listen_to_window, window};
+use crate::reactive::{Patience, Watched, keep_up};
 use crate::state::State;
 
-/// While this class stands nothing is passed over.
-const IN_FULL: &str = "in-full";
+/// While this class stands on the sheet, what is out of sight is passed over.
+const KNOWN: &str = "heights-known";
 
 /// The planner has come to rest when nothing has changed for so long.
 const REST: Duration = Duration::from_millis(200);
 
-/// Keeps the heights of all parts of `whole` known for as long as the present scope stands.
-pub fn know_heights(whole: El, state: State) {
-    whole.toggle(IN_FULL, true);
-    let waiting = Waiting::new();
-    let at_rest = move || {
-        let whole = whole.clone();
-        let rest = move || {
-            state.sight.rests.update(|rests| *rests = rests.wrapping_add(1));
-            lay_out(whole);
-        };
-        waiting.after(REST, Box::new(rest));
-    };
-    let resized = at_rest.clone();
-    listen_to_window("resize", Box::new(resized));
-    keep_up(Box::new(move || {
-        state.choices();
-        state.curve.track();
-        state.year.track();
-        state.sight.seen.track();
-        if !state.look(|outcome| outcome.is_refining()) {
-            at_rest();
-        }
-    }));
-}
+/// How often the planner came to rest.
+#[derive(Clone, Copy)]
+pub struct Rests(Watched<u32>);
 
-/// Lays everything out for one frame. The browser notes what room it takes at the frame's end.
-fn lay_out(whole: El) {
-    whole.toggle(IN_FULL, true);
-    at_next_frame(move || at_next_frame(move || whole.toggle(IN_FULL, false)));
+impl Rests {
+    /// Counts rests for as long as the present scope stands, and keeps the heights of all parts of
+    /// `whole` known.
+    pub fn of(state: State, whole: El) -> Self {
+        let rests = Self(Watched::new(0));
+        let waiting = Waiting::new();
+        let at_rest = move || {
+            let whole = whole.clone();
+            waiting.after(REST, Box::new(move || rests.come(&whole)));
+        };
+        let resized = at_rest.clone();
+        listen_to_window("resize", Box::new(resized));
+        keep_up(Box::new(move || {
+            state.choices();
+            state.curve.track();
+            state.year.track();
+            state.sight.seen.track();
+            if !state.look(|outcome| outcome.is_refining()) {
+                at_rest();
+            }
+        }));
+        rests
+    }
+
+    /// A part of the page that is brought up to date while it is in sight, and at each rest.
+    pub fn part(self, make: impl FnOnce() -> El) -> El {
+        let seen = Watched::new(true);
+        let part = Patience { in_sight: seen, rests: self.0 }.over(make);
+        in_sight(&part, seen);
+        part
+    }
+
+    fn come(self, whole: &El) {
+        self.0.update(|rests| *rests = rests.wrapping_add(1));
+        let Some(sheet) = whole.closest(".sheet") else { return };
+        // Laid out for one frame; the browser notes what room each part takes at the frame's end.
+        sheet.toggle(KNOWN, false);
+        at_next_frame(move || at_next_frame(move || sheet.toggle(KNOWN, true)));
+    }
 }
 
 fn at_next_frame(act: impl FnOnce() + 'static) {

@@ -5,7 +5,7 @@
 //! once for each type.
 
 use std::any::Any;
-use std::cell::RefCell;
+use std::cell::{Cell, RefCell};
 use std::marker::PhantomData;
 use std::rc::Rc;
 
@@ -106,9 +106,57 @@ impl<T: Clone + 'static> Watched<T> {
     }
 }
 
-/// Runs at once, and again after each change of what it read, as long as its scope stands.
+/// Runs at once, and again after each change of what it read, as long as its scope stands. In a
+/// patient part of the page it waits while that part may wait.
 pub fn keep_up(mut update: Box<dyn FnMut()>) {
-    keep(Rc::new(RenderEffect::new(move |_: Option<()>| update())));
+    let Some(patience) = PRESENT.get() else {
+        keep(Rc::new(RenderEffect::new(move |_: Option<()>| update())));
+        return;
+    };
+    // What a run made must outlive the runs that only wait.
+    let made = Scope::new();
+    let mut last = None;
+    keep(Rc::new(RenderEffect::new(move |_: Option<()>| {
+        if !patience.may_wait(&mut last) {
+            made.end();
+            made.with(|| patience.over(&mut update));
+        }
+    })));
+}
+
+/// For whom what keeps up may wait: a part of the page is brought up to date while it is in sight,
+/// and whenever the planner comes to rest.
+#[derive(Clone, Copy)]
+pub struct Patience {
+    /// Whether the part is in sight.
+    pub in_sight: Watched<bool>,
+    /// How often the planner came to rest.
+    pub rests: Watched<u32>,
+}
+
+thread_local! {
+    /// Over what is being made or brought up to date.
+    static PRESENT: Cell<Option<Patience>> = const { Cell::new(None) };
+}
+
+impl Patience {
+    /// Makes something that keeps up patiently.
+    pub fn over<R>(self, make: impl FnOnce() -> R) -> R {
+        let before = PRESENT.replace(Some(self));
+        let made = make();
+        PRESENT.set(before);
+        made
+    }
+
+    /// Whether it may wait that was last brought up to date at the rest of this number.
+    fn may_wait(self, last: &mut Option<u32>) -> bool {
+        if self.in_sight.get() {
+            *last = None;
+            return false;
+        }
+        let rests = self.rests.get();
+        last.replace(rests) == Some(rests)
+    }
 }
 
 struct AtEnd(Option<Box<dyn FnOnce()>>);
@@ -185,6 +233,26 @@ mod tests {
             assert_eq!(one.update_untracked(|value| std::mem::replace(value, 5)), Some(2));
             assert_eq!(other.with_untracked(|value| *value), 5);
         });
+    }
+
+    #[test]
+    fn out_of_sight_it_waits_for_a_rest() {
+        let scope = Scope::new();
+        scope.with(|| {
+            let patience = Patience { in_sight: Watched::new(true), rests: Watched::new(0) };
+            let mut last = None;
+            assert!(!patience.may_wait(&mut last), "in sight it never waits");
+            patience.in_sight.set(false);
+            assert!(!patience.may_wait(&mut last), "nothing it was brought up to date at is known");
+            assert!(patience.may_wait(&mut last));
+            patience.rests.set(1);
+            assert!(!patience.may_wait(&mut last), "a rest has come");
+            assert!(patience.may_wait(&mut last));
+            assert!(PRESENT.get().is_none());
+            patience.over(|| assert!(PRESENT.get().is_some()));
+            assert!(PRESENT.get().is_none(), "patience is over what is made in it alone");
+        });
+        scope.end();
     }
 
     #[test]

@@ -44,8 +44,6 @@ impl Seen {
 pub struct Sight {
     /// Whether the picture is on screen.
     pub is_open: Watched<bool>,
-    /// How often the planner came to rest. What is out of sight is brought up to date then.
-    pub rests: Watched<u32>,
     /// The place that was chosen; the coldest where none was.
     pub chosen: Watched<Option<Place>>,
     /// Which of a body's cuts.
@@ -62,7 +60,6 @@ impl Default for Sight {
     fn default() -> Self {
         Self {
             is_open: Watched::new(false),
-            rests: Watched::new(0),
             chosen: Watched::new(None),
             cut: Watched::new(0),
             seen: Watched::new(None),
@@ -130,16 +127,6 @@ impl Spots {
 }
 
 impl Sight {
-    /// Whether something that was last brought up to date at the rest of this number may wait: it
-    /// is out of sight, and the planner has not come to rest since. Notes the present rest.
-    pub fn may_wait(self, last: &mut u32) -> bool {
-        if self.is_open.get() {
-            return false;
-        }
-        let rests = self.rests.get();
-        std::mem::replace(last, rests) == rests
-    }
-
     /// The place that is looked at: the chosen one if the design has it, else the coldest.
     pub fn place(self, state: State) -> Option<Place> {
         let chosen = self.chosen.get();

@@ -125,12 +125,8 @@ pub fn temperature(state: State, language: Language) -> El {
     let scope = Scope::present();
     let whole = holder.clone();
     let mut last = None;
-    let mut rest = 0;
     let mut before: Option<Scope> = None;
     keep_up(Box::new(move || {
-        if state.sight.may_wait(&mut rest) && last.is_some() {
-            return;
-        }
         let place = state.sight.place(state);
         if place == last && before.is_some() {
             return;

@@ -187,11 +187,7 @@ fn list(state: State, language: Language) -> El {
     let with_all = Watched::new(false);
     let count = Watched::new(0);
     let mut rows: Vec<Row> = Vec::new();
-    let mut rest = 0;
     keep_up(Box::new(move || {
-        if state.sight.may_wait(&mut rest) && !rows.is_empty() {
-            return;
-        }
         let lines = lines(state, language);
         let before: Vec<SpotPlace> = rows.iter().map(|row| row.place).collect();
         let mut known = std::mem::take(&mut rows);
