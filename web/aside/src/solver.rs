@@ -88,16 +88,17 @@ impl Solver {
             let room = Room::of(&checked);
             let places = Envelope::of(&checked, &room.clear).places;
             self.look = Some(checked.clone());
-            let order = if request == ONLY_SEEN { Vec::new() } else { self.order(&places) };
+            let is_known = request == ONLY_SEEN;
+            let depths = if is_known { &[] } else { depths };
             Job {
                 request,
                 checked,
-                order,
+                order: if is_known { Vec::new() } else { self.order(&places) },
                 places,
                 next_place: 0,
                 next_point: 0,
                 depths: depths.iter().map(|&depth| Length::new(depth)).collect(),
-                done: request == ONLY_SEEN,
+                done: is_known,
             }
         });
     }
