@@ -180,13 +180,15 @@ mod tests {
             side_wall_foam: Length::mm(89.0),
             end_wall_treatment: EndWallTreatment::DropCeiling,
             personnel_door: PersonnelDoor::None,
+            frame_position: FramePosition::OverTroughs,
             measured_width: Some(Length::mm(2349.0)),
             ..Design::default()
         };
         let link = link_of(&design);
         assert_eq!(
             link,
-            "v=1&box=40_high_cube&end_wall_treatment=drop_ceiling&personnel_door=none&\
+            "v=1&box=40_high_cube&end_wall_treatment=drop_ceiling&\
+             frame_position=over_troughs&personnel_door=none&\
              side_wall_foam_mm=89&measured_width_mm=2349"
         );
         assert_eq!(design_of_link(&link), Ok(design));

@@ -122,6 +122,7 @@ mod tests {
             box_size: BoxSize::FortyHighCube,
             end_wall_treatment: EndWallTreatment::DropCeiling,
             personnel_door: PersonnelDoor::None,
+            frame_position: FramePosition::OverTroughs,
             measured_width: Some(Length::mm(2347.0)),
             ..Design::default()
         };
