@@ -1,8 +1,10 @@
-//! What drawing the sheet flat leaves out: studs and joists of the default design over the true
-//! corrugation, `cargo run --release -p inchwise-core --example corrugation`.
+//! What our details leave out of the sheet's waves: studs and joists of the default design over the
+//! true corrugation on fine cells, `cargo run --release -p inchwise-core --example corrugation`.
 //!
 //! Prints a line of tab-separated figures per case. Two waves are drawn, cut through the middle of
-//! flats, where no heat crosses; ψ is the loss with the member less the loss without it.
+//! flats, where no heat crosses; ψ is the loss with the member less the loss without it. The detail
+//! they are held against has the sheet flat where the member stands on a crest, and as it is where it
+//! stands over a trough.
 
 use std::process::ExitCode;
 
@@ -11,7 +13,7 @@ use inchwise_core::conduction::{
     Shape, Side, refine_until, solve,
 };
 use inchwise_core::design::{CheckedDesign, Surface};
-use inchwise_core::detail::{Detail, FrameSlice, OUTDOORS, OUTSIDE, ROOM, Surfaces};
+use inchwise_core::detail::{Detail, FrameSlice, OUTDOORS, OUTSIDE, ROOM, Surfaces, Trough};
 use inchwise_core::freight_box::Corrugation;
 use inchwise_core::material::STEEL;
 use inchwise_core::units::{Length, Temperature, TemperatureDifference};
@@ -130,26 +132,29 @@ impl Section {
 }
 
 fn study(name: &str, slice: FrameSlice, sheet: Corrugation) -> Result<(), ConductionError> {
-    let flat = Detail::FrameLine(slice).solve()?;
-    let psi_flat = flat.linear_transmittance().value();
     let stand_off = 1000.0 * slice.stand_off.value();
-    for (over_name, over) in [("crest", Over::Crest), ("trough", Over::Trough)] {
+    let over_trough = slice.over(Trough { sheet, foam_follows: false });
+    for (over_name, over, detail) in
+        [("crest", Over::Crest, slice), ("trough", Over::Trough, over_trough)]
+    {
+        let drawn = Detail::FrameLine(detail).solve()?;
+        let psi_drawn = drawn.linear_transmittance().value();
         let section = Section { slice, sheet, over };
         let (with, without, factor, cells) = section.solve()?;
         let psi = with - without;
         let plain = without / (2.0 * sheet.pitch().value());
         let wall = |psi: f64| plain + psi / slice.spacing.value();
         println!(
-            "{name}\t{stand_off}\t{over_name}\t{cells}\t{psi_flat:.4}\t{psi:.4}\t{:+.1}\t{:+.2}",
-            100.0 * (wall(psi) / wall(psi_flat) - 1.0),
-            50.0 * (factor - flat.temperature_factor.value()),
+            "{name}\t{stand_off}\t{over_name}\t{cells}\t{psi_drawn:.4}\t{psi:.4}\t{:+.1}\t{:+.2}",
+            100.0 * (wall(psi) / wall(psi_drawn) - 1.0),
+            50.0 * (factor - drawn.temperature_factor.value()),
         );
     }
     Ok(())
 }
 
 fn main() -> ExitCode {
-    println!("member\tstand_off_mm\tover\tcells\tpsi_flat\tpsi\twall_u_percent\tkelvin_at_50");
+    println!("member\tstand_off_mm\tover\tcells\tpsi_drawn\tpsi\twall_u_percent\tkelvin_at_50");
     let checked = CheckedDesign::default();
     let freight_box = checked.freight_box();
     let run = || -> Result<(), ConductionError> {

@@ -1,6 +1,6 @@
 //! Asks the worker for the fields that the present design lacks.
 
-use inchwise_aside::pack_design;
+use inchwise_aside::{ONLY_SEEN, pack_design};
 use js_sys::{Float64Array, Object, Reflect};
 use wasm_bindgen::prelude::JsValue;
 use web_sys::Worker;
@@ -41,7 +41,8 @@ impl Aside {
         untracked(|| self.ask(true));
     }
 
-    /// Asks for the present design, unless nothing of it is lacking.
+    /// Asks for the present design, unless nothing of it is lacking. The further part may look at a
+    /// picture of it all the same: where there is one, the worker is told then, too.
     fn ask(self, again: bool) {
         let (is_lawful, is_lacking) =
             self.state.look(|outcome| (outcome.errors.is_empty(), outcome.is_refining()));
@@ -50,24 +51,28 @@ impl Aside {
             .state
             .curve
             .with_untracked(|curve| curve.as_ref().is_none_or(|(known, _)| *known != key));
-        if !is_lawful || !(is_lacking || with_curve || again) {
+        let lacks = is_lacking || with_curve || again;
+        let is_followed = self.told.with_untracked(Option::is_some);
+        if !is_lawful || !(lacks || is_followed) {
             return;
         }
         let curve = (with_curve || again).then_some(key.1);
         let request = self.state.look(|outcome: &Outcome| Request {
-            number: self.ledger.next_number(),
+            number: if lacks { self.ledger.next_number() } else { ONLY_SEEN },
             design: pack_design(outcome.good.checked.design()),
             curve,
         });
         let sweep: Vec<f64> =
             curve.iter().flat_map(|&units| depths(&key.0, units)).map(|d| d.value()).collect();
         self.worker.with_untracked(|worker| post(worker, &request, &sweep));
-        self.told.with_untracked(|told| {
-            if let Some(told) = told {
-                told(&request);
-            }
-        });
-        self.ledger.note(request);
+        if lacks {
+            self.told.with_untracked(|told| {
+                if let Some(told) = told {
+                    told(&request);
+                }
+            });
+            self.ledger.note(request);
+        }
     }
 }
 

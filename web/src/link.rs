@@ -5,8 +5,8 @@
 //! the default design is written, so a link says what was chosen and nothing else.
 
 use inchwise_core::design::{
-    DamperScreen, Design, EndWallTreatment, FanGiven, Field, FoamMeasure, LiningMaterial,
-    PersonnelDoor, RoomUse, Wall, WeatherCover,
+    DamperScreen, Design, EndWallTreatment, FanGiven, Field, FoamMeasure, FramePosition,
+    LiningMaterial, PersonnelDoor, RoomUse, Wall, WeatherCover,
 };
 use inchwise_core::freight_box::BoxSize;
 use inchwise_wire::{field_key, from_si, to_si};
@@ -49,11 +49,12 @@ impl NoDesign {
 }
 
 /// The named options of a design by key, as text.
-fn options(design: &Design) -> [(&'static str, &'static str); 10] {
+fn options(design: &Design) -> [(&'static str, &'static str); 11] {
     [
         ("box", design.box_size.key()),
         ("end_wall_treatment", design.end_wall_treatment.key()),
         ("foam_measure", design.foam_measure.key()),
+        ("frame_position", design.frame_position.key()),
         ("lining_material", design.lining_material.key()),
         ("personnel_door", design.personnel_door.key()),
         ("window_wall", design.window_wall.key()),
@@ -126,6 +127,9 @@ fn put(design: &mut Design, key: &str, value: &str) -> Result<(), NoDesign> {
             design.end_wall_treatment = EndWallTreatment::from_key(value).ok_or_else(bad)?;
         }
         "foam_measure" => design.foam_measure = FoamMeasure::from_key(value).ok_or_else(bad)?,
+        "frame_position" => {
+            design.frame_position = FramePosition::from_key(value).ok_or_else(bad)?;
+        }
         "lining_material" => {
             design.lining_material = LiningMaterial::from_key(value).ok_or_else(bad)?;
         }
@@ -176,13 +180,15 @@ mod tests {
             side_wall_foam: Length::mm(89.0),
             end_wall_treatment: EndWallTreatment::DropCeiling,
             personnel_door: PersonnelDoor::None,
+            frame_position: FramePosition::OverTroughs,
             measured_width: Some(Length::mm(2349.0)),
             ..Design::default()
         };
         let link = link_of(&design);
         assert_eq!(
             link,
-            "v=1&box=40_high_cube&end_wall_treatment=drop_ceiling&personnel_door=none&\
+            "v=1&box=40_high_cube&end_wall_treatment=drop_ceiling&\
+             frame_position=over_troughs&personnel_door=none&\
              side_wall_foam_mm=89&measured_width_mm=2349"
         );
         assert_eq!(design_of_link(&link), Ok(design));

@@ -206,6 +206,13 @@ impl Problem {
         }
     }
 
+    /// The conductivity of what is painted at a point, whether or not the air has it.
+    pub fn conductivity_at(&self, point: Point) -> ThermalConductivity {
+        let (at, axes) = (point.array(), self.axes());
+        let painted = self.paints.iter().rev().find(|paint| paint.shape.contains(at, axes));
+        painted.map_or(self.background, |paint| paint.conductivity)
+    }
+
     /// How many environments the problem speaks of: one more than the highest number.
     pub fn environments(&self) -> usize {
         let of_air = self.air.iter().map(|region| region.environment.0 + 1);

@@ -57,6 +57,21 @@ options! {
 }
 
 options! {
+    /// Where studs and joists stand over the waves of the sheet.
+    FramePosition {
+        /// Wherever their spacing puts them: each is reckoned to stand on an inner crest, where the
+        /// steel is nearest and the loss greatest.
+        #[default]
+        OnCrests = "on_crests",
+        /// Each moved to the nearest trough, over its middle, so that the depth of the wave stands
+        /// between sheet and flange. There are as many members as their spacing asks for. Where troughs
+        /// are filled no member loses more there than on a crest; a member buried by foam that follows
+        /// the sheet has less foam before it over a trough, and may.
+        OverTroughs = "over_troughs",
+    }
+}
+
+options! {
     /// The board that covers the foam.
     LiningMaterial {
         /// Plywood.

@@ -4,8 +4,8 @@
 //! property tests.
 
 use super::choice::{
-    DamperScreen, EndWallTreatment, FanGiven, FoamMeasure, LiningMaterial, PersonnelDoor, RoomUse,
-    Wall, WeatherCover,
+    DamperScreen, EndWallTreatment, FanGiven, FoamMeasure, FramePosition, LiningMaterial,
+    PersonnelDoor, RoomUse, Wall, WeatherCover,
 };
 use crate::freight_box::BoxSize;
 use crate::units::{
@@ -155,6 +155,8 @@ macro_rules! fields {
             pub end_wall_treatment: EndWallTreatment,
             /// From where the foam depth is measured.
             pub foam_measure: FoamMeasure,
+            /// Where studs and joists stand over the waves of the sheet.
+            pub frame_position: FramePosition,
             /// The board that covers the foam.
             pub lining_material: LiningMaterial,
             /// Whether there is a personnel door, and where.
@@ -179,6 +181,7 @@ macro_rules! fields {
                     box_size: BoxSize::default(),
                     end_wall_treatment: EndWallTreatment::default(),
                     foam_measure: FoamMeasure::default(),
+                    frame_position: FramePosition::default(),
                     lining_material: LiningMaterial::default(),
                     personnel_door: PersonnelDoor::default(),
                     window_wall: Wall::LeftSide,

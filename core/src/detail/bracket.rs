@@ -22,7 +22,8 @@ const HEAD_GAP: Length = Length::mm(10.0);
 pub struct BracketBody {
     /// The edge it stands in.
     pub edge: EdgeSection,
-    /// The stud.
+    /// The stud, before the flat sheet of the edge whatever it stands over: what the bracket adds is
+    /// judged against the same stud.
     pub stud: FrameSlice,
     /// Thickness of the pad; zero for steel on steel.
     pub pad: Length,

@@ -232,7 +232,7 @@ pub fn detail_at(
         Place::FrameLine(surface) => Detail::FrameLine(FrameSlice::of(checked, surface)),
         Place::StudHead => {
             let edge = roof_edge(checked, Surface::SideWall);
-            let stud = FrameSlice::of(checked, Surface::SideWall);
+            let stud = FrameSlice::on_a_crest(checked, Surface::SideWall);
             Detail::Bracket(BracketBody {
                 edge,
                 stud,

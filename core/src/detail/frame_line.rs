@@ -1,17 +1,20 @@
 //! The slice across a stud or a ceiling joist: sheet, foam, C-section, air gap, lining.
 
 use super::build_up::BuildUp;
-use super::model::{Drawing, Model, ROOM, Surfaces};
+use super::model::{Drawing, Model, OUTDOORS, OUTSIDE, ROOM, Surfaces};
+use super::trough::Trough;
 use crate::conduction::{CellSizes, Point, Problem, Side};
 use crate::design::{CheckedDesign, Surface};
+use crate::envelope::air_layer_conductivity;
 use crate::material::STEEL;
 use crate::units::{HeatTransferCoefficient, Length};
 
 /// Everything the field across one frame member depends on, and nothing else.
 ///
-/// The sheet is taken as flat at its inner crests: a stud stands off the crests, and the troughs
-/// behind it would only help. The web stands in the middle of one spacing, so that the cut sides
-/// lie where no heat crosses.
+/// A member that may stand anywhere is taken to stand on a crest, and the sheet as flat at its inner
+/// crests. There the web stands in the middle of one spacing, so that the cut sides lie where no heat
+/// crosses. Over a trough the sheet is drawn as it waves ([`Trough`]), the middle of the flanges over
+/// that of the trough, and ψ is what the section loses more than without the member.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct FrameSlice {
     /// The surface it crosses.
@@ -24,8 +27,10 @@ pub struct FrameSlice {
     pub flange: Length,
     /// Its sheet thickness.
     pub steel_thickness: Length,
-    /// From one member to the next.
+    /// From one member to the next as drawn: over a trough two waves, whatever the spacing chosen.
     pub spacing: Length,
+    /// The waves behind it, where it stands over a trough.
+    pub trough: Option<Trough>,
 }
 
 /// Number of the mark in the middle of the inner flange.
@@ -36,6 +41,18 @@ pub const OUTER_FLANGE: usize = 1;
 impl FrameSlice {
     /// The slice of a framed surface of a design.
     pub fn of(checked: &CheckedDesign, surface: Surface) -> Self {
+        let on_a_crest = Self::on_a_crest(checked, surface);
+        Trough::of(checked, surface).map_or(on_a_crest, |trough| on_a_crest.over(trough))
+    }
+
+    /// The same with its member over a trough.
+    #[must_use]
+    pub fn over(self, trough: Trough) -> Self {
+        Self { spacing: trough.width(), trough: Some(trough), ..self }
+    }
+
+    /// The same if its members stood on crests, the sheet flat.
+    pub fn on_a_crest(checked: &CheckedDesign, surface: Surface) -> Self {
         let design = checked.design();
         let stack = design.stack(surface);
         let (steel_thickness, spacing) = if surface == Surface::Ceiling {
@@ -50,43 +67,90 @@ impl FrameSlice {
             flange: design.flange_width,
             steel_thickness,
             spacing,
+            trough: None,
         }
     }
 
     /// Where the web stands along the slice.
     pub fn web_at(&self) -> Length {
-        self.spacing / 2.0
+        match &self.trough {
+            None => self.spacing / 2.0,
+            Some(_) => (self.spacing - self.flange) / 2.0,
+        }
     }
-}
 
-impl Model for FrameSlice {
-    /// x along the wall, y from outdoors to the room, y = 0 on the sheet's inner face.
-    fn problem(&self, surfaces: Surfaces) -> Problem {
+    /// The outermost steel.
+    pub fn bottom(&self) -> Length {
+        self.trough.map_or(-self.build_up.sheet, |trough| trough.bottom())
+    }
+
+    fn draw_layers(&self, drawing: &mut Drawing) {
         let build_up = &self.build_up;
         let along = [Length::ZERO, self.spacing];
-        let mut drawing = Drawing::section(
-            along,
-            [-build_up.sheet, build_up.face()],
-            build_up.foam_conductivity,
-            CellSizes::new(Length::mm(1.0), Length::mm(16.0)),
-        );
-        drawing.fill(along, build_up.sheet_span(), STEEL.conductivity);
-        drawing.fill(along, build_up.gap_span(), build_up.gap_conductivity());
+        let (foam, lining_back) = (build_up.foam, build_up.lining_back);
+        match &self.trough {
+            Some(trough) if trough.foam_follows => {
+                // Thinner layers of air let more heat through: the deepest is on the safe side.
+                let gap = trough.deepest_air(foam, lining_back);
+                if gap > Length::ZERO {
+                    let air = air_layer_conductivity(gap, build_up.direction);
+                    drawing.fill_outline(trough.air_over(foam, lining_back), air);
+                }
+            }
+            _ => drawing.fill(along, build_up.gap_span(), build_up.gap_conductivity()),
+        }
+        match &self.trough {
+            Some(trough) => drawing.fill_outline(trough.steel(), STEEL.conductivity),
+            None => drawing.fill(along, build_up.sheet_span(), STEEL.conductivity),
+        }
         drawing.fill(along, build_up.lining_span(), build_up.lining_conductivity);
+    }
+
+    fn draw_member(&self, drawing: &mut Drawing) {
         let (web, thin) = (self.web_at(), self.steel_thickness);
         let (outer, inner) = (self.stand_off, self.stand_off + self.member);
         let flange = [web, web + self.flange];
         drawing.fill([web, web + thin], [outer, inner], STEEL.conductivity);
         drawing.fill(flange, [outer, outer + thin], STEEL.conductivity);
         drawing.fill(flange, [inner - thin, inner], STEEL.conductivity);
+    }
+
+    /// The section with its member or without.
+    fn section(&self, surfaces: Surfaces, with_member: bool) -> Problem {
+        let build_up = &self.build_up;
+        let cells = CellSizes::new(Length::mm(1.0), Length::mm(16.0));
+        let (along, across) = ([Length::ZERO, self.spacing], [self.bottom(), build_up.face()]);
+        let mut drawing = Drawing::section(along, across, build_up.foam_conductivity, cells);
+        self.draw_layers(&mut drawing);
+        if with_member {
+            self.draw_member(&mut drawing);
+        }
+        if let Some(trough) = &self.trough {
+            let below = self.bottom() - Length::mm(1.0);
+            drawing.open_outline(trough.outdoors(below), OUTDOORS, OUTSIDE);
+        }
         drawing.expose_outdoors(Side::YMinimum);
         let mut problem = drawing.finish();
         problem.expose(Side::YMaximum, ROOM, surfaces.inside(build_up.direction));
         problem
     }
+}
+
+impl Model for FrameSlice {
+    /// x along the wall, y from outdoors to the room, y = 0 on the sheet's inner face.
+    fn problem(&self, surfaces: Surfaces) -> Problem {
+        self.section(surfaces, true)
+    }
 
     fn flanking(&self) -> HeatTransferCoefficient {
-        self.build_up.transmittance() * (self.spacing * Length::new(1.0))
+        match self.trough {
+            None => self.build_up.transmittance() * (self.spacing * Length::new(1.0)),
+            Some(_) => HeatTransferCoefficient::ZERO,
+        }
+    }
+
+    fn flanking_problem(&self) -> Option<Problem> {
+        self.trough.map(|_| self.section(Surfaces::Ordinary, false))
     }
 
     fn points(&self) -> Vec<Point> {

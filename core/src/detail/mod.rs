@@ -22,6 +22,7 @@ mod picture;
 mod set;
 mod sleeve;
 mod solving;
+mod trough;
 mod view;
 
 pub use bottom_corner::*;
@@ -41,4 +42,5 @@ pub use picture::*;
 pub use set::*;
 pub use sleeve::*;
 pub use solving::*;
+pub use trough::*;
 pub use view::*;

@@ -1,7 +1,8 @@
 //! What every drawn detail is, and what its field says of it.
 
 use crate::conduction::{
-    Accuracy, Block, CellSizes, Dimensions, Environment, Point, Problem, Side, SurfaceResistances,
+    Accuracy, Axis, Block, CellSizes, Dimensions, Environment, Point, Problem, Shape, Side,
+    SurfaceResistances,
 };
 use crate::envelope::{DAMP_SURFACE_RESISTANCE, HeatFlow, OUTSIDE_SURFACE_RESISTANCE};
 use crate::units::{
@@ -83,6 +84,11 @@ impl Drawing {
         }
     }
 
+    /// Fills a polygon of a section.
+    pub fn fill_outline(&mut self, outline: Vec<[Length; 2]>, conductivity: ThermalConductivity) {
+        self.problem.paint(prism(outline), conductivity);
+    }
+
     /// Fills a block of a body.
     pub fn fill_block(&mut self, x: Span, y: Span, z: Span, conductivity: ThermalConductivity) {
         if let Some(block) = block(x, y, z) {
@@ -101,6 +107,16 @@ impl Drawing {
         if x[0] < x[1] && y[0] < y[1] {
             self.problem.open_to(Block::flat(x[0], y[0], x[1], y[1]), environment, resistances);
         }
+    }
+
+    /// Gives a polygon of a section to an environment.
+    pub fn open_outline(
+        &mut self,
+        outline: Vec<[Length; 2]>,
+        environment: Environment,
+        resistances: SurfaceResistances,
+    ) {
+        self.problem.open_to(prism(outline), environment, resistances);
     }
 
     /// Gives a block of a body to an environment.
@@ -126,6 +142,10 @@ impl Drawing {
     pub fn finish(self) -> Problem {
         self.problem
     }
+}
+
+fn prism(outline: Vec<[Length; 2]>) -> Shape {
+    Shape::Prism { axis: Axis::Z, outline, from: Length::ZERO, to: Length::new(1.0) }
 }
 
 fn block(x: Span, y: Span, z: Span) -> Option<Block> {
@@ -186,8 +206,14 @@ pub trait Model {
     /// The problem with the given surfaces.
     fn problem(&self, surfaces: Surfaces) -> Problem;
 
-    /// What the plain areas and lines in the model would lose by themselves.
+    /// What the plane layers and lines in the model would lose by themselves.
     fn flanking(&self) -> HeatTransferCoefficient;
+
+    /// The model without what is judged, where what is beside that are no plane layers: what it
+    /// loses, solved, counts as flanking as well.
+    fn flanking_problem(&self) -> Option<Problem> {
+        None
+    }
 
     /// Points whose temperature is of interest.
     fn points(&self) -> Vec<Point> {

@@ -7,8 +7,7 @@ use super::detail::Detail;
 use super::model::{ROOM, Surfaces, accuracy_to_look_at};
 use super::view::View;
 use crate::conduction::{
-    Axis, ConductionError, ExposedSide, FactorSpot, Grid, Point, Problem, Section, Side, Solution,
-    solve,
+    Axis, ConductionError, FactorSpot, Grid, Point, Problem, Section, Side, Solution, solve,
 };
 use crate::material::{GYPSUM_BOARD, PLYWOOD, RIGID_PLASTIC, STEEL};
 use crate::units::{Length, Temperature, TemperatureFactor, ThermalConductivity};
@@ -49,20 +48,18 @@ impl Filling {
         !matches!(self, Self::Room | Self::Outdoors)
     }
 
-    fn of(grid: &Grid, cell: usize, foam: ThermalConductivity) -> Self {
-        match grid.conductivity(cell) {
-            None if grid.air(cell) == Some(ROOM) => Self::Room,
-            None => Self::Outdoors,
-            Some(conductivity) if conductivity == foam => Self::Foam,
-            Some(conductivity) if conductivity == STEEL.conductivity => Self::Steel,
-            Some(conductivity) if conductivity == RIGID_PLASTIC.conductivity => Self::Plastic,
-            Some(conductivity)
-                if conductivity == PLYWOOD.conductivity
-                    || conductivity == GYPSUM_BOARD.conductivity =>
-            {
-                Self::Board
-            }
-            Some(_) => Self::Other,
+    /// What a conductivity in a section or body over this foam is that of.
+    fn of(conductivity: ThermalConductivity, foam: ThermalConductivity) -> Self {
+        if conductivity == foam {
+            Self::Foam
+        } else if conductivity == STEEL.conductivity {
+            Self::Steel
+        } else if conductivity == RIGID_PLASTIC.conductivity {
+            Self::Plastic
+        } else if [PLYWOOD, GYPSUM_BOARD].map(|board| board.conductivity).contains(&conductivity) {
+            Self::Board
+        } else {
+            Self::Other
         }
     }
 }
@@ -87,8 +84,7 @@ pub struct Picture {
 #[derive(Clone, Debug)]
 pub struct DampField {
     detail: Detail,
-    foam: ThermalConductivity,
-    exposed: Vec<ExposedSide>,
+    problem: Problem,
     pub(super) solution: Solution,
 }
 
@@ -100,8 +96,7 @@ impl Detail {
     pub fn damp_field(&self) -> Result<DampField, ConductionError> {
         let problem = self.problem(Surfaces::Damp);
         let solution = solve(&problem, &accuracy_to_look_at())?;
-        let Problem { background: foam, exposed, .. } = problem;
-        Ok(DampField { detail: *self, foam, exposed, solution })
+        Ok(DampField { detail: *self, problem, solution })
     }
 
     /// Pictures of all views; see [`DampField::pictures`].
@@ -159,13 +154,22 @@ impl DampField {
             for columns in across.windows(2) {
                 let [x, y] = [columns, rows].map(|pair| (pair[0] + pair[1]) / 2.0);
                 let point = view.point(x, y);
-                fillings.push(match grid.cell_at(point) {
-                    Some(cell) => Filling::of(grid, cell, self.foam),
-                    None => self.beyond(point),
-                });
+                fillings.push(
+                    grid.cell_at(point)
+                        .map_or_else(|| self.beyond(point), |cell| self.within(grid, cell, point)),
+                );
             }
         }
         Ok(Picture { view, across, down, factors, fillings })
+    }
+
+    /// What fills a cell at a point: where a sloping edge cuts it, the material on that hand.
+    fn within(&self, grid: &Grid, cell: usize, point: Point) -> Filling {
+        match grid.air(cell) {
+            Some(ROOM) => Filling::Room,
+            Some(_) => Filling::Outdoors,
+            None => Filling::of(self.problem.conductivity_at(point), self.problem.background),
+        }
     }
 
     /// What is beyond the end of the domain.
@@ -179,7 +183,7 @@ impl DampField {
                 lines().next().is_some_and(|first| at < first)
             }
         };
-        match self.exposed.iter().find(|exposed| is_past(exposed.side)) {
+        match self.problem.exposed.iter().find(|exposed| is_past(exposed.side)) {
             Some(exposed) if exposed.environment == ROOM => Filling::Room,
             _ => Filling::Outdoors,
         }

@@ -5,7 +5,9 @@ use super::detail::Detail;
 use super::model::{DetailField, OUTDOORS, ROOM, Surfaces, accuracy};
 use super::picture::DampField;
 use crate::conduction::{ConductionError, Extreme, Refining, RefiningRun, solve};
-use crate::units::{Temperature, TemperatureDifference, TemperatureFactor};
+use crate::units::{
+    HeatTransferCoefficient, Temperature, TemperatureDifference, TemperatureFactor,
+};
 
 /// The lowest surface temperature counts as found when halving the cells there moves it by less
 /// than this at one kelvin between room and outdoors: 0.1 K at 50 K.
@@ -19,6 +21,8 @@ pub struct Solving {
     detail: Detail,
     run: RefiningRun,
     is_refined: bool,
+    /// What plane layers, lines and the problem beside lose, once solved.
+    flanking: Option<HeatTransferCoefficient>,
 }
 
 impl Solving {
@@ -37,7 +41,7 @@ impl Solving {
         };
         let problem = detail.problem(Surfaces::Damp);
         let run = RefiningRun::new(problem, field.solution, accuracy(), refining)?;
-        Ok(Self { detail, run, is_refined: false })
+        Ok(Self { detail, run, is_refined: false, flanking: None })
     }
 
     /// What is being solved.
@@ -55,6 +59,15 @@ impl Solving {
             return Ok(None);
         }
         let model = self.detail.model();
+        let flanking = match (self.flanking, model.flanking_problem()) {
+            (Some(flanking), _) => flanking,
+            (None, None) => model.flanking(),
+            (None, Some(problem)) => {
+                let beside = solve(&problem, &accuracy())?.coupling(ROOM, OUTDOORS);
+                self.flanking = Some(model.flanking() + beside);
+                return Ok(None);
+            }
+        };
         let refined = self.run.so_far();
         let damp = &refined.solution;
         let lowest = damp.lowest_temperature_factor(ROOM)?;
@@ -62,7 +75,7 @@ impl Solving {
         let mark = |point| heat.weights_at(point)?.get(ROOM.0).copied().map(TemperatureFactor::new);
         Ok(Some(DetailField {
             coupling: heat.coupling(ROOM, OUTDOORS) * model.copies(),
-            flanking: model.flanking() * model.copies(),
+            flanking: flanking * model.copies(),
             temperature_factor: lowest.factor,
             coldest_at: lowest.at,
             is_settled: refined.is_settled,

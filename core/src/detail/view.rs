@@ -39,10 +39,13 @@ impl Detail {
         let margin = Length::mm(150.0);
         match self {
             Self::FrameLine(slice) => {
-                let beside = Length::mm(90.0);
+                // Over a trough as far as both slopes and something of the crests.
+                let beside = slice
+                    .trough
+                    .map_or(Length::mm(90.0), |trough| (trough.sheet.pitch() - slice.flange) / 2.0);
                 section(
                     [slice.web_at() - beside, slice.web_at() + slice.flange + beside],
-                    [-slice.build_up.sheet - outdoors, slice.build_up.face() + room],
+                    [slice.bottom() - outdoors, slice.build_up.face() + room],
                 )
             }
             Self::Edge(edge) => section(

@@ -2,7 +2,7 @@
 
 use inchwise_core::design::{
     DamperScreen, Design, DesignError, EndWallTreatment, FanGiven, Field, FoamMeasure,
-    LiningMaterial, PersonnelDoor, Problem, RoomUse, Wall, WeatherCover,
+    FramePosition, LiningMaterial, PersonnelDoor, Problem, RoomUse, Wall, WeatherCover,
 };
 use inchwise_core::freight_box::BoxSize;
 use serde::de::{Deserializer, MapAccess, Visitor};
@@ -112,6 +112,9 @@ fn put_option(design: &mut Design, key: &str, value: &Value) -> Result<bool, Unr
             option!(end_wall_treatment, EndWallTreatment, EndWallTreatment::ALL.iter().copied());
         }
         "foam_measure" => option!(foam_measure, FoamMeasure, FoamMeasure::ALL.iter().copied()),
+        "frame_position" => {
+            option!(frame_position, FramePosition, FramePosition::ALL.iter().copied());
+        }
         "lining_material" => {
             option!(lining_material, LiningMaterial, LiningMaterial::ALL.iter().copied());
         }
@@ -153,6 +156,7 @@ pub fn design_to_value(design: &Design) -> Value {
     put("box", design.box_size.key());
     put("end_wall_treatment", design.end_wall_treatment.key());
     put("foam_measure", design.foam_measure.key());
+    put("frame_position", design.frame_position.key());
     put("lining_material", design.lining_material.key());
     put("personnel_door", design.personnel_door.key());
     put("window_wall", design.window_wall.key());

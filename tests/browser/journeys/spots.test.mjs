@@ -91,6 +91,25 @@ looking("more cover by the keyboard makes a casting's corner warmer", screens.de
   assert.ok(!after.isStale && after.surface > before.surface, `${before.surface} to ${after.surface}`);
 });
 
+looking("studs over troughs are warmer, and the picture shows the waves", screens.desktop, async (planner) => {
+  await planner.chooseSpot("side_wall_stud");
+  const spot = async () => (await planner.spotRows()).find((row) => row.key === "side_wall_stud");
+  const height = async () => {
+    const picture = await planner.pictured();
+    const [, , , high] = (await picture.locator("svg").first().getAttribute("viewBox")).split(" ");
+    return Number(high);
+  };
+  const [before, flat] = [await spot(), await height()];
+  await planner.unfold();
+  await planner.choose("frame_position", "over_troughs");
+  await planner.settled();
+  await planner.spots();
+  // Side wall sheet is 36 mm deep.
+  assert.ok(Math.abs((await height()) - flat - 36) < 1, "the wave's depth is drawn");
+  const after = await spot();
+  assert.ok(!after.isStale && after.surface > before.surface, `${before.surface} to ${after.surface}`);
+});
+
 looking("a pad under the bracket is drawn and helps", screens.desktop, async (planner) => {
   await planner.chooseSpot("stud_head");
   const spot = async () => (await planner.spotRows()).find((row) => row.key === "stud_head");

@@ -2,7 +2,7 @@
 
 use inchwise_core::design::{
     CheckedDesign, DamperScreen, Design, EndWallTreatment, FanGiven, Field, FoamMeasure,
-    LiningMaterial, PersonnelDoor, Problem, Quantity, RoomUse, Wall, WeatherCover,
+    FramePosition, LiningMaterial, PersonnelDoor, Problem, Quantity, RoomUse, Wall, WeatherCover,
 };
 use inchwise_core::freight_box::BoxSize;
 use proptest::prelude::*;
@@ -32,6 +32,7 @@ fn any_design() -> impl Strategy<Value = Design> {
         select(WeatherCover::ALL.to_vec()),
         select(DamperScreen::ALL.to_vec()),
         select(FanGiven::ALL.to_vec()),
+        select(FramePosition::ALL.to_vec()),
     );
     (numbers, options).prop_map(|(numbers, options)| {
         let mut design = Design {
@@ -45,6 +46,7 @@ fn any_design() -> impl Strategy<Value = Design> {
             weather_cover: options.7,
             damper_screen: options.8,
             fan_given: options.9,
+            frame_position: options.10,
             ..Design::default()
         };
         for (field, number) in numbers {

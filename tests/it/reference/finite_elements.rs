@@ -10,6 +10,12 @@ fn stored(name: &str) -> &'static str {
     match name {
         "stud_heat.json" => include_str!("../../reference/detail/stud_heat.json"),
         "stud_damp.json" => include_str!("../../reference/detail/stud_damp.json"),
+        "stud_over_trough_heat.json" => {
+            include_str!("../../reference/detail/stud_over_trough_heat.json")
+        }
+        "stud_over_trough_damp.json" => {
+            include_str!("../../reference/detail/stud_over_trough_damp.json")
+        }
         "floor_edge_heat.json" => include_str!("../../reference/detail/floor_edge_heat.json"),
         "floor_edge_damp.json" => include_str!("../../reference/detail/floor_edge_damp.json"),
         "top_casting_heat.json" => include_str!("../../reference/detail/top_casting_heat.json"),
@@ -22,7 +28,7 @@ fn stored(name: &str) -> &'static str {
 #[test]
 fn the_problem_files_are_our_details_as_drawn() {
     let details = chosen::details();
-    assert_eq!(details.len(), 3);
+    assert_eq!(details.len(), 4);
     for (name, detail) in details {
         for (file, text) in chosen::files(name, &detail) {
             assert!(text == stored(&file), "{file} is old: run `cargo site bench elements`");
@@ -45,6 +51,11 @@ fn solved_as_elements_say(name: &str) {
 #[test]
 fn a_stud_loses_and_cools_as_finite_elements_say() {
     solved_as_elements_say("stud");
+}
+
+#[test]
+fn a_stud_over_a_trough_loses_and_cools_as_finite_elements_say() {
+    solved_as_elements_say("stud_over_trough");
 }
 
 #[test]

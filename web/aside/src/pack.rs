@@ -3,8 +3,8 @@
 
 use inchwise_core::conduction::Point;
 use inchwise_core::design::{
-    DamperScreen, Design, EndWallTreatment, FanGiven, Field, FoamMeasure, LiningMaterial,
-    PersonnelDoor, RoomUse, Wall, WeatherCover,
+    DamperScreen, Design, EndWallTreatment, FanGiven, Field, FoamMeasure, FramePosition,
+    LiningMaterial, PersonnelDoor, RoomUse, Wall, WeatherCover,
 };
 use inchwise_core::detail::DetailField;
 use inchwise_core::freight_box::BoxSize;
@@ -20,7 +20,7 @@ pub(crate) fn at_place<T: Copy>(all: &[T], place: f64) -> Option<T> {
 }
 
 /// How many options a design has.
-const OPTIONS: usize = 10;
+const OPTIONS: usize = 11;
 
 /// A design as numbers: the options, then every field, NaN for a measurement not taken.
 pub fn pack_design(design: &Design) -> Vec<f64> {
@@ -35,6 +35,7 @@ pub fn pack_design(design: &Design) -> Vec<f64> {
         place_of(WeatherCover::ALL, &design.weather_cover),
         place_of(DamperScreen::ALL, &design.damper_screen),
         place_of(FanGiven::ALL, &design.fan_given),
+        place_of(FramePosition::ALL, &design.frame_position),
     ];
     let numbers = Field::ALL.iter().map(|&field| design.get(field).unwrap_or(f64::NAN));
     options.into_iter().chain(numbers).collect()
@@ -57,6 +58,7 @@ pub fn unpack_design(numbers: &[f64]) -> Option<Design> {
         weather_cover: at_place(WeatherCover::ALL, options[7])?,
         damper_screen: at_place(DamperScreen::ALL, options[8])?,
         fan_given: at_place(FanGiven::ALL, options[9])?,
+        frame_position: at_place(FramePosition::ALL, options[10])?,
         ..Design::default()
     };
     for (&field, &number) in Field::ALL.iter().zip(fields) {
@@ -120,6 +122,7 @@ mod tests {
             box_size: BoxSize::FortyHighCube,
             end_wall_treatment: EndWallTreatment::DropCeiling,
             personnel_door: PersonnelDoor::None,
+            frame_position: FramePosition::OverTroughs,
             measured_width: Some(Length::mm(2347.0)),
             ..Design::default()
         };

@@ -23,6 +23,9 @@ use crate::year_job::{YearJob, Years};
 /// Lines across the wider side of a picture: between two of them an isotherm runs straight.
 const COLUMNS: usize = 80;
 
+/// The number of a request of which every answer is known: only pictures may still be wanted.
+pub const ONLY_SEEN: u32 = 0;
+
 /// One design to be worked through.
 struct Job {
     request: u32,
@@ -78,21 +81,24 @@ enum Piece {
 
 impl Solver {
     /// Takes a design in place of whatever was being worked on, with the wall depths of the curve in
-    /// metres, none for no curve. A design that does not pass its check is not worked on.
+    /// metres, none for no curve. A design that does not pass its check is not worked on, and of one
+    /// under the number [`ONLY_SEEN`] only pictures are made.
     pub fn take(&mut self, request: u32, design: &[f64], depths: &[f64]) {
         self.job = unpack_design(design).and_then(|design| design.check().ok()).map(|checked| {
             let room = Room::of(&checked);
             let places = Envelope::of(&checked, &room.clear).places;
             self.look = Some(checked.clone());
+            let is_known = request == ONLY_SEEN;
+            let depths = if is_known { &[] } else { depths };
             Job {
                 request,
                 checked,
-                order: self.order(&places),
+                order: if is_known { Vec::new() } else { self.order(&places) },
                 places,
                 next_place: 0,
                 next_point: 0,
                 depths: depths.iter().map(|&depth| Length::new(depth)).collect(),
-                done: false,
+                done: is_known,
             }
         });
     }
@@ -102,7 +108,7 @@ impl Solver {
     pub fn look(&mut self, place: Option<usize>, design: &[f64]) {
         self.sight = place.and_then(place_of_number);
         self.look = unpack_design(design).and_then(|design| design.check().ok());
-        if let Some(mut job) = self.job.take() {
+        if let Some(mut job) = self.job.take_if(|job| job.request != ONLY_SEEN) {
             job.order = self.order(&job.places);
             job.next_place = 0;
             self.job = Some(job);
@@ -308,6 +314,18 @@ mod tests {
             assert_eq!(Some(&**field), evaluation.details[place].field());
         }
         assert_eq!(messages.last(), Some(&Message::Done));
+    }
+
+    #[test]
+    fn of_a_design_that_is_known_only_pictures_are_made() {
+        let mut solver = Solver::default();
+        let design = pack_design(&Design::default());
+        solver.take(ONLY_SEEN, &design, &[0.05]);
+        assert_eq!(solver.step(), None, "nobody looks");
+        solver.look(place_number(CASTING), &design);
+        solver.take(ONLY_SEEN, &design, &[]);
+        let (pictures, messages) = said(&mut solver);
+        assert_eq!((pictures.len(), messages.len()), (1, 0));
     }
 
     #[test]

@@ -1,123 +1,27 @@
 //! The temperature picture of the place that is looked at, drawn.
 
-use std::cell::RefCell;
+mod said;
+mod shown;
+
 use std::rc::Rc;
 
-use inchwise_core::conduction::Point as InTheBody;
-use inchwise_core::design::CheckedDesign;
-use inchwise_core::detail::{Detail, Picture as CutPicture, View, drawn_detail};
+use inchwise_core::detail::View;
 use inchwise_core::envelope::Place;
-use inchwise_core::moisture::{SpotPlace, surface_temperature};
-use inchwise_core::psychro::iso_13788::{dew_point, vapour_pressure};
-use inchwise_core::units::{RelativeHumidity, Temperature, TemperatureDifference};
 
-use super::geometry::{Climate, Pen, Rect, Run, TemperaturePicture, Window};
+use super::geometry::{Pen, Rect, Run, TemperaturePicture};
 use super::handle::{Handle, handles, walls_of_openings};
 use super::isometric::isometric;
-use super::paper::{Drawing, Label, Picture};
+use super::paper::{Drawing, Picture};
 use super::pattern::{Patterns, unit_of};
 use super::tint;
 use crate::dom::{El, el};
-use crate::measure::{Notation, UnitSystem};
 use crate::reactive::{Scope, keep_up};
-use crate::sight::{Seen, Spots};
 use crate::state::State;
 use crate::text::Language;
+use said::{labels, said, told};
+use shown::{Shown, cut, looked_at, shape, views_to_come};
 
 const NAME: &str = "temperature";
-
-/// Everything the shapes follow from.
-#[derive(Clone)]
-struct From {
-    seen: Rc<Seen>,
-    cut: usize,
-    climate: Climate,
-    units: UnitSystem,
-    /// Where handles lie.
-    taken: Vec<Rect>,
-}
-
-impl PartialEq for From {
-    fn eq(&self, other: &Self) -> bool {
-        Rc::ptr_eq(&self.seen, &other.seen)
-            && (self.cut, self.climate, self.units) == (other.cut, other.climate, other.units)
-            && self.taken == other.taken
-    }
-}
-
-/// The last shapes with what they followed from.
-type Kept = Option<(From, Rc<TemperaturePicture>)>;
-
-/// What is drawn.
-#[derive(Clone)]
-struct Shown {
-    shapes: Option<Rc<TemperaturePicture>>,
-    climate: Climate,
-    humidity: RelativeHumidity,
-    /// The coldest surface.
-    coldest: Option<Temperature>,
-    /// Whether it is the present design's.
-    is_fresh: bool,
-    place: Place,
-    /// The paper while there are no shapes.
-    paper_to_come: Rect,
-}
-
-impl Shown {
-    fn paper(&self) -> Rect {
-        self.shapes.as_ref().map_or(self.paper_to_come, |shapes| shapes.paper)
-    }
-}
-
-/// The paper of a place's picture before there is one, so that nothing moves when it comes.
-fn paper_to_come(state: State, place: Place) -> Rect {
-    let views = state.look(|outcome| views_to_come(&outcome.good.checked, place));
-    let view = views.get(state.sight.cut.get()).or_else(|| views.first());
-    view.map_or(Rect::new(0.0, 0.0, 300.0, 200.0), |view| Window::of(view).paper)
-}
-
-/// The views of a place but for where the cuts stand exactly, which its field decides.
-fn views_to_come(checked: &CheckedDesign, place: Place) -> Vec<View> {
-    let detail = drawn_detail(checked, place);
-    detail.map_or_else(Vec::new, |detail| detail.views(InTheBody::default()))
-}
-
-/// Temperature of the dew point in the room; none where the formulas do not reach.
-fn dew(indoor: Temperature, humidity: RelativeHumidity) -> Option<Temperature> {
-    dew_point(vapour_pressure(indoor, humidity).ok()?).ok()
-}
-
-fn climate(state: State) -> Climate {
-    let (indoor, outdoor) = state.look(|outcome| {
-        let design = outcome.good.checked.design();
-        (design.indoor_temperature, design.outdoor_temperature)
-    });
-    Climate { indoor, outdoor, dew: dew(indoor, state.humidity()) }
-}
-
-/// Between two isotherms, kelvins, and where they are counted from: round numbers of what is shown.
-fn steps(climate: &Climate, units: UnitSystem) -> (Temperature, f64) {
-    let (zero, one) = match units {
-        UnitSystem::Metric => (Temperature::celsius(0.0), 1.0),
-        UnitSystem::Imperial => (Temperature::fahrenheit(0.0), 1.0 / 1.8),
-    };
-    let span = (climate.indoor - climate.outdoor).value().abs() / one;
-    let step = [1.0, 2.5, 5.0, 10.0].into_iter().find(|step| span / step <= 12.0);
-    (zero, step.unwrap_or(20.0) * one)
-}
-
-/// The cut that is looked at.
-fn cut(seen: &Seen, number: usize) -> Option<&CutPicture> {
-    seen.pictures.get(number).or_else(|| seen.pictures.first())
-}
-
-/// The view that is looked at with the detail as it is chosen now.
-fn looked_at(state: State, place: Place) -> Option<(Detail, View)> {
-    let seen = state.sight.seen_of(place)?;
-    let view = cut(&seen, state.sight.cut.get())?.view;
-    let detail = state.look(|outcome| drawn_detail(&outcome.good.checked, place))?;
-    Some((detail, view))
-}
 
 /// The picture of the place that is looked at, made anew when that is another.
 pub fn temperature(state: State, language: Language) -> El {
@@ -184,54 +88,6 @@ fn parts(state: State, language: Language, place: Place) -> Vec<El> {
     vec![title, cuts(state, language, place), paper, caption]
 }
 
-/// The shapes, reckoned anew only when what they follow from is another.
-fn shape(state: State, place: Place, held: Rc<[Handle]>) -> impl Fn() -> Shown + Clone + 'static {
-    let kept: Rc<RefCell<Kept>> = Rc::default();
-    move || {
-        let (climate, humidity) = (climate(state), state.humidity());
-        let seen = state.sight.seen_of(place);
-        let number = state.sight.cut.get();
-        let picture = seen.as_ref().and_then(|seen| cut(seen, number));
-        let (Some(seen), Some(picture)) = (&seen, picture) else {
-            return Shown {
-                shapes: None,
-                climate,
-                humidity,
-                coldest: None,
-                is_fresh: false,
-                place,
-                paper_to_come: paper_to_come(state, place),
-            };
-        };
-        let is_fresh = state.look(|outcome| seen.is_of(&outcome.good.checked));
-        let spots = Spots::of(state);
-        let refined = spots.list.spots.iter().find(|spot| spot.place == SpotPlace::Detail(place));
-        let known =
-            refined.filter(|_| is_fresh && !spots.stale.contains(&SpotPlace::Detail(place)));
-        let coldest = known.map_or_else(
-            || surface_temperature(seen.coldest.factor, climate.indoor, climate.outdoor),
-            |spot| spot.surface_temperature,
-        );
-        let paper_to_come = Window::of(&picture.view).paper;
-        let cover = |handle: &Handle| {
-            let at = handle.hold(&seen.detail, &picture.view)?;
-            Some(handle.cover(at, &seen.detail, &paper_to_come))
-        };
-        let taken = held.iter().filter_map(cover).flatten().collect();
-        let units = state.units.get();
-        let from = From { seen: Rc::clone(seen), cut: number, climate, units, taken };
-        let mut kept = kept.borrow_mut();
-        if kept.as_ref().is_none_or(|(known, _)| *known != from) {
-            let steps = steps(&climate, units);
-            let coldest = seen.coldest.at;
-            let shapes = TemperaturePicture::of(picture, &climate, coldest, steps, &from.taken);
-            *kept = Some((from, Rc::new(shapes)));
-        }
-        let shapes = kept.as_ref().map(|(_, shapes)| Rc::clone(shapes));
-        Shown { shapes, climate, humidity, coldest: Some(coldest), is_fresh, place, paper_to_come }
-    }
-}
-
 /// Which of a body's cuts: each with a small drawing of where it is.
 fn cuts(state: State, language: Language, place: Place) -> El {
     let whole = el("fieldset").class("cuts");
@@ -262,78 +118,6 @@ fn cuts(state: State, language: Language, place: Place) -> El {
     let options: Vec<El> = options.collect();
     let legend = el("legend").class("spoken").text(language.spots().cuts);
     whole.child(&legend).with(&options)
-}
-
-/// What is said under the picture.
-fn said(shown: &Shown, notation: Notation) -> String {
-    let words = notation.language.spots();
-    let Some(shapes) = &shown.shapes else { return words.told_waiting.to_owned() };
-    let climate = &shown.climate;
-    let step = TemperatureDifference::new(steps(climate, notation.units).1);
-    let mut said = words.lines.with(&[
-        &notation.temperature_difference(step),
-        &notation.temperature(climate.outdoor),
-        &notation.temperature(climate.indoor),
-    ]);
-    if let Some(dew) = climate.dew {
-        let phrase = if !shapes.wet.is_empty() {
-            words.wet
-        } else if shown.coldest.is_some_and(|coldest| coldest < dew) {
-            words.wet_at_coldest
-        } else {
-            words.dry
-        };
-        let humidity = notation.percent(shown.humidity.value());
-        said.push(' ');
-        said.push_str(&phrase.with(&[&notation.temperature_finely(dew), &humidity]));
-    }
-    if shapes.coldest.is_none() {
-        said.push(' ');
-        said.push_str(words.not_in_cut);
-    }
-    said
-}
-
-fn told(shown: &Shown, notation: Notation) -> String {
-    let words = notation.language.spots();
-    let Some(coldest) = shown.coldest else { return words.told_waiting.to_owned() };
-    let place = notation.language.place(shown.place);
-    words.told.with(&[place, &notation.temperature_finely(coldest), &said(shown, notation)])
-}
-
-fn labels(shown: &Shown, notation: Notation) -> Vec<Label> {
-    let words = notation.language.spots();
-    let Some(shapes) = &shown.shapes else {
-        let middle = shown.paper_to_come.centre();
-        return vec![Label::new(middle.x, middle.y, "waiting", words.told_waiting)];
-    };
-    let mut labels = Vec::new();
-    for isotherm in &shapes.isotherms {
-        for (at, class) in isotherm.labels.iter().zip(["isotherm on-narrow", "isotherm on-wide"]) {
-            if let Some(at) = at {
-                let degrees = notation.degrees(isotherm.temperature);
-                labels.push(Label::new(at.x, at.y, class, degrees));
-            }
-        }
-    }
-    for (at, class) in shapes.dew_labels.iter().zip(["dew on-narrow", "dew on-wide"]) {
-        if let (Some(at), Some(dew)) = (at, shown.climate.dew) {
-            let said = words.dew_line.with(&[&notation.temperature_finely(dew)]);
-            labels.push(Label::new(at.x, at.y, class, said));
-        }
-    }
-    for (rects, word) in [(&shapes.room, words.room), (&shapes.outdoors, words.outdoors)] {
-        if let Some(at) = TemperaturePicture::word_place(rects, &shapes.taken) {
-            labels.push(Label::new(at.x, at.y, "small air", word));
-        }
-    }
-    for (at, class) in shapes.coldest_labels.iter().zip(["coldest on-narrow", "coldest on-wide"]) {
-        if let (Some(at), Some(coldest)) = (at, shown.coldest) {
-            let said = words.coldest.with(&[&notation.temperature_finely(coldest)]);
-            labels.push(Label::new(at.x, at.y, class, said));
-        }
-    }
-    labels
 }
 
 fn rects(of: &Shown, which: fn(&TemperaturePicture) -> &Vec<Rect>) -> String {

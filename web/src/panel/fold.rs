@@ -2,7 +2,8 @@
 
 use inchwise_core::caution::Caution;
 use inchwise_core::design::{
-    DamperScreen, FanGiven, Field, FoamMeasure, LiningMaterial, PersonnelDoor, Wall, WeatherCover,
+    DamperScreen, FanGiven, Field, FoamMeasure, FramePosition, LiningMaterial, PersonnelDoor, Wall,
+    WeatherCover,
 };
 
 use super::cautions::note;
@@ -112,6 +113,8 @@ const FOLDS: [Fold; 10] = [
             |words| Part::Words(words.framing_note),
             |_| Part::Minds(&[Caution::FrameTouchesSteel]),
             |_| Part::Fields(FRAMING),
+            |_| Part::Choice(frame_position),
+            |words| Part::Words(words.frame_position_note),
         ],
     ),
     (
@@ -252,6 +255,14 @@ fn foam_measure(language: Language) -> Choice {
     let (chosen, choose) = chooser!(foam_measure, FoamMeasure);
     let options = FoamMeasure::ALL.iter().map(|&m| (m.key(), language.foam_measure(m))).collect();
     Choice { label: language.folds().foam_measure, key: "foam_measure", options, chosen, choose }
+}
+
+fn frame_position(language: Language) -> Choice {
+    let (chosen, choose) = chooser!(frame_position, FramePosition);
+    let options =
+        FramePosition::ALL.iter().map(|&p| (p.key(), language.frame_position(p))).collect();
+    let label = language.folds().frame_position;
+    Choice { label, key: "frame_position", options, chosen, choose }
 }
 
 fn lining_material(language: Language) -> Choice {

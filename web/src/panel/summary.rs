@@ -20,6 +20,7 @@ fn lines(state: State, language: Language) -> Vec<Line> {
         (controls.box_size, language.box_size(design.box_size)),
         (controls.treatment, language.treatment(design.end_wall_treatment)),
         (folds.foam_measure, language.foam_measure(design.foam_measure)),
+        (folds.frame_position, language.frame_position(design.frame_position)),
         (folds.lining_material, language.lining_material(design.lining_material)),
         (folds.personnel_door, language.personnel_door(design.personnel_door)),
         (folds.window_wall, language.wall(design.window_wall)),

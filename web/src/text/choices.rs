@@ -1,8 +1,8 @@
 //! Names of boxes, surfaces, walls and of every option that is not a number.
 
 use inchwise_core::design::{
-    DamperScreen, EndWallTreatment, FanGiven, FoamMeasure, LiningMaterial, PersonnelDoor, RoomUse,
-    Surface, Wall, WeatherCover,
+    DamperScreen, EndWallTreatment, FanGiven, FoamMeasure, FramePosition, LiningMaterial,
+    PersonnelDoor, RoomUse, Surface, Wall, WeatherCover,
 };
 use inchwise_core::freight_box::BoxSize;
 
@@ -51,6 +51,16 @@ impl Language {
             (FoamMeasure::FollowingTheSteel, French) => "même épaisseur le long des ondes",
             (FoamMeasure::FlushOverTheRibs, English) => "over the ribs, troughs filled",
             (FoamMeasure::FlushOverTheRibs, French) => "sur les nervures, creux remplis",
+        }
+    }
+
+    /// Where studs and joists stand.
+    pub const fn frame_position(self, position: FramePosition) -> &'static str {
+        match (position, self) {
+            (FramePosition::OnCrests, English) => "on ribs, or wherever they fall",
+            (FramePosition::OnCrests, French) => "sur les nervures, ou là où ils tombent",
+            (FramePosition::OverTroughs, English) => "over troughs, each moved to one",
+            (FramePosition::OverTroughs, French) => "sur les creux, chacun décalé vers l’un d’eux",
         }
     }
 

@@ -8,6 +8,10 @@ pub struct Folds {
     pub framing: &'static str,
     /// What the frame does to the room.
     pub framing_note: &'static str,
+    /// Where members stand over the waves.
+    pub frame_position: &'static str,
+    /// What standing over troughs asks for.
+    pub frame_position_note: &'static str,
     /// The depths members are sold in.
     pub stock_depths: &'static str,
     /// The same for those who hear it: of what.
@@ -62,6 +66,11 @@ const ENGLISH: Folds = Folds {
     framing: "Framing",
     framing_note: "The frame takes the room, not the foam: gap and stud together set where the \
                    lining stands.",
+    frame_position: "Studs and joists stand",
+    frame_position_note: "Over a trough the wave’s depth lies behind the flange, too: with troughs \
+                          filled, far less heat gets through. But troughs do not keep to the \
+                          spacing, and boards must still end on a stud. Reckoned as if the steel \
+                          were flat, it makes no difference.",
     stock_depths: "in stock",
     stock_depths_of: Phrase("Stock sizes: {0}"),
     foam: "Foam by surface",
@@ -94,6 +103,11 @@ const FRENCH: Folds = Folds {
     framing: "Ossature",
     framing_note: "C’est l’ossature qui prend l’espace, pas la mousse : le jeu et le montant \
                    fixent ensemble la place du parement.",
+    frame_position: "Montants et solives se trouvent",
+    frame_position_note: "Sur un creux, la profondeur de l’onde s’ajoute derrière l’aile : creux \
+                          remplis, bien moins de chaleur passe. Mais les creux ne suivent pas \
+                          l’entraxe, et chaque panneau doit quand même finir sur un montant. \
+                          Compté comme si l’acier était plat, cela ne change rien.",
     stock_depths: "en stock",
     stock_depths_of: Phrase("Dimensions en stock : {0}"),
     foam: "Mousse par surface",

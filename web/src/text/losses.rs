@@ -62,7 +62,8 @@ const ENGLISH: Losses = Losses {
     layers: "From the room outwards:",
     inside_surface: "inside surface",
     outside_surface: "outside surface",
-    troughs: "U counts the foam as measured along the corrugation.",
+    troughs: "U counts the foam as measured along the corrugation, by a formula; a solved wave \
+              differs from it by some per cent.",
     members: Phrase("{0} members, {1} together."),
     solved: "ψ is what a member adds to the plain wall, solved across it from this design.",
     air: Phrase("{0} of {1} of room."),
@@ -87,7 +88,8 @@ const FRENCH: Losses = Losses {
     layers: "De la pièce vers dehors :",
     inside_surface: "surface intérieure",
     outside_surface: "surface extérieure",
-    troughs: "U tient compte de la mousse telle que mesurée sur la tôle ondulée.",
+    troughs: "U tient compte de la mousse telle que mesurée sur la tôle ondulée, par une formule ; \
+              une onde calculée en diffère de quelques pour cent.",
     members: Phrase("{0} membrures, {1} en tout."),
     solved: "ψ est ce qu’une membrure ajoute à la paroi courante, résolu pour ce projet.",
     air: Phrase("{0} de {1} de pièce."),

@@ -4,6 +4,8 @@
 //! goes to the next level; its answer corrects colour 1, and the balancing is done in reverse order.
 //! That makes the cycle symmetric, as conjugate gradients ask.
 
+use core::ops::Range;
+
 use super::coarsen::{Coarsening, Merging, Widths};
 use super::coloured::{Coloured, Layout};
 use super::dense::DenseInverse;
@@ -12,11 +14,17 @@ use crate::conduction::network::Network;
 /// A network of at most this many conducting cells is answered exactly.
 const EXACT: usize = 90;
 
+/// A level of at most this share of the finest's cells is balanced twice on each way. That costs little
+/// and keeps large grids, which have more levels below, from taking more iterations than small ones.
+const SMALL: f64 = 0.15;
+
 struct Level {
     matrix: Coloured<f32>,
     /// For every cell of colour 1, where its coarse cell stands in the arrays of the next level;
     /// zero, a place that is always zero, for padding.
     parents: Vec<u32>,
+    /// Whether it is balanced twice on each way.
+    is_small: bool,
 }
 
 /// Heat inputs and values of a level, both colours in one array each.
@@ -56,7 +64,8 @@ impl Cycle {
             let matrix = Coloured::new(fine, diagonal);
             let next = coarsening.next(fine, &widths);
             let parents = find_parents(fine, &next.merging, &next.network);
-            levels.push(Level { matrix, parents });
+            let is_small = fine.cells() as f64 <= SMALL * network.cells() as f64;
+            levels.push(Level { matrix, parents, is_small });
             let diagonal = next.network.diagonal();
             (coarser, widths) = (Some((next.network, diagonal)), next.widths);
         }
@@ -75,13 +84,23 @@ impl Cycle {
         let bottom = self.levels.len();
         for (depth, level) in self.levels.iter().enumerate() {
             let (fine, coarse) = self.states.split_at_mut(depth + 1);
-            level.descend(&mut fine[depth], &mut coarse[0].heat, &mut self.left_over, depth == 0);
+            let (fine, heat) = (&mut fine[depth], &mut coarse[0].heat);
+            if level.is_small {
+                level.descend_twice(fine, heat, &mut self.left_over);
+            } else {
+                level.descend(fine, heat, &mut self.left_over, depth == 0);
+            }
         }
         let State { heat, values } = &mut self.states[bottom];
         self.bottom.solve(heat, values);
         for (depth, level) in self.levels.iter().enumerate().rev() {
             let (fine, coarse) = self.states.split_at_mut(depth + 1);
-            level.ascend(&mut fine[depth], &coarse[0].values, depth == 0);
+            let (fine, values) = (&mut fine[depth], &coarse[0].values);
+            if level.is_small {
+                level.ascend_twice(fine, values);
+            } else {
+                level.ascend(fine, values, depth == 0);
+            }
         }
     }
 }
@@ -111,25 +130,77 @@ impl Level {
             // Colour 1 was in balance before colour 0 moved: what is left over is what flows in.
             let left_over = &mut left_over[..done.len()];
             self.matrix.sweep(1, &done, values0, left_over, |_, sum| sum);
-            for (left, &parent) in left_over.iter().zip(&self.parents[done]) {
-                coarse_heat[parent as usize] += left;
-            }
+            self.hand_down(done, left_over, coarse_heat);
+        }
+    }
+
+    /// As [`Self::descend`], both colours balanced twice.
+    fn descend_twice(&self, state: &mut State, coarse_heat: &mut [f32], room: &mut [f32]) {
+        let Layout { halo, sizes, .. } = self.matrix.layout;
+        let stride = self.matrix.layout.stride();
+        let (heat0, heat1) = state.heat.split_at(stride);
+        let (values0, values1) = state.values.split_at_mut(stride);
+        let [all0, all1] = sizes.map(|size| 0..size);
+        let values = values1[halo..][all1.clone()].iter_mut();
+        let inverse = self.matrix.inverse(1, &all1);
+        for ((value, heat), inverse) in values.zip(&heat1[halo..]).zip(inverse) {
+            *value = inverse * heat;
+        }
+        self.balance(0, all0.clone(), heat0, values1, values0, true);
+        self.balance(1, all1.clone(), heat1, values0, values1, true);
+        // Only what colour 0 moves by from here on is left over on colour 1.
+        let (moved, left_over) = room.split_at_mut(stride);
+        moved.fill(0.0);
+        let (old, inverse) = (&mut values0[halo..][all0.clone()], self.matrix.inverse(0, &all0));
+        let (heat, out) = (&heat0[halo..][all0.clone()], &mut moved[halo..][all0.clone()]);
+        let step = |p: usize, sum: f32| inverse[p] * (heat[p] + sum) - old[p];
+        self.matrix.sweep(0, &all0, values1, out, step);
+        for (value, moved) in old.iter_mut().zip(&moved[halo..]) {
+            *value += moved;
+        }
+        let left_over = &mut left_over[..all1.len()];
+        self.matrix.sweep(1, &all1, moved, left_over, |_, sum| sum);
+        coarse_heat.fill(0.0);
+        self.hand_down(all1, left_over, coarse_heat);
+    }
+
+    /// Adds what is left over on a range of colour 1 to the heat of the coarse level.
+    fn hand_down(&self, range: Range<usize>, left_over: &[f32], coarse_heat: &mut [f32]) {
+        for (left, &parent) in left_over.iter().zip(&self.parents[range]) {
+            coarse_heat[parent as usize] += left;
+        }
+    }
+
+    /// Corrects a range of colour 1 by the coarse level's answer.
+    fn correct(&self, range: Range<usize>, coarse_values: &[f32], values1: &mut [f32]) {
+        let values = values1[self.matrix.layout.halo..][range.clone()].iter_mut();
+        for (value, &parent) in values.zip(&self.parents[range]) {
+            *value += coarse_values[parent as usize];
         }
     }
 
     /// Corrects by the coarse level's answer and balances in reverse order.
     fn ascend(&self, state: &mut State, coarse_values: &[f32], is_finest: bool) {
-        let Layout { halo, .. } = self.matrix.layout;
         let stride = self.matrix.layout.stride();
         let (heat0, heat1) = state.heat.split_at(stride);
         let (values0, values1) = state.values.split_at_mut(stride);
         for [ready, middle, done] in self.matrix.layout.pieces() {
-            let values = values1[halo..][ready.clone()].iter_mut();
-            for (value, &parent) in values.zip(&self.parents[ready]) {
-                *value += coarse_values[parent as usize];
-            }
+            self.correct(ready, coarse_values, values1);
             self.balance(0, middle, heat0, values1, values0, !is_finest);
             self.balance(1, done, heat1, values0, values1, true);
+        }
+    }
+
+    /// As [`Self::ascend`], both colours balanced twice.
+    fn ascend_twice(&self, state: &mut State, coarse_values: &[f32]) {
+        let stride = self.matrix.layout.stride();
+        let (heat0, heat1) = state.heat.split_at(stride);
+        let (values0, values1) = state.values.split_at_mut(stride);
+        let [all0, all1] = self.matrix.layout.sizes.map(|size| 0..size);
+        self.correct(all1.clone(), coarse_values, values1);
+        for _ in 0..2 {
+            self.balance(0, all0.clone(), heat0, values1, values0, true);
+            self.balance(1, all1.clone(), heat1, values0, values1, true);
         }
     }
 
@@ -138,7 +209,7 @@ impl Level {
     fn balance(
         &self,
         colour: usize,
-        range: core::ops::Range<usize>,
+        range: Range<usize>,
         heat: &[f32],
         other: &[f32],
         own: &mut [f32],

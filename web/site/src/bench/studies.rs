@@ -19,7 +19,7 @@ pub(crate) fn refinement() -> Result<()> {
     write("refinement", &heading, &table)
 }
 
-/// What drawing the sheet flat leaves out.
+/// What the details of studs and joists leave out of the sheet's waves.
 pub(crate) fn corrugation() -> Result<()> {
     let table = printed_by("corrugation")?;
     let heading = [
@@ -27,8 +27,8 @@ pub(crate) fn corrugation() -> Result<()> {
         "stand-off, mm",
         "stands over a",
         "cells",
-        "ψ, sheet flat",
-        "ψ, sheet as it is",
+        "ψ of the detail",
+        "ψ, sheet as it is, fine",
         "U of the wall, %",
         "lowest temperature, K at 50 K",
     ];

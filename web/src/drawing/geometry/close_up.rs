@@ -4,7 +4,7 @@
 //! y = 0 on the sheet's inner crests: the axes of the field that is solved across this stud, which
 //! a picture of temperatures can share.
 
-use inchwise_core::design::{Design, Field, Stack, Surface};
+use inchwise_core::design::{Design, Field, FramePosition, Stack, Surface};
 use inchwise_core::detail::FrameSlice;
 use inchwise_core::evaluate::Evaluation;
 use inchwise_core::units::Length;
@@ -93,7 +93,7 @@ pub struct CloseUp {
 }
 
 impl CloseUp {
-    /// Wall drawn before the web and past it: a crest and both its slopes.
+    /// Wall drawn before the web and past it: a crest or a trough, and both its slopes.
     const ALONG: [f64; 2] = [-102.0, 134.0];
     /// Outdoors drawn behind the sheet.
     const OUTDOORS: f64 = 66.0;
@@ -110,11 +110,12 @@ impl CloseUp {
         let slice = FrameSlice::of(checked, Surface::SideWall);
         let window = Self::window_of(&stack);
         let (left, right) = (window.left, window.right);
-        let wave = Wave::about_crest(
-            &checked.freight_box().side_corrugation,
-            slice.flange.as_mm() / 2.0,
-            2,
-        );
+        let sheet = checked.freight_box().side_corrugation;
+        let crest = match design.frame_position {
+            FramePosition::OnCrests => slice.flange,
+            FramePosition::OverTroughs => slice.flange + sheet.pitch(),
+        };
+        let wave = Wave::about_crest(&sheet, crest.as_mm() / 2.0, 2);
         let inner: Vec<Point> =
             wave.bends(left, right).iter().map(|&(x, behind)| Point::new(x, -behind)).collect();
         let outer = inner.iter().rev().map(|point| Point::new(point.x, point.y - wave.thickness));

@@ -3,6 +3,7 @@
 //! Every shape follows from an evaluation alone, so that a drawing can be checked without a
 //! browser.
 
+mod cells;
 mod chart;
 mod close_up;
 mod corner;
@@ -23,8 +24,10 @@ mod sheet;
 mod spread;
 mod temperature;
 mod ticks;
+mod window;
 mod year;
 
+pub use cells::Run;
 pub use chart::*;
 pub use close_up::*;
 pub use corner::*;
@@ -43,4 +46,5 @@ pub use sheet::*;
 pub use spread::*;
 pub use temperature::*;
 pub use ticks::*;
+pub use window::*;
 pub use year::*;

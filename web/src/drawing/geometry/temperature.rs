@@ -1,14 +1,13 @@
 //! The temperature picture of a detail as shapes: materials, isotherms, and where it drips.
 
 use inchwise_core::conduction::Point as Place;
-use inchwise_core::detail::{Filling, Picture, View};
+use inchwise_core::detail::{Filling, Picture};
 use inchwise_core::units::Temperature;
 
+use super::cells::{Run, blocks, runs};
 use super::isotherm::{Mesh, around, isolines, label_places, overlap};
 use super::shape::{Point, Rect};
-
-/// A straight run, end to end.
-pub type Run = [Point; 2];
+use super::window::Window;
 
 /// A line of equal temperature.
 #[derive(Clone, Debug, PartialEq)]
@@ -89,10 +88,6 @@ const DEW_LABELS: [[f64; 2]; 2] = [[0.36, 0.05], [0.21, 0.032]];
 
 /// The same of the words on the coldest place.
 const COLDEST_LABELS: [[f64; 2]; 2] = [[0.38, 0.062], [0.21, 0.036]];
-
-/// How far from a cut a place still counts as shown by it, mm: the width of a bracket's leg and a
-/// flange.
-const NEAR: f64 = 16.0;
 
 impl TemperaturePicture {
     /// The shapes of a picture in a climate. Isotherms stand `step` kelvins apart, labels on those
@@ -256,120 +251,6 @@ fn levels(climate: &Climate, zero: Temperature, step: f64) -> Vec<(Temperature, 
         number += 1.0;
     }
     found
-}
-
-/// A view laid on the page.
-pub struct Window {
-    /// The paper.
-    pub paper: Rect,
-    view: View,
-}
-
-impl Window {
-    /// The window of a view.
-    pub fn of(view: &View) -> Self {
-        let [left, right] = view.across.map(|at| at.as_mm());
-        let [low, high] = view.down.map(|at| at.as_mm());
-        let [top, bottom] = if view.rises { [-high, -low] } else { [low, high] };
-        Self { paper: Rect::new(left, top, right, bottom), view: *view }
-    }
-
-    /// Where a place of the view lies on the page.
-    pub const fn place(&self, at: Point) -> Point {
-        if self.view.rises { Point::new(at.x, -at.y) } else { at }
-    }
-
-    fn rect(&self, left: f64, low: f64, right: f64, high: f64) -> Rect {
-        let [a, b] = [Point::new(left, low), Point::new(right, high)].map(|at| self.place(at));
-        Rect::new(left, a.y.min(b.y), right, a.y.max(b.y))
-    }
-
-    /// Where a place of the model lies, if the cut shows it.
-    fn shows(&self, at: Place) -> Option<Point> {
-        let [p, q] = self.view.axis.others();
-        let off = (at.along(self.view.axis) - self.view.at).as_mm().abs();
-        let point = self.place(Point::new(at.along(p).as_mm(), at.along(q).as_mm()));
-        (off <= NEAR && self.paper.holds(point)).then_some(point)
-    }
-}
-
-/// The blocks a filling makes: runs of cells of a row, and what continues below as one.
-fn blocks(picture: &Picture, window: &Window, filling: Filling) -> Vec<Rect> {
-    let mm = |lines: &[inchwise_core::units::Length], n: usize| lines[n].as_mm();
-    let (columns, rows) = (picture.across.len() - 1, picture.down.len() - 1);
-    let mut done = Vec::new();
-    // From column to column, since which row.
-    let mut open: Vec<(usize, usize, usize)> = Vec::new();
-    for row in 0..=rows {
-        let mut found = Vec::new();
-        let mut column = 0;
-        while row < rows && column < columns {
-            let from = column;
-            while column < columns && picture.filling(column, row) == Some(filling) {
-                column += 1;
-            }
-            if column > from {
-                found.push((from, column));
-            } else {
-                column += 1;
-            }
-        }
-        let mut next = Vec::new();
-        for (from, to, since) in open {
-            if found.contains(&(from, to)) {
-                found.retain(|run| *run != (from, to));
-                next.push((from, to, since));
-            } else {
-                let [left, right] = [from, to].map(|n| mm(&picture.across, n));
-                let [low, high] = [since, row].map(|n| mm(&picture.down, n));
-                done.push(window.rect(left, low, right, high));
-            }
-        }
-        next.extend(found.into_iter().map(|(from, to)| (from, to, row)));
-        open = next;
-    }
-    done
-}
-
-/// Runs of cell edges that hold to a rule: of the fillings on either hand and the lesser factor at their
-/// ends.
-fn runs(
-    picture: &Picture,
-    window: &Window,
-    holds: impl Fn(Filling, Filling, Option<f64>) -> bool,
-) -> Vec<Run> {
-    let (columns, rows) = (picture.across.len() - 1, picture.down.len() - 1);
-    let point = |column: usize, row: usize| {
-        window.place(Point::new(picture.across[column].as_mm(), picture.down[row].as_mm()))
-    };
-    let least = |a: (usize, usize), b: (usize, usize)| {
-        let [a, b] = [a, b].map(|(column, row)| picture.factor(column, row));
-        Some(a?.value().min(b?.value()))
-    };
-    let mut runs: Vec<Run> = Vec::new();
-    let mut extend = |run: Run, begins: bool| match runs.last_mut() {
-        Some(last) if !begins && last[1] == run[0] => last[1] = run[1],
-        _ => runs.push(run),
-    };
-    for column in 1..columns {
-        for row in 0..rows {
-            let sides = [column - 1, column].map(|column| picture.filling(column, row));
-            let [Some(a), Some(b)] = sides else { continue };
-            if holds(a, b, least((column, row), (column, row + 1))) {
-                extend([point(column, row), point(column, row + 1)], row == 0);
-            }
-        }
-    }
-    for row in 1..rows {
-        for column in 0..columns {
-            let sides = [row - 1, row].map(|row| picture.filling(column, row));
-            let [Some(a), Some(b)] = sides else { continue };
-            if holds(a, b, least((column, row), (column + 1, row))) {
-                extend([point(column, row), point(column + 1, row)], column == 0);
-            }
-        }
-    }
-    runs
 }
 
 #[cfg(test)]
