@@ -172,10 +172,7 @@ impl<'a> Run<'a> {
         let saturation = &model.surroundings.saturation;
         let outdoors = weather.celsius()[hour];
 
-        let clock = (hour % 24) as f64;
-        let weekday = (hour / 24 % 7) as f64;
-        let used =
-            weekday < choices.used_days && choices.used_from <= clock && clock < choices.used_until;
+        let used = choices.is_used(hour);
         let set = if used { model.set_point } else { model.set_point - choices.setback.value() };
         let people = if used { choices.people * choices.heat_of_person.value() } else { 0.0 };
         let in_use = if used { choices.equipment_in_use.value() } else { 0.0 };

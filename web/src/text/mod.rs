@@ -19,6 +19,7 @@ mod places;
 mod spots;
 mod year;
 mod year_fields;
+mod year_heater;
 
 pub use answer::Answer;
 pub use cautions::{Cautions, Warning};
