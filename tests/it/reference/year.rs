@@ -498,6 +498,26 @@ fn the_humidity_of_a_steady_room_is_that_of_its_mass_balance() {
     close_to("20 g/h, Pa", humid(20.0), 800.0 + excess, Tolerance::relative(2e-3));
 }
 
+/// A fan holds the room at what it is set to, neither over it nor under, however strong it is.
+#[test]
+fn a_fan_cools_to_its_set_point_and_no_further() {
+    let evaluation = default_evaluation();
+    for flow in [300.0, 3000.0] {
+        let choices = YearChoices {
+            fan_flow: VolumeFlow::cubic_metres_per_hour(flow),
+            fan_above: Temperature::celsius(23.0),
+            equipment_always: Power::new(900.0),
+            sun_on_windows: SolarShare::new(0.0),
+            ..empty_room()
+        };
+        let outcome = run(&evaluation, &always(15.0, 800.0), &choices);
+        let (coldest, warmest) = (outcome.coldest.as_celsius(), outcome.warmest.as_celsius());
+        close_to("coldest", coldest, 23.0, Tolerance::absolute(0.01));
+        close_to("warmest", warmest, 23.0, Tolerance::absolute(0.01));
+        assert!(outcome.year.fan_hours > 10.0);
+    }
+}
+
 /// A fan that compares absolute humidity does nothing where outdoor air is damper than the room.
 #[test]
 fn the_fan_does_not_dry_with_damper_air() {

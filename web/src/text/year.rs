@@ -66,6 +66,8 @@ pub struct Year {
     pub unmet: Phrase,
     /// Supply: {0} V, {1} A carries {2}; asked {3}, of it for heat {4}.
     pub supply: Phrase,
+    /// That the heat of drying is not counted.
+    pub drying_note: &'static str,
     /// What the supply's share rests on.
     pub supply_note: &'static str,
     /// Power cut at {0}: {1}, {2}.
@@ -231,6 +233,8 @@ const ENGLISH: Year = Year {
     unattended: Phrase("With nobody there to feed the stove: {0}."),
     unmet: Phrase("Heater: {0} hours of the year more than half a degree under the set-point."),
     supply: Phrase("Supply: {0} V and {1} A carry {2} for hours; {3} asked, {4} of it for heat."),
+    drying_note: "Water that dries in the room, as laundry does, takes 0.68 kWh of heat a kilogram; \
+                  that is not counted.",
     supply_note: "Four fifths of the breaker’s rating. Ask an electrician.",
     power_cut: Phrase("After a power cut at {0}: {1}, {2}."),
     down_after: Phrase("{0} after {1}"),
@@ -357,6 +361,8 @@ const FRENCH: Year = Year {
         "Alimentation : {0} V et {1} A portent {2} pendant des heures; {3} demandés, dont {4} \
          pour chauffer.",
     ),
+    drying_note: "L’eau qui sèche dans la pièce, comme la lessive, prend 0,68 kWh de chaleur par \
+                  kilogramme; ce n’est pas compté.",
     supply_note: "Quatre cinquièmes du calibre du disjoncteur. Consultez un électricien.",
     power_cut: Phrase("Après une panne à {0} : {1}, {2}."),
     down_after: Phrase("{0} après {1}"),

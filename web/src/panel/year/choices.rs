@@ -49,6 +49,7 @@ pub(super) fn choices(year: YearState, language: Language) -> El {
                     el("p").class("remark").text(&words.refused.with(&[&water(language)])),
                     el("p").class("remark").text(words.supply_note),
                 ]),
+                1 => inside.child(&el("p").class("remark").text(words.drying_note)),
                 4 => inside.with(&[
                     text_row(year, language, Text::Currency),
                     text_row(year, language, Text::PricesOf),
