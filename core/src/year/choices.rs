@@ -2,6 +2,7 @@
 //! meaning, allowed range, step and default; the set-point is the design's own room temperature.
 
 use super::heater::HeaterKind;
+use crate::choice_table::{Number, choice_table, numbers};
 use crate::units::{
     Angle, ElectricCurrent, ElectricPotential, HeatCapacity, MassFlow, Power, RelativeHumidity,
     SolarShare, Temperature, TemperatureDifference, VolumeFlow,
@@ -38,74 +39,21 @@ pub enum YearQuantity {
     PerUnit,
 }
 
-/// What is allowed for one choice, in SI units.
-#[derive(Clone, Copy, Debug, PartialEq)]
-pub struct YearRange {
-    /// Stable name in links and files, without a unit.
-    pub key: &'static str,
-    /// The quantity it holds.
-    pub quantity: YearQuantity,
-    /// Smallest allowed value.
-    pub minimum: f64,
-    /// Largest allowed value.
-    pub maximum: f64,
-    /// The step of its slider.
-    pub step: f64,
-    /// The default; `None` where nothing is known until it is given.
-    pub default: Option<f64>,
-}
+/// What is allowed for one choice, in SI units; what has no default is not known until it is given.
+pub type YearRange = crate::choice_table::Range<YearQuantity>;
 
-/// A choice that holds a quantity, to and from its SI number.
-trait Number: Copy {
-    const QUANTITY: YearQuantity;
-    fn to_number(self) -> f64;
-    fn from_number(number: f64) -> Self;
-}
-
-macro_rules! number {
-    ($name:ident) => {
-        impl Number for $name {
-            const QUANTITY: YearQuantity = YearQuantity::$name;
-            fn to_number(self) -> f64 {
-                self.value()
-            }
-            fn from_number(number: f64) -> Self {
-                Self::new(number)
-            }
-        }
-    };
-}
-
-number!(TemperatureDifference);
-number!(Power);
-number!(RelativeHumidity);
-number!(VolumeFlow);
-number!(MassFlow);
-number!(SolarShare);
-number!(Angle);
-number!(HeatCapacity);
-number!(ElectricPotential);
-number!(ElectricCurrent);
-
-impl Number for Temperature {
-    const QUANTITY: YearQuantity = YearQuantity::Temperature;
-    fn to_number(self) -> f64 {
-        self.as_celsius()
-    }
-    fn from_number(number: f64) -> Self {
-        Self::celsius(number)
-    }
-}
-
-impl Number for f64 {
-    const QUANTITY: YearQuantity = YearQuantity::Count;
-    fn to_number(self) -> f64 {
-        self
-    }
-    fn from_number(number: f64) -> Self {
-        number
-    }
-}
+numbers!(YearQuantity {
+    TemperatureDifference => TemperatureDifference,
+    Power => Power,
+    RelativeHumidity => RelativeHumidity,
+    VolumeFlow => VolumeFlow,
+    MassFlow => MassFlow,
+    SolarShare => SolarShare,
+    Angle => Angle,
+    HeatCapacity => HeatCapacity,
+    ElectricPotential => ElectricPotential,
+    ElectricCurrent => ElectricCurrent,
+});
 
 /// Cubic metres an hour to the table's SI.
 const fn m3_h(value: f64) -> f64 {
@@ -133,102 +81,18 @@ pub struct PriceDate {
     pub day: u8,
 }
 
-macro_rules! choices {
-    (
-        chosen { $($(#[$doc:meta])* $name:ident: $type:ident, $field:ident, $minimum:expr, $maximum:expr, $step:expr, $default:expr;)+ }
-        asked { $($(#[$a_doc:meta])* $a_name:ident: $a_field:ident, $a_minimum:expr, $a_maximum:expr, $a_step:expr;)+ }
-    ) => {
-        /// Every choice about the year as given. The default is a workshop used on working days,
-        /// heated all the time by an electric heater.
-        #[derive(Clone, Debug, PartialEq)]
-        pub struct YearChoices {
-            /// What heats.
-            pub heater: HeaterKind,
-            /// The currency of the prices, by its three-letter code; XTS is the code for tests.
-            pub currency: [u8; 3],
-            /// The day the prices are of; needed once a price or emission is given.
-            pub prices_of: Option<PriceDate>,
-            $($(#[$doc])* pub $name: $type,)+
-            $($(#[$a_doc])* pub $a_name: Option<f64>,)+
-        }
-
-        impl Default for YearChoices {
-            fn default() -> Self {
-                Self {
-                    heater: HeaterKind::default(),
-                    currency: *b"XTS",
-                    prices_of: None,
-                    $($name: <$type as Number>::from_number($default),)+
-                    $($a_name: None,)+
-                }
-            }
-        }
-
-        /// Names a numeric choice.
-        #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
-        pub enum YearField {
-            $($(#[$doc])* $field,)+
-            $($(#[$a_doc])* $a_field,)+
-        }
-
-        impl YearField {
-            /// Every numeric choice.
-            pub const ALL: &'static [Self] = &[$(Self::$field,)+ $(Self::$a_field,)+];
-
-            const RANGES: &[YearRange] = &[
-                $(YearRange {
-                    key: stringify!($name),
-                    quantity: <$type as Number>::QUANTITY,
-                    minimum: $minimum,
-                    maximum: $maximum,
-                    step: $step,
-                    default: Some($default),
-                },)+
-                $(YearRange {
-                    key: stringify!($a_name),
-                    quantity: YearQuantity::PerUnit,
-                    minimum: $a_minimum,
-                    maximum: $a_maximum,
-                    step: $a_step,
-                    default: None,
-                },)+
-            ];
-
-            /// What is allowed for it.
-            pub const fn range(self) -> YearRange {
-                Self::RANGES[self as usize]
-            }
-
-            /// The field of this name.
-            pub fn from_key(key: &str) -> Option<Self> {
-                Self::ALL.iter().copied().find(|field| field.range().key == key)
-            }
-        }
-
-        impl YearChoices {
-            /// The SI number of a choice; `None` for one that was not given.
-            pub fn get(&self, field: YearField) -> Option<f64> {
-                match field {
-                    $(YearField::$field => Some(self.$name.to_number()),)+
-                    $(YearField::$a_field => self.$a_name,)+
-                }
-            }
-
-            /// Sets a choice from its SI number, lawful or not; `None` takes back a price and
-            /// leaves any other choice as it is.
-            pub fn set(&mut self, field: YearField, number: Option<f64>) {
-                match field {
-                    $(YearField::$field => if let Some(number) = number {
-                        self.$name = Number::from_number(number);
-                    },)+
-                    $(YearField::$a_field => self.$a_name = number,)+
-                }
-            }
-        }
-    };
-}
-
-choices! {
+choice_table! {
+    /// Every choice about the year as given. The default is a workshop used on working days,
+    /// heated all the time by an electric heater.
+    choices YearChoices, field YearField, quantity YearQuantity;
+    options {
+        /// What heats.
+        heater: HeaterKind = HeaterKind::default();
+        /// The currency of the prices, by its three-letter code; XTS is the code for tests.
+        currency: [u8; 3] = *b"XTS";
+        /// The day the prices are of; needed once a price or emission is given.
+        prices_of: Option<PriceDate> = None;
+    }
     chosen {
         /// Most heat the heater gives; of a heat pump at +8 °C outdoors.
         heater_limit: Power, HeaterLimit, 0.0, 30_000.0, 100.0, 3000.0;
@@ -281,7 +145,7 @@ choices! {
         /// Rating of the supply's breaker.
         supply_current: ElectricCurrent, SupplyCurrent, 5.0, 200.0, 1.0, 15.0;
     }
-    asked {
+    asked f64 as PerUnit {
         /// Price of a kilowatt hour of electricity.
         electricity_price: ElectricityPrice, 0.0, 1000.0, 0.01;
         /// Price of the heater's fuel: a litre of propane or diesel, a kilogram of wood.
