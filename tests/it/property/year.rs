@@ -11,7 +11,7 @@ use inchwise_core::detail::{DetailMemory, Effort};
 use inchwise_core::evaluate::evaluate_with;
 use inchwise_core::units::{
     Angle, Energy, Irradiation, Length, Power, Pressure, SolarShare, Temperature,
-    TemperatureDifference,
+    TemperatureDifference, VolumeFlow,
 };
 use inchwise_core::year::{
     CheckedYearChoices, HeaterKind, Summer, Surroundings, YearChoices, YearField, YearModel,
@@ -172,6 +172,9 @@ proptest! {
         let choices = YearChoices {
             paint: SolarShare::new(paint),
             sun_on_roof: SolarShare::new(roof),
+            // A fan stops, and a stove is lit, on one side of a limit and not on the other.
+            heater: HeaterKind::ElectricResistance,
+            fan_flow: VolumeFlow::ZERO,
             ..choices
         };
         let choices = beside(&design, choices);
@@ -181,6 +184,7 @@ proptest! {
         let warmest = summer.as_chosen.warmest.as_celsius() + 1e-9;
         prop_assert!(summer.light_paint.warmest.as_celsius() <= warmest, "{summer:?}");
         prop_assert!(summer.shaded.warmest.as_celsius() <= warmest, "{summer:?}");
+        prop_assert_eq!(summer.as_chosen, summer.without_fan);
     }
 
     #[test]
