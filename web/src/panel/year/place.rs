@@ -1,6 +1,6 @@
 //! The place: its name, the search, and every figure of it to be typed over.
 
-use inchwise_core::climate::{ClimateQuantity, NotReached, Place};
+use inchwise_core::climate::{ClimateQuantity, Place};
 use inchwise_core::design::Field;
 use inchwise_core::units::{
     Angle, Irradiation, Length, Pressure, Temperature, TemperatureDifference,
@@ -11,10 +11,11 @@ use wasm_bindgen::closure::Closure;
 use wasm_bindgen::{JsCast, JsValue};
 use web_sys::KeyboardEvent;
 
+use super::missed::missed;
 use super::on_toggle;
 use super::unit::number;
 use crate::dom::{El, el, input_of};
-use crate::measure::{Notation, shortest};
+use crate::measure::shortest;
 use crate::reactive::{Watched, keep_up};
 use crate::text::Language;
 use crate::year::{ChosenPlace, PlaceKind, YearState};
@@ -99,33 +100,12 @@ pub(super) fn place(year: YearState, language: Language, places: Places) -> El {
             words.size_for.with(&[&winter])
         });
     let inside = el("div").class("year-search").with(&[search(year, language, places), size]);
-    let missed = el("p").class("year-missed").test_id("year-missed").text_with(move || {
-        year.answer().map_or(String::new(), |answer| {
-            missed(&answer.not_reached, year.state.notation(), language)
-        })
-    });
-    el("div").class("year-places").with(&[name, missed, inside, figures(year, language)])
-}
-
-/// What of the place its hours do not have, in one sentence; nothing where they have all of it.
-fn missed(not_reached: &[NotReached], notation: Notation, language: Language) -> String {
-    let words = language.year();
-    let [winter, summer, months @ ..] = words.missed_items;
-    let celsius = |value: f64| notation.temperature(Temperature::celsius(value));
-    let mut items = Vec::new();
-    for (quantity, phrase) in
-        [(ClimateQuantity::WinterDesign, winter), (ClimateQuantity::SummerDesign, summer)]
-    {
-        let of_it = not_reached.iter().find(|missed| missed.quantity == quantity);
-        items.extend(of_it.map(|it| phrase.with(&[&celsius(it.asked), &celsius(it.reached)])));
-    }
-    for (figure, phrase) in MONTHLY.iter().zip(months) {
-        let count = not_reached.iter().filter(|it| it.quantity == figure.quantity).count();
-        if count > 0 {
-            items.push(phrase.with(&[&notation.count(count as f64)]));
-        }
-    }
-    if items.is_empty() { String::new() } else { words.missed.with(&[&items.join("; ")]) }
+    el("div").class("year-places").with(&[
+        name,
+        missed(year, language),
+        inside,
+        figures(year, language),
+    ])
 }
 
 /// Where the figures come from and how far they are to be trusted.
