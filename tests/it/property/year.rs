@@ -93,14 +93,15 @@ fn lawful_place() -> impl Strategy<Value = CheckedPlace> {
                 let months = core::array::from_fn(|month| {
                     let celsius =
                         mean - half * libm::cos(month as f64 / 6.0 * core::f64::consts::PI);
-                    let above = inchwise_core::climate::mean_sun_above_the_air(latitude, month);
+                    let above =
+                        inchwise_core::climate::mean_extraterrestrial_irradiation(latitude, month);
                     MonthMeans {
                         temperature: Temperature::celsius(celsius),
                         daily_range: TemperatureDifference::new(range),
                         vapour_pressure: Pressure::new(
                             (damp * saturation.pascals(celsius)).clamp(0.1, 5000.0),
                         ),
-                        daily_sun: Irradiation::new(sun * above.value()),
+                        daily_global_irradiation: Irradiation::new(sun * above.value()),
                     }
                 });
                 let place = Place {

@@ -62,7 +62,7 @@ pub fn pack_place(place: &Place) -> Vec<f64> {
             month.temperature.as_celsius(),
             month.daily_range.value(),
             month.vapour_pressure.value(),
-            month.daily_sun.value(),
+            month.daily_global_irradiation.value(),
         ]);
     }
     numbers
@@ -81,7 +81,7 @@ pub fn unpack_place(numbers: &[f64]) -> Option<Place> {
             temperature: Temperature::celsius(temperature),
             daily_range: TemperatureDifference::new(range),
             vapour_pressure: Pressure::new(vapour),
-            daily_sun: Irradiation::new(sun),
+            daily_global_irradiation: Irradiation::new(sun),
         }),
     })
 }

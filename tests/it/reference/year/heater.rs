@@ -1,6 +1,6 @@
 //! Heaters, fuels and supply against published figures and plain counting.
 
-use inchwise_core::units::{ElectricCurrent, ElectricPotential, Energy, Power, Temperature};
+use inchwise_core::units::{ElectricCurrent, ElectricPotential, Power, Temperature};
 use inchwise_core::year::{
     EnergyCarrier, HeaterCheck, HeaterKind, SupplyCheck, YearChoices, largest_continuous_load,
 };

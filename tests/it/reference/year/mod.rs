@@ -37,7 +37,7 @@ fn always(outdoors: f64, vapour: f64) -> Surroundings {
     let hour = WeatherHour {
         temperature: Temperature::celsius(outdoors),
         vapour_pressure: Pressure::new(vapour),
-        level_sun: Irradiance::new(0.0),
+        global_horizontal_irradiance: Irradiance::new(0.0),
     };
     let year = WeatherYear::new(Length::new(0.0), Angle::degrees(50.0), &[hour; HOURS_IN_YEAR]);
     Surroundings::new(year.expect("a year"), YearChoices::default().front_faces)

@@ -52,7 +52,7 @@ fn sun_on_the_roof_comes_through_by_its_sol_air_temperature() {
     let hour = WeatherHour {
         temperature: Temperature::celsius(-20.0),
         vapour_pressure: Pressure::new(90.0),
-        level_sun: Irradiance::new(200.0),
+        global_horizontal_irradiance: Irradiance::new(200.0),
     };
     let year = WeatherYear::new(Length::new(0.0), Angle::degrees(50.0), &[hour; HOURS_IN_YEAR]);
     let faces = YearChoices::default().front_faces;

@@ -28,7 +28,7 @@ fn told(not_reached: &[NotReached], notation: Notation, language: Language) -> S
         let of_it = not_reached.iter().find(|missed| missed.quantity == quantity);
         items.extend(of_it.map(|it| phrase.with(&[&celsius(it.asked), &celsius(it.reached)])));
     }
-    let monthly = [Q::Temperature, Q::DailyRange, Q::VapourPressure, Q::DailySun];
+    let monthly = [Q::Temperature, Q::DailyRange, Q::VapourPressure, Q::DailyGlobalIrradiation];
     for (quantity, phrase) in monthly.into_iter().zip(months) {
         let count = not_reached.iter().filter(|it| it.quantity == quantity).count();
         if count > 0 {
@@ -50,7 +50,7 @@ mod tests {
             of(Q::WinterDesign, None),
             of(Q::DailyRange, Some(0)),
             of(Q::DailyRange, Some(11)),
-            of(Q::DailySun, Some(5)),
+            of(Q::DailyGlobalIrradiation, Some(5)),
         ];
         let notation = Notation { units: UnitSystem::Metric, language: Language::English };
         let said = told(&missed, notation, Language::English);

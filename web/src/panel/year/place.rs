@@ -309,10 +309,10 @@ const MONTHLY: [Figure; 4] = [
         set: |place, month, value| place.months[month].vapour_pressure = Pressure::new(value),
     },
     Figure {
-        quantity: ClimateQuantity::DailySun,
-        get: |place, month| place.months[month].daily_sun.as_kilowatt_hours(),
+        quantity: ClimateQuantity::DailyGlobalIrradiation,
+        get: |place, month| place.months[month].daily_global_irradiation.as_kilowatt_hours(),
         set: |place, month, value| {
-            place.months[month].daily_sun = Irradiation::kilowatt_hours(value);
+            place.months[month].daily_global_irradiation = Irradiation::kilowatt_hours(value);
         },
     },
 ];
