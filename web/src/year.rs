@@ -97,7 +97,8 @@ impl YearState {
 
     /// What is wrong with the choices.
     pub fn errors(self) -> Vec<YearError> {
-        self.choices.with(|choices| choices.check().err().unwrap_or_default())
+        let set_point = self.set_point();
+        self.choices.with(|choices| choices.check(set_point).err().unwrap_or_default())
     }
 
     /// What is wrong with the place.
@@ -116,8 +117,10 @@ impl YearState {
         let design = self.state.look(|outcome| {
             outcome.errors.is_empty().then(|| pack_design(outcome.good.checked.design()))
         });
-        let choices =
-            self.choices.with(|choices| choices.check().is_ok().then(|| pack_choices(choices)));
+        let set_point = self.set_point();
+        let choices = self
+            .choices
+            .with(|choices| choices.check(set_point).is_ok().then(|| pack_choices(choices)));
         let place =
             self.place.with(|place| place.place.check().is_ok().then(|| pack_place(&place.place)));
         let (Some(design), Some(choices), Some(place)) = (design, choices, place) else { return };
@@ -155,6 +158,11 @@ impl YearState {
                 Some(answer)
             })?
         })
+    }
+
+    /// Whether the worker could make no year of what was asked last.
+    pub fn is_refused(self) -> bool {
+        self.state.year.with(|answer| answer.as_ref().is_some_and(|(_, of)| of.is_empty()))
     }
 
     /// Sets a numeric choice.
@@ -198,6 +206,11 @@ impl YearState {
         if self.typed.with_untracked(|typed| typed.iter().any(|typed| typed.key == key)) {
             self.typed.update(|typed| typed.retain(|typed| typed.key != key));
         }
+    }
+
+    /// The temperature that the heater holds: the room's, as last chosen lawfully.
+    pub fn set_point(self) -> Temperature {
+        self.state.look(|outcome| outcome.good.checked.design().indoor_temperature)
     }
 
     /// The temperature the place's heaters are sized for.

@@ -13,7 +13,7 @@ pub struct WeatherYear {
     pub latitude: Angle,
     celsius: Vec<f64>,
     vapour_pascals: Vec<f64>,
-    level_sun: Vec<f64>,
+    global_horizontal_irradiance: Vec<f64>,
 }
 
 /// The air and sun of one hour.
@@ -23,8 +23,23 @@ pub struct WeatherHour {
     pub temperature: Temperature,
     /// Mean partial pressure of water vapour.
     pub vapour_pressure: Pressure,
-    /// Mean sun on level ground.
-    pub level_sun: Irradiance,
+    /// Mean global horizontal irradiance.
+    pub global_horizontal_irradiance: Irradiance,
+}
+
+impl WeatherHour {
+    /// Every figure out of its range, of the hour of this number.
+    pub fn check(&self, hour: usize) -> Vec<ClimateError> {
+        use ClimateQuantity as Q;
+        [
+            (Q::Temperature, self.temperature.as_celsius()),
+            (Q::VapourPressure, self.vapour_pressure.value()),
+            (Q::GlobalHorizontalIrradiance, self.global_horizontal_irradiance.value()),
+        ]
+        .iter()
+        .filter_map(|&(quantity, given)| out_of_range(quantity, Some(hour), given))
+        .collect()
+    }
 }
 
 impl WeatherYear {
@@ -51,15 +66,7 @@ impl WeatherYear {
                 .iter()
                 .filter_map(|&(quantity, given)| out_of_range(quantity, None, given))
                 .collect();
-        for (n, hour) in hours.iter().enumerate() {
-            let figures = [
-                (Q::Temperature, hour.temperature.as_celsius()),
-                (Q::VapourPressure, hour.vapour_pressure.value()),
-                (Q::HourlySun, hour.level_sun.value()),
-            ];
-            let wrong = figures.iter().filter_map(|&(q, given)| out_of_range(q, Some(n), given));
-            errors.extend(wrong);
-        }
+        errors.extend(hours.iter().enumerate().flat_map(|(n, hour)| hour.check(n)));
         if !errors.is_empty() {
             return Err(errors);
         }
@@ -68,7 +75,7 @@ impl WeatherYear {
             latitude,
             hours.iter().map(|hour| hour.temperature.as_celsius()).collect(),
             hours.iter().map(|hour| hour.vapour_pressure.value()).collect(),
-            hours.iter().map(|hour| hour.level_sun.value()).collect(),
+            hours.iter().map(|hour| hour.global_horizontal_irradiance.value()).collect(),
         ))
     }
 
@@ -78,9 +85,9 @@ impl WeatherYear {
         latitude: Angle,
         celsius: Vec<f64>,
         vapour_pascals: Vec<f64>,
-        level_sun: Vec<f64>,
+        global_horizontal_irradiance: Vec<f64>,
     ) -> Self {
-        Self { elevation, latitude, celsius, vapour_pascals, level_sun }
+        Self { elevation, latitude, celsius, vapour_pascals, global_horizontal_irradiance }
     }
 
     /// An hour, from 0 in the first of 1 January; `None` past the year.
@@ -88,7 +95,9 @@ impl WeatherYear {
         Some(WeatherHour {
             temperature: Temperature::celsius(*self.celsius.get(hour)?),
             vapour_pressure: Pressure::new(*self.vapour_pascals.get(hour)?),
-            level_sun: Irradiance::new(*self.level_sun.get(hour)?),
+            global_horizontal_irradiance: Irradiance::new(
+                *self.global_horizontal_irradiance.get(hour)?,
+            ),
         })
     }
 
@@ -102,8 +111,8 @@ impl WeatherYear {
         &self.vapour_pascals
     }
 
-    /// Sun on level ground in every hour, W/m², for numeric loops.
-    pub fn level_sun(&self) -> &[f64] {
-        &self.level_sun
+    /// Global horizontal irradiance of every hour, W/m², for numeric loops.
+    pub fn global_horizontal_irradiance(&self) -> &[f64] {
+        &self.global_horizontal_irradiance
     }
 }

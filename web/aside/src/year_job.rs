@@ -1,6 +1,6 @@
 //! The worker's side of a year: the hours of a place kept for many designs, and one run for each.
 
-use inchwise_core::climate::{HOURS_IN_YEAR, SEED, Spread, reconstruct};
+use inchwise_core::climate::{CheckedPlace, HOURS_IN_YEAR, SEED, Spread, not_reached, reconstruct};
 use inchwise_core::design::CheckedDesign;
 use inchwise_core::detail::{DetailMemory, Effort};
 use inchwise_core::evaluate::{Evaluation, evaluate_with};
@@ -8,7 +8,7 @@ use inchwise_core::moisture::{ColdSpots, SpotPlace, UnknownReason};
 use inchwise_core::units::{Energy, Temperature, TemperatureFactor};
 use inchwise_core::year::{
     CheckedYearChoices, HeaterCheck, RoomHour, RoomPart, SpotState, Summer, SupplyCheck,
-    Surroundings, YearModel, YearOutcome, run_year,
+    Surroundings, YearModel, YearModelError, YearOutcome, run_year,
 };
 
 use crate::pack::unpack_design;
@@ -19,31 +19,32 @@ pub(crate) struct YearJob {
     pub(crate) request: u32,
     pub(crate) checked: CheckedDesign,
     choices: CheckedYearChoices,
-    place: Vec<f64>,
+    place: CheckedPlace,
 }
 
 impl YearJob {
     /// From numbers; `None` if anything of it does not pass its check.
     pub(crate) fn of(request: u32, design: &[f64], choices: &[f64], place: &[f64]) -> Option<Self> {
         let checked = unpack_design(design)?.check().ok()?;
-        let choices = unpack_choices(choices)?.check().ok()?;
-        unpack_place(place)?.check().ok()?;
-        Some(Self { request, checked, choices, place: place.to_vec() })
+        let set_point = checked.design().indoor_temperature;
+        let choices = unpack_choices(choices)?.check(set_point).ok()?;
+        let place = unpack_place(place)?.check().ok()?;
+        Some(Self { request, checked, choices, place })
     }
 }
 
 /// Runs years, and keeps what the next one can use.
 #[derive(Default)]
 pub(crate) struct Years {
-    /// The place by its numbers, and its hours about the box.
-    surroundings: Option<(Vec<f64>, Surroundings)>,
+    /// The place, and its hours about the box.
+    surroundings: Option<(CheckedPlace, Surroundings)>,
     /// The last evaluation with every field in it.
     complete: Option<Evaluation>,
 }
 
 impl Years {
     /// Runs a year with the fields that the effort allows; what waits is taken over from the last
-    /// design without gaps.
+    /// design without gaps. `None` if no year can be reckoned.
     pub(crate) fn run(
         &mut self,
         job: &YearJob,
@@ -58,7 +59,7 @@ impl Years {
             evaluation.cold_spots = with_waiting_from(&evaluation.cold_spots, &earlier.cold_spots);
         }
         let surroundings = self.surroundings(job)?;
-        Some(answer(&evaluation, surroundings, &job.choices, place_winter(&job.place)))
+        answer(&evaluation, surroundings, job).ok()
     }
 
     fn surroundings(&mut self, job: &YearJob) -> Option<&Surroundings> {
@@ -68,17 +69,12 @@ impl Years {
             Some((_, known)) if known.front_faces() == faces => known,
             Some((_, known)) => known.turned(faces),
             None => {
-                let place = unpack_place(&job.place)?.check().ok()?;
-                let weather = reconstruct(&place, Spread::DesignTemperatures, SEED);
+                let weather = reconstruct(&job.place, Spread::DesignTemperatures, SEED);
                 Surroundings::new(weather, faces).ok()?
             }
         };
         Some(&self.surroundings.insert((job.place.clone(), surroundings)).1)
     }
-}
-
-fn place_winter(place: &[f64]) -> Temperature {
-    unpack_place(place).map_or(Temperature::celsius(0.0), |place| place.winter_design)
 }
 
 /// The places of a design, those that wait with the temperature factors they had before.
@@ -99,12 +95,13 @@ fn with_waiting_from(now: &ColdSpots, earlier: &ColdSpots) -> ColdSpots {
 fn answer(
     evaluation: &Evaluation,
     surroundings: &Surroundings,
-    checked: &CheckedYearChoices,
-    winter: Temperature,
-) -> YearAnswer {
-    let model = YearModel::new(evaluation, surroundings, checked);
+    job: &YearJob,
+) -> Result<YearAnswer, YearModelError> {
+    let checked = &job.choices;
+    let model = YearModel::new(evaluation, surroundings, checked)?;
     let outcome = run_year(&model);
     let choices = checked.choices();
+    let winter = job.place.place().winter_design;
     let design = evaluation.checked.design();
     let set_point = design.indoor_temperature;
     let load = evaluation.heat_loss.design_load;
@@ -114,20 +111,21 @@ fn answer(
     };
     let capacity = HeaterCheck::of(choices, load, winter).capacity;
     let warmed = |part| network.warm_up(capacity, winter, winter, set_point - WARM_ENOUGH, part);
-    YearAnswer {
+    Ok(YearAnswer {
         is_waiting: outcome.is_waiting,
         days: days(&outcome),
         greatest_heat: outcome.greatest_heat,
         coldest_day: outcome.coldest_day,
         most_frost: outcome.most_frost,
-        summer: Summer::of(evaluation, surroundings, checked),
+        summer: Summer::of(evaluation, surroundings, checked)?,
         cool_down: [cooled(5.0), cooled(0.0)],
         warm_up: [warmed(RoomPart::Air), warmed(RoomPart::Surfaces)],
         heater: HeaterCheck::of(choices, load, design.outdoor_temperature),
         supply: SupplyCheck::of(choices, design.outdoor_temperature),
         months: outcome.months.to_vec(),
         year: outcome.year,
-    }
+        not_reached: not_reached(&job.place, surroundings.weather()),
+    })
 }
 
 fn days(outcome: &YearOutcome) -> Vec<YearDay> {

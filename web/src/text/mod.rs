@@ -18,7 +18,10 @@ mod phrase;
 mod places;
 mod spots;
 mod year;
+mod year_choices;
 mod year_fields;
+mod year_heater;
+mod year_verdicts;
 
 pub use answer::Answer;
 pub use cautions::{Cautions, Warning};
@@ -32,6 +35,8 @@ pub use losses::Losses;
 pub use phrase::Phrase;
 pub use spots::Spots;
 pub use year::Year;
+pub use year_choices::YearChoiceWords;
+pub use year_verdicts::YearVerdicts;
 
 /// A language the planner speaks.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Default)]

@@ -11,6 +11,7 @@ use wasm_bindgen::closure::Closure;
 use wasm_bindgen::{JsCast, JsValue};
 use web_sys::KeyboardEvent;
 
+use super::missed::missed;
 use super::on_toggle;
 use super::unit::number;
 use crate::dom::{El, el, input_of};
@@ -99,7 +100,12 @@ pub(super) fn place(year: YearState, language: Language, places: Places) -> El {
             words.size_for.with(&[&winter])
         });
     let inside = el("div").class("year-search").with(&[search(year, language, places), size]);
-    el("div").class("year-places").with(&[name, inside, figures(year, language)])
+    el("div").class("year-places").with(&[
+        name,
+        missed(year, language),
+        inside,
+        figures(year, language),
+    ])
 }
 
 /// Where the figures come from and how far they are to be trusted.
@@ -303,10 +309,10 @@ const MONTHLY: [Figure; 4] = [
         set: |place, month, value| place.months[month].vapour_pressure = Pressure::new(value),
     },
     Figure {
-        quantity: ClimateQuantity::DailySun,
-        get: |place, month| place.months[month].daily_sun.as_kilowatt_hours(),
+        quantity: ClimateQuantity::DailyGlobalIrradiation,
+        get: |place, month| place.months[month].daily_global_irradiation.as_kilowatt_hours(),
         set: |place, month, value| {
-            place.months[month].daily_sun = Irradiation::kilowatt_hours(value);
+            place.months[month].daily_global_irradiation = Irradiation::kilowatt_hours(value);
         },
     },
 ];
