@@ -109,10 +109,10 @@ impl Solver {
         }
     }
 
-    /// Takes a year in place of the one before: a design, choices about use and a place, each packed. One of
-    /// which anything does not pass its check is not run.
-    pub fn take_year(&mut self, request: u32, design: &[f64], choices: &[f64], place: &[f64]) {
-        let year = YearJob::of(request, design, choices, place);
+    /// Takes a year in place of the one before: a design, choices about use and a climate, each
+    /// packed. One of which anything does not pass its check is not run.
+    pub fn take_year(&mut self, request: u32, design: &[f64], choices: &[f64], climate: &[f64]) {
+        let year = YearJob::of(request, design, choices, climate);
         self.year = year.map(|year| (year, Progress::Fresh));
     }
 

@@ -1,6 +1,6 @@
 //! The worker's side of a year: the hours of a place kept for many designs, and one run for each.
 
-use inchwise_core::climate::{HOURS_IN_YEAR, SEED, Spread, reconstruct};
+use inchwise_core::climate::{HOURS_IN_YEAR, heating_degree_days};
 use inchwise_core::design::CheckedDesign;
 use inchwise_core::detail::{DetailMemory, Effort};
 use inchwise_core::evaluate::{Evaluation, evaluate_with};
@@ -11,32 +11,47 @@ use inchwise_core::year::{
     Surroundings, YearModel, YearOutcome, run_year,
 };
 
+use crate::climate::{weather_of, winter_of};
 use crate::pack::unpack_design;
-use crate::year::{WARM_ENOUGH, YearAnswer, YearDay, unpack_choices, unpack_place};
+use crate::year::{DEGREE_DAY_BASES, WARM_ENOUGH, YearAnswer, YearDay, unpack_choices};
 
 /// A year that was asked for.
 pub(crate) struct YearJob {
     pub(crate) request: u32,
     pub(crate) checked: CheckedDesign,
     choices: CheckedYearChoices,
-    place: Vec<f64>,
+    climate: Vec<f64>,
+    winter: Temperature,
 }
 
 impl YearJob {
     /// From numbers; `None` if anything of it does not pass its check.
-    pub(crate) fn of(request: u32, design: &[f64], choices: &[f64], place: &[f64]) -> Option<Self> {
+    pub(crate) fn of(
+        request: u32,
+        design: &[f64],
+        choices: &[f64],
+        climate: &[f64],
+    ) -> Option<Self> {
         let checked = unpack_design(design)?.check().ok()?;
         let choices = unpack_choices(choices)?.check().ok()?;
-        unpack_place(place)?.check().ok()?;
-        Some(Self { request, checked, choices, place: place.to_vec() })
+        let winter = winter_of(climate)?;
+        Some(Self { request, checked, choices, climate: climate.to_vec(), winter })
     }
+}
+
+/// The hours of a climate.
+struct Hours {
+    /// The climate by its numbers.
+    climate: Vec<f64>,
+    /// Its hours about the box.
+    surroundings: Surroundings,
+    degree_days: [f64; 2],
 }
 
 /// Runs years, and keeps what the next one can use.
 #[derive(Default)]
 pub(crate) struct Years {
-    /// The place by its numbers, and its hours about the box.
-    surroundings: Option<(Vec<f64>, Surroundings)>,
+    hours: Option<Hours>,
     /// The last evaluation with every field in it.
     complete: Option<Evaluation>,
 }
@@ -57,28 +72,26 @@ impl Years {
             evaluation.heat_loss = evaluation.heat_loss.with_waiting_from(&earlier.heat_loss);
             evaluation.cold_spots = with_waiting_from(&evaluation.cold_spots, &earlier.cold_spots);
         }
-        let surroundings = self.surroundings(job)?;
-        Some(answer(&evaluation, surroundings, &job.choices, place_winter(&job.place)))
+        let hours = self.hours(job)?;
+        Some(answer(&evaluation, hours, &job.choices, job.winter))
     }
 
-    fn surroundings(&mut self, job: &YearJob) -> Option<&Surroundings> {
+    /// The hours of a year's climate; none for one that does not pass its check.
+    fn hours(&mut self, job: &YearJob) -> Option<&Hours> {
         let faces = job.choices.choices().front_faces;
-        let known = self.surroundings.take().filter(|(place, _)| *place == job.place);
-        let surroundings = match known {
-            Some((_, known)) if known.front_faces() == faces => known,
-            Some((_, known)) => known.turned(faces),
+        let known = self.hours.take().filter(|known| known.climate == job.climate);
+        let hours = match known {
+            Some(known) if known.surroundings.front_faces() == faces => known,
+            Some(known) => Hours { surroundings: known.surroundings.turned(faces), ..known },
             None => {
-                let place = unpack_place(&job.place)?.check().ok()?;
-                let weather = reconstruct(&place, Spread::DesignTemperatures, SEED);
-                Surroundings::new(weather, faces).ok()?
+                let weather = weather_of(&job.climate)?;
+                let degree_days = DEGREE_DAY_BASES.map(|base| heating_degree_days(&weather, base));
+                let surroundings = Surroundings::new(weather, faces).ok()?;
+                Hours { climate: job.climate.clone(), surroundings, degree_days }
             }
         };
-        Some(&self.surroundings.insert((job.place.clone(), surroundings)).1)
+        Some(self.hours.insert(hours))
     }
-}
-
-fn place_winter(place: &[f64]) -> Temperature {
-    unpack_place(place).map_or(Temperature::celsius(0.0), |place| place.winter_design)
 }
 
 /// The places of a design, those that wait with the temperature factors they had before.
@@ -98,10 +111,11 @@ fn with_waiting_from(now: &ColdSpots, earlier: &ColdSpots) -> ColdSpots {
 
 fn answer(
     evaluation: &Evaluation,
-    surroundings: &Surroundings,
+    hours: &Hours,
     checked: &CheckedYearChoices,
     winter: Temperature,
 ) -> YearAnswer {
+    let surroundings = &hours.surroundings;
     let model = YearModel::new(evaluation, surroundings, checked);
     let outcome = run_year(&model);
     let choices = checked.choices();
@@ -125,6 +139,7 @@ fn answer(
         warm_up: [warmed(RoomPart::Air), warmed(RoomPart::Surfaces)],
         heater: HeaterCheck::of(choices, load, design.outdoor_temperature),
         supply: SupplyCheck::of(choices, design.outdoor_temperature),
+        degree_days: hours.degree_days,
         months: outcome.months.to_vec(),
         year: outcome.year,
     }

@@ -30,4 +30,4 @@ pub use fold::folds;
 pub use losses::losses;
 pub use spots::spots;
 pub use summary::summary;
-pub use year::{Places, year};
+pub use year::year;

@@ -17,6 +17,7 @@ mod losses;
 mod phrase;
 mod places;
 mod spots;
+mod weather;
 mod year;
 mod year_fields;
 
@@ -31,6 +32,7 @@ pub use folds::Folds;
 pub use losses::Losses;
 pub use phrase::Phrase;
 pub use spots::Spots;
+pub use weather::Weather;
 pub use year::Year;
 
 /// A language the planner speaks.

@@ -3,9 +3,8 @@
 mod choices;
 mod figures;
 mod place;
+mod place_unit;
 mod unit;
-
-pub use place::Places;
 
 use wasm_bindgen::JsCast;
 
@@ -15,11 +14,11 @@ use crate::text::Language;
 use crate::year::YearState;
 
 /// The whole panel.
-pub fn year(year: YearState, language: Language, places: Places) -> El {
+pub fn year(year: YearState, language: Language) -> El {
     let words = language.year();
     el("section").class("year").test_id("year").attr("aria-label", words.title).with(&[
         el("h3").text(words.title),
-        place::place(year, language, places),
+        place::place(year, language),
         drawing::year_strip(year, language, figures::strip_told),
         figures::figures(year, language).class_with("stands-in", move || year.stands_in()),
         figures::verdicts(year, language),
