@@ -242,7 +242,7 @@ const ENGLISH: Year = Year {
     search: "Find a place",
     search_note: "676 places. The table is loaded when you start to type, and nothing you type \
                   leaves this page.",
-    found: Phrase("{0} places"),
+    found: Phrase("Found: {0}"),
     no_table: "The table of places could not be loaded. Every figure can be typed below.",
     back: "Back to Varnholm Flats",
     size_for: Phrase("Size the heater for {0} outdoors"),
@@ -354,7 +354,7 @@ const FRENCH: Year = Year {
     search: "Trouver un lieu",
     search_note: "676 lieux. Le tableau se charge quand vous commencez à écrire; rien de ce que \
                   vous écrivez ne quitte cette page.",
-    found: Phrase("{0} lieux"),
+    found: Phrase("Trouvés : {0}"),
     no_table: "Le tableau des lieux n’a pas pu être chargé. Chaque valeur peut être saisie plus \
                bas.",
     back: "Revenir à Varnholm Flats",

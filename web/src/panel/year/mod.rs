@@ -24,6 +24,7 @@ pub fn year(year: YearState, language: Language) -> El {
         figures::verdicts(year, language),
         figures::table(year, language),
         choices::choices(year, language),
+        place::figures(year, language),
         el("p").class("remark").text(words.note),
     ])
 }

@@ -10,7 +10,7 @@ use crate::text::Language;
 use crate::year::{Figure, MONTHLY, WHOLE, YearState};
 
 /// The folded boxes.
-pub(super) fn figures(year: YearState, language: Language) -> El {
+pub(in crate::panel::year) fn figures(year: YearState, language: Language) -> El {
     let open = Watched::new(false);
     let inside = el("div")
         .children_with(move || if open.get() { boxes(year, language) } else { Vec::new() });

@@ -5,6 +5,8 @@ mod figures;
 mod hours;
 mod search;
 
+pub(super) use figures::figures;
+
 use inchwise_core::climate::ClimateQuantity;
 use inchwise_core::design::Field;
 
@@ -43,12 +45,7 @@ pub(super) fn place(year: YearState, language: Language) -> El {
         hours::hours(year, language),
         size,
     ]);
-    el("div").class("year-places").with(&[
-        name,
-        unused(year, language),
-        inside,
-        figures::figures(year, language),
-    ])
+    el("div").class("year-places").with(&[name, unused(year, language), inside])
 }
 
 /// The name of the place.
