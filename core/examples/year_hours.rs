@@ -37,7 +37,7 @@ fn figures(
 ) -> Option<Figures> {
     let design = exceeded_for(&weather, 0.99).as_celsius();
     let surroundings = Surroundings::new(weather, choices.choices().front_faces).ok()?;
-    let outcome: YearOutcome = run_year(&YearModel::new(evaluation, &surroundings, choices));
+    let outcome: YearOutcome = run_year(&YearModel::new(evaluation, &surroundings, choices).ok()?);
     Some(Figures {
         heat: outcome.year.energy.heat().as_kilowatt_hours(),
         design,
@@ -114,18 +114,19 @@ fn main() -> ExitCode {
     println!(
         "file\tspread\tdegree_days\theat_kwh\theat_off_percent\tdesign_c\tdesign_off_k\tdrip_h\toff_percent\tfrost_h\toff_percent\tall_spots_wet_h\toff_percent\twarmest_c\toff_k"
     );
-    let evaluation = evaluate(&CheckedDesign::default(), &mut DetailMemory::default());
     let heater = YearChoices {
         heater_limit: inchwise_core::units::Power::new(10_000.0),
         ..YearChoices::default()
     };
-    let choices = match heater.check() {
+    let design = CheckedDesign::default();
+    let choices = match heater.check(design.design().indoor_temperature) {
         Ok(choices) => choices,
         Err(errors) => {
             eprintln!("{errors:?}");
             return ExitCode::FAILURE;
         }
     };
+    let evaluation = evaluate(&design, &mut DetailMemory::default());
     let mut ok = true;
     for argument in std::env::args().skip(1) {
         if let Err(wrong) = measure(&argument, &evaluation, &choices) {

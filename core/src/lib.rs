@@ -14,6 +14,8 @@ pub mod units;
 
 pub mod source;
 
+pub mod choice_table;
+
 pub mod conduction;
 mod root_finding;
 

@@ -80,11 +80,14 @@ class Year:
 
         # All hours at once.
         hour = numpy.arange(HOURS)
-        used = (
-            (hour // 24 % 7 < u["used_days"])
-            & (u["used_from"] <= hour % 24)
-            & (hour % 24 < u["used_until"])
-        )
+        day, clock = hour // 24, hour % 24
+        if u["used_from"] < u["used_until"]:
+            in_hours = (u["used_from"] <= clock) & (clock < u["used_until"])
+            began = day
+        else:
+            in_hours = (u["used_from"] <= clock) | (clock < u["used_until"])
+            began = numpy.where(clock < u["used_until"], (day - 1) % 365, day)
+        used = in_hours & (began % 7 < u["used_days"])
         set_point = numpy.where(used, c["set_point"], c["set_point"] - u["setback"])
         people = numpy.where(used, u["heat_of_people"], 0.0)
         equipment = u["equipment_always"] + numpy.where(used, u["equipment_in_use"], 0.0)

@@ -8,7 +8,7 @@ use std::time::Duration;
 use wasm_bindgen::JsValue;
 
 use crate::dom::{El, Waiting, el, listen_to_window, window};
-use crate::link::{fragment_of, link_of};
+use crate::link::{design_of_link, fragment_of, link_of};
 use crate::reactive::{keep_up, untracked};
 use crate::state::ChangedBy;
 use crate::text::Language;
@@ -53,9 +53,10 @@ fn fragment(year: YearState) -> String {
 
 fn read(year: YearState) {
     // Another fragment is the page's own business.
-    let Some((_, text)) = fragment_of_page() else { return };
+    let Some((design, text)) = fragment_of_page() else { return };
     if untracked(|| year.text()) != text {
-        year.take_text(&text);
+        let design = design_of_link(&design).unwrap_or_default();
+        year.take_text(&text, design.indoor_temperature);
     }
 }
 

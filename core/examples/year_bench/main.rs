@@ -55,7 +55,8 @@ fn main() -> ExitCode {
 
 fn describe(path: &str) -> Result<(), String> {
     let prepared = prepared::Prepared::new().ok_or("the year cannot be made")?;
-    std::fs::write(path, prepared.described().to_string()).map_err(|error| error.to_string())
+    let described = prepared.described().map_err(|error| format!("{error:?}"))?;
+    std::fs::write(path, described.to_string()).map_err(|error| error.to_string())
 }
 
 fn serve() -> Result<(), String> {
@@ -63,7 +64,7 @@ fn serve() -> Result<(), String> {
     for line in std::io::stdin().lock().lines() {
         drop(line.map_err(|error| error.to_string())?);
         let start = Instant::now();
-        let outcome = prepared.run();
+        let outcome = prepared.run().map_err(|error| format!("{error:?}"))?;
         let elapsed = 1000.0 * start.elapsed().as_secs_f64();
         println!(
             "{elapsed}\t{}\t{:e}\t{}",
@@ -85,12 +86,12 @@ fn time_all() {
         fan_flow: VolumeFlow::cubic_metres_per_hour(300.0),
         ..YearChoices::default()
     };
-    let Ok(fan) = fan.check() else { return };
+    let Ok(fan) = fan.check(still.set_point()) else { return };
     let made = || reconstruct(&place, Spread::DesignTemperatures, SEED);
     let prepared = || Surroundings::new(made(), still.choices().front_faces);
     let Ok(surroundings) = prepared() else { return };
     let year = |choices: &CheckedYearChoices| {
-        black_box(run_year(&YearModel::new(&evaluation, &surroundings, choices)));
+        drop(black_box(YearModel::new(&evaluation, &surroundings, choices).map(|m| run_year(&m))));
     };
     let rows = [
         ("year", time(200, || year(&still))),

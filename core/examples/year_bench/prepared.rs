@@ -5,7 +5,9 @@ use inchwise_core::climate::{SEED, Spread, SunOnBox, reconstruct, varnholm_flats
 use inchwise_core::design::CheckedDesign;
 use inchwise_core::detail::{DetailMemory, Effort};
 use inchwise_core::evaluate::{Evaluation, evaluate_with};
-use inchwise_core::year::{CheckedYearChoices, Surroundings, YearModel, YearOutcome, run_year};
+use inchwise_core::year::{
+    CheckedYearChoices, Surroundings, YearModel, YearModelError, YearOutcome, run_year,
+};
 
 /// What a run needs.
 pub struct Prepared {
@@ -27,8 +29,9 @@ impl Prepared {
     }
 
     /// Runs the year, model and all.
-    pub fn run(&self) -> YearOutcome {
-        run_year(&YearModel::new(&self.evaluation, &self.surroundings, &self.choices))
+    pub fn run(&self) -> Result<YearOutcome, YearModelError> {
+        let model = YearModel::new(&self.evaluation, &self.surroundings, &self.choices)?;
+        Ok(run_year(&model))
     }
 
     /// A figure that heat and moisture of every hour go into, kWh + kg: heat given by the heater, and
@@ -39,12 +42,12 @@ impl Prepared {
 
     /// Everything the loop reckons with, for a program elsewhere that runs the same.
     #[cfg_attr(target_arch = "wasm32", expect(dead_code, reason = "files are written natively"))]
-    pub fn described(&self) -> serde_json::Value {
-        let model = YearModel::new(&self.evaluation, &self.surroundings, &self.choices);
+    pub fn described(&self) -> Result<serde_json::Value, YearModelError> {
+        let model = YearModel::new(&self.evaluation, &self.surroundings, &self.choices)?;
         let (weather, choices) = (self.surroundings.weather(), self.choices.choices());
         let coefficients = model.coefficients().into_iter();
         let spots = self.evaluation.cold_spots.spots.iter();
-        serde_json::json!({
+        Ok(serde_json::json!({
             "coefficients": coefficients.collect::<std::collections::BTreeMap<_, _>>(),
             "factors": spots.map(|spot| spot.temperature_factor.value()).collect::<Vec<_>>(),
             "choices": {
@@ -64,6 +67,6 @@ impl Prepared {
             "celsius": weather.celsius(),
             "vapour_pascals": weather.vapour_pascals(),
             "sun": SunOnBox::of(weather, self.surroundings.front_faces()).hours(),
-        })
+        }))
     }
 }

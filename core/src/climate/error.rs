@@ -25,6 +25,19 @@ pub enum ClimateQuantity {
 }
 
 impl ClimateQuantity {
+    /// Every quantity.
+    pub const ALL: [Self; 9] = [
+        Self::Temperature,
+        Self::DailyRange,
+        Self::VapourPressure,
+        Self::DailySun,
+        Self::HourlySun,
+        Self::Elevation,
+        Self::Latitude,
+        Self::WinterDesign,
+        Self::SummerDesign,
+    ];
+
     /// Least and most that a figure may be, in its unit: a little beyond what has been measured on
     /// earth (from memory).
     pub const fn range(self) -> [f64; 2] {

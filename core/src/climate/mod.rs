@@ -2,8 +2,8 @@
 //!
 //! - what is known of a place: [`Place`], twelve [`MonthMeans`] with elevation, latitude and design
 //!   temperatures; [`varnholm_flats`] is the invented default;
-//! - its hours: [`reconstruct`] makes 8,760 of them from the months, the same ones each time;
-//!   [`WeatherYear::new`] takes measured ones;
+//! - its hours: [`reconstruct`] makes 8,760 of them from the months, the same ones each time,
+//!   and [`not_reached`] tells what of the place they miss; [`WeatherYear::new`] takes measured ones;
 //! - what the sun gives to roof and walls: [`SunOnBox`];
 //! - sums of the year: [`heating_degree_days`], [`exceeded_for`].
 //!
@@ -16,6 +16,7 @@ mod degree_days;
 mod error;
 mod generator;
 mod hourly_sun;
+mod not_reached;
 mod place;
 mod reconstruct;
 mod sun_on_box;
@@ -30,6 +31,7 @@ pub use degree_days::*;
 pub use error::*;
 pub use generator::SplitMix64;
 pub use hourly_sun::{diffuse_share, share_of_day};
+pub use not_reached::*;
 pub use place::*;
 pub use reconstruct::*;
 pub use sun_on_box::*;

@@ -30,7 +30,7 @@ pub enum Spread {
 }
 
 /// How often the spread is put right by the design temperatures, and the least and the most that
-/// it is multiplied by.
+/// it is multiplied by; [`not_reached`](super::not_reached) tells what that leaves missing.
 const SPREAD_ROUNDS: usize = 8;
 const SPREAD_FACTOR: [f64; 2] = [0.4, 2.0];
 
@@ -57,7 +57,8 @@ const LEAST_DAILY_SHARE: f64 = 0.5;
 /// - Sun: the days' clearness by [`Clearness`], their hours by [`share_of_day`].
 /// - Vapour: that of the day, in step with its temperature.
 ///
-/// The same place, spread and seed give the same bits.
+/// The same place, spread and seed give the same bits. What of the place its hours cannot have,
+/// [`not_reached`](super::not_reached) tells.
 pub fn reconstruct(checked: &CheckedPlace, spread: Spread, seed: u64) -> WeatherYear {
     let place = checked.place();
     let scores = draw_days(&place.months, seed);

@@ -27,6 +27,21 @@ pub struct WeatherHour {
     pub level_sun: Irradiance,
 }
 
+impl WeatherHour {
+    /// Every figure out of its range, of the hour of this number.
+    pub fn check(&self, hour: usize) -> Vec<ClimateError> {
+        use ClimateQuantity as Q;
+        [
+            (Q::Temperature, self.temperature.as_celsius()),
+            (Q::VapourPressure, self.vapour_pressure.value()),
+            (Q::HourlySun, self.level_sun.value()),
+        ]
+        .iter()
+        .filter_map(|&(quantity, given)| out_of_range(quantity, Some(hour), given))
+        .collect()
+    }
+}
+
 impl WeatherYear {
     /// From measured hours.
     ///
@@ -51,15 +66,7 @@ impl WeatherYear {
                 .iter()
                 .filter_map(|&(quantity, given)| out_of_range(quantity, None, given))
                 .collect();
-        for (n, hour) in hours.iter().enumerate() {
-            let figures = [
-                (Q::Temperature, hour.temperature.as_celsius()),
-                (Q::VapourPressure, hour.vapour_pressure.value()),
-                (Q::HourlySun, hour.level_sun.value()),
-            ];
-            let wrong = figures.iter().filter_map(|&(q, given)| out_of_range(q, Some(n), given));
-            errors.extend(wrong);
-        }
+        errors.extend(hours.iter().enumerate().flat_map(|(n, hour)| hour.check(n)));
         if !errors.is_empty() {
             return Err(errors);
         }

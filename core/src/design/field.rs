@@ -7,6 +7,7 @@ use super::choice::{
     DamperScreen, EndWallTreatment, FanGiven, FoamMeasure, LiningMaterial, PersonnelDoor, RoomUse,
     Wall, WeatherCover,
 };
+use crate::choice_table::{Number, choice_table, numbers};
 use crate::freight_box::BoxSize;
 use crate::units::{
     AirChangeRate, Area, CloggedShare, Effectiveness, FreeAreaRatio, Length, Mass, Power, Pressure,
@@ -47,79 +48,26 @@ pub enum Quantity {
     TemperatureDifference,
 }
 
-/// What is allowed for one field, in SI units.
-#[derive(Clone, Copy, Debug, PartialEq)]
-pub struct Range {
-    /// Stable name in links and files, without a unit.
-    pub key: &'static str,
-    /// The quantity it holds.
-    pub quantity: Quantity,
-    /// Smallest allowed value.
-    pub minimum: f64,
-    /// Largest allowed value.
-    pub maximum: f64,
-    /// The step of its slider.
-    pub step: f64,
-    /// The default; `None` where the box's nominal figure stands in.
-    pub default: Option<f64>,
-}
+/// What is allowed for one field, in SI units; the default of a measurement is the box's nominal figure.
+pub type Range = crate::choice_table::Range<Quantity>;
 
-/// A choice that holds a quantity, to and from its SI number.
-trait Number: Copy {
-    const QUANTITY: Quantity;
-    fn to_number(self) -> f64;
-    fn from_number(number: f64) -> Self;
-}
-
-macro_rules! number {
-    ($name:ident, $quantity:ident) => {
-        impl Number for $name {
-            const QUANTITY: Quantity = Quantity::$quantity;
-            fn to_number(self) -> f64 {
-                self.value()
-            }
-            fn from_number(number: f64) -> Self {
-                Self::new(number)
-            }
-        }
-    };
-}
-
-number!(Length, Length);
-number!(ThermalConductivity, ThermalConductivity);
-number!(ThermalTransmittance, ThermalTransmittance);
-number!(AirChangeRate, AirChangeRate);
-number!(RelativeHumidity, Share);
-number!(FreeAreaRatio, Share);
-number!(CloggedShare, Share);
-number!(Effectiveness, Share);
-number!(VolumeFlow, VolumeFlow);
-number!(Pressure, Pressure);
-number!(Mass, Mass);
-number!(Area, Area);
-number!(Time, Duration);
-number!(Power, Power);
-number!(TemperatureDifference, TemperatureDifference);
-
-impl Number for Temperature {
-    const QUANTITY: Quantity = Quantity::Temperature;
-    fn to_number(self) -> f64 {
-        self.as_celsius()
-    }
-    fn from_number(number: f64) -> Self {
-        Self::celsius(number)
-    }
-}
-
-impl Number for f64 {
-    const QUANTITY: Quantity = Quantity::Count;
-    fn to_number(self) -> f64 {
-        self
-    }
-    fn from_number(number: f64) -> Self {
-        number
-    }
-}
+numbers!(Quantity {
+    Length => Length,
+    ThermalConductivity => ThermalConductivity,
+    ThermalTransmittance => ThermalTransmittance,
+    AirChangeRate => AirChangeRate,
+    RelativeHumidity => Share,
+    FreeAreaRatio => Share,
+    CloggedShare => Share,
+    Effectiveness => Share,
+    VolumeFlow => VolumeFlow,
+    Pressure => Pressure,
+    Mass => Mass,
+    Area => Area,
+    Time => Duration,
+    Power => Power,
+    TemperatureDifference => TemperatureDifference,
+});
 
 /// Millimetres to the table's SI.
 const fn mm(value: f64) -> f64 {
@@ -141,118 +89,31 @@ const fn flow(value: f64) -> f64 {
     VolumeFlow::cubic_metres_per_hour(value).value()
 }
 
-macro_rules! fields {
-    (
-        chosen { $($(#[$doc:meta])* $name:ident: $type:ident, $field:ident, $minimum:expr, $maximum:expr, $step:expr, $default:expr;)+ }
-        measured { $($(#[$m_doc:meta])* $m_name:ident: $m_field:ident, $m_minimum:expr, $m_maximum:expr;)+ }
-    ) => {
-        /// Every choice as given. `Design::default()` is an ordinary cold-country build.
-        #[derive(Clone, Debug, PartialEq)]
-        pub struct Design {
-            /// Which freight box.
-            pub box_size: BoxSize,
-            /// What is done about the corner castings.
-            pub end_wall_treatment: EndWallTreatment,
-            /// From where the foam depth is measured.
-            pub foam_measure: FoamMeasure,
-            /// The board that covers the foam.
-            pub lining_material: LiningMaterial,
-            /// Whether there is a personnel door, and where.
-            pub personnel_door: PersonnelDoor,
-            /// The wall that holds the windows.
-            pub window_wall: Wall,
-            /// What the room is used for.
-            pub room_use: RoomUse,
-            /// What keeps rain out of the dampers.
-            pub weather_cover: WeatherCover,
-            /// Whether the dampers have screens.
-            pub damper_screen: DamperScreen,
-            /// What is known of the fan.
-            pub fan_given: FanGiven,
-            $($(#[$doc])* pub $name: $type,)+
-            $($(#[$m_doc])* pub $m_name: Option<Length>,)+
-        }
-
-        impl Default for Design {
-            fn default() -> Self {
-                Self {
-                    box_size: BoxSize::default(),
-                    end_wall_treatment: EndWallTreatment::default(),
-                    foam_measure: FoamMeasure::default(),
-                    lining_material: LiningMaterial::default(),
-                    personnel_door: PersonnelDoor::default(),
-                    window_wall: Wall::LeftSide,
-                    room_use: RoomUse::default(),
-                    weather_cover: WeatherCover::default(),
-                    damper_screen: DamperScreen::default(),
-                    fan_given: FanGiven::default(),
-                    $($name: <$type as Number>::from_number($default),)+
-                    $($m_name: None,)+
-                }
-            }
-        }
-
-        /// Names a numeric choice.
-        #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
-        pub enum Field {
-            $($(#[$doc])* $field,)+
-            $($(#[$m_doc])* $m_field,)+
-        }
-
-        impl Field {
-            /// Every numeric choice.
-            pub const ALL: &'static [Self] = &[$(Self::$field,)+ $(Self::$m_field,)+];
-
-            /// What is allowed for each, in the same order.
-            const RANGES: &[Range] = &[
-                $(Range {
-                    key: stringify!($name),
-                    quantity: <$type as Number>::QUANTITY,
-                    minimum: $minimum,
-                    maximum: $maximum,
-                    step: $step,
-                    default: Some($default),
-                },)+
-                $(Range {
-                    key: stringify!($m_name),
-                    quantity: Quantity::Length,
-                    minimum: $m_minimum,
-                    maximum: $m_maximum,
-                    step: mm(1.0),
-                    default: None,
-                },)+
-            ];
-
-            /// What is allowed for it.
-            pub const fn range(self) -> Range {
-                Self::RANGES[self as usize]
-            }
-        }
-
-        impl Design {
-            /// The SI number of a choice; `None` for a measurement that was not taken.
-            pub fn get(&self, field: Field) -> Option<f64> {
-                match field {
-                    $(Field::$field => Some(self.$name.to_number()),)+
-                    $(Field::$m_field => self.$m_name.map(Number::to_number),)+
-                }
-            }
-
-            /// Sets a choice from its SI number, lawful or not; `None` takes back a measurement
-            /// and leaves any other choice as it is.
-            pub fn set(&mut self, field: Field, number: Option<f64>) {
-                match field {
-                    $(Field::$field => if let Some(number) = number {
-                        self.$name = Number::from_number(number);
-                    },)+
-                    $(Field::$m_field => self.$m_name = number.map(Number::from_number),)+
-                }
-            }
-        }
-    };
-}
-
-fields! {
+choice_table! {
+    /// Every choice as given. `Design::default()` is an ordinary cold-country build.
+    choices Design, field Field, quantity Quantity;
+    options {
+        /// Which freight box.
+        box_size: BoxSize = BoxSize::default();
+        /// What is done about the corner castings.
+        end_wall_treatment: EndWallTreatment = EndWallTreatment::default();
+        /// From where the foam depth is measured.
+        foam_measure: FoamMeasure = FoamMeasure::default();
+        /// The board that covers the foam.
+        lining_material: LiningMaterial = LiningMaterial::default();
+        /// Whether there is a personnel door, and where.
+        personnel_door: PersonnelDoor = PersonnelDoor::default();
+        /// The wall that holds the windows.
+        window_wall: Wall = Wall::LeftSide;
+        /// What the room is used for.
+        room_use: RoomUse = RoomUse::default();
+        /// What keeps rain out of the dampers.
+        weather_cover: WeatherCover = WeatherCover::default();
+        /// Whether the dampers have screens.
+        damper_screen: DamperScreen = DamperScreen::default();
+        /// What is known of the fan.
+        fan_given: FanGiven = FanGiven::default();
+    }
     chosen {
         /// Depth of the wall studs' web.
         stud_depth: Length, StudDepth, mm(25.0), mm(205.0), mm(1.0), mm(41.0);
@@ -397,27 +258,20 @@ fields! {
         /// How warm the room may get on a hot day.
         summer_room_temperature: Temperature, SummerRoomTemperature, 15.0, 55.0, 0.5, 32.0;
     }
-    measured {
+    asked Length as Length {
         /// Measured inside length, in place of the nominal one.
-        measured_length: MeasuredLength, mm(2000.0), mm(13_700.0);
+        measured_length: MeasuredLength, mm(2000.0), mm(13_700.0), mm(1.0);
         /// Measured inside width, in place of the nominal one.
-        measured_width: MeasuredWidth, mm(2200.0), mm(2430.0);
+        measured_width: MeasuredWidth, mm(2200.0), mm(2430.0), mm(1.0);
         /// Measured inside height, in place of the nominal one.
-        measured_height: MeasuredHeight, mm(2000.0), mm(2880.0);
+        measured_height: MeasuredHeight, mm(2000.0), mm(2880.0), mm(1.0);
         /// Measured reach of a top casting past the front end wall.
-        measured_casting_front: MeasuredCastingFront, mm(0.0), mm(178.0);
+        measured_casting_front: MeasuredCastingFront, mm(0.0), mm(178.0), mm(1.0);
         /// Measured reach of a top casting past the plane of the cargo doors.
-        measured_casting_door: MeasuredCastingDoor, mm(0.0), mm(178.0);
+        measured_casting_door: MeasuredCastingDoor, mm(0.0), mm(178.0), mm(1.0);
         /// Measured reach of a top casting past the side wall.
-        measured_casting_width: MeasuredCastingWidth, mm(0.0), mm(162.0);
+        measured_casting_width: MeasuredCastingWidth, mm(0.0), mm(162.0), mm(1.0);
         /// Measured reach of a top casting below the roof's inner plane.
-        measured_casting_height: MeasuredCastingHeight, mm(0.0), mm(118.0);
-    }
-}
-
-impl Field {
-    /// The field of this name.
-    pub fn from_key(key: &str) -> Option<Self> {
-        Self::ALL.iter().copied().find(|field| field.range().key == key)
+        measured_casting_height: MeasuredCastingHeight, mm(0.0), mm(118.0), mm(1.0);
     }
 }

@@ -2,6 +2,7 @@
 //! meaning, allowed range, step and default; the set-point is the design's own room temperature.
 
 use super::heater::HeaterKind;
+use crate::choice_table::{Number, choice_table, numbers};
 use crate::units::{
     Angle, ElectricCurrent, ElectricPotential, HeatCapacity, MassFlow, Power, RelativeHumidity,
     SolarShare, Temperature, TemperatureDifference, VolumeFlow,
@@ -38,74 +39,21 @@ pub enum YearQuantity {
     PerUnit,
 }
 
-/// What is allowed for one choice, in SI units.
-#[derive(Clone, Copy, Debug, PartialEq)]
-pub struct YearRange {
-    /// Stable name in links and files, without a unit.
-    pub key: &'static str,
-    /// The quantity it holds.
-    pub quantity: YearQuantity,
-    /// Smallest allowed value.
-    pub minimum: f64,
-    /// Largest allowed value.
-    pub maximum: f64,
-    /// The step of its slider.
-    pub step: f64,
-    /// The default; `None` where nothing is known until it is given.
-    pub default: Option<f64>,
-}
+/// What is allowed for one choice, in SI units; what has no default is not known until it is given.
+pub type YearRange = crate::choice_table::Range<YearQuantity>;
 
-/// A choice that holds a quantity, to and from its SI number.
-trait Number: Copy {
-    const QUANTITY: YearQuantity;
-    fn to_number(self) -> f64;
-    fn from_number(number: f64) -> Self;
-}
-
-macro_rules! number {
-    ($name:ident) => {
-        impl Number for $name {
-            const QUANTITY: YearQuantity = YearQuantity::$name;
-            fn to_number(self) -> f64 {
-                self.value()
-            }
-            fn from_number(number: f64) -> Self {
-                Self::new(number)
-            }
-        }
-    };
-}
-
-number!(TemperatureDifference);
-number!(Power);
-number!(RelativeHumidity);
-number!(VolumeFlow);
-number!(MassFlow);
-number!(SolarShare);
-number!(Angle);
-number!(HeatCapacity);
-number!(ElectricPotential);
-number!(ElectricCurrent);
-
-impl Number for Temperature {
-    const QUANTITY: YearQuantity = YearQuantity::Temperature;
-    fn to_number(self) -> f64 {
-        self.as_celsius()
-    }
-    fn from_number(number: f64) -> Self {
-        Self::celsius(number)
-    }
-}
-
-impl Number for f64 {
-    const QUANTITY: YearQuantity = YearQuantity::Count;
-    fn to_number(self) -> f64 {
-        self
-    }
-    fn from_number(number: f64) -> Self {
-        number
-    }
-}
+numbers!(YearQuantity {
+    TemperatureDifference => TemperatureDifference,
+    Power => Power,
+    RelativeHumidity => RelativeHumidity,
+    VolumeFlow => VolumeFlow,
+    MassFlow => MassFlow,
+    SolarShare => SolarShare,
+    Angle => Angle,
+    HeatCapacity => HeatCapacity,
+    ElectricPotential => ElectricPotential,
+    ElectricCurrent => ElectricCurrent,
+});
 
 /// Cubic metres an hour to the table's SI.
 const fn m3_h(value: f64) -> f64 {
@@ -133,102 +81,18 @@ pub struct PriceDate {
     pub day: u8,
 }
 
-macro_rules! choices {
-    (
-        chosen { $($(#[$doc:meta])* $name:ident: $type:ident, $field:ident, $minimum:expr, $maximum:expr, $step:expr, $default:expr;)+ }
-        asked { $($(#[$a_doc:meta])* $a_name:ident: $a_field:ident, $a_minimum:expr, $a_maximum:expr, $a_step:expr;)+ }
-    ) => {
-        /// Every choice about the year as given. The default is a workshop used on working days,
-        /// heated all the time by an electric heater.
-        #[derive(Clone, Debug, PartialEq)]
-        pub struct YearChoices {
-            /// What heats.
-            pub heater: HeaterKind,
-            /// The currency of the prices, by its three-letter code; XTS is the code for tests.
-            pub currency: [u8; 3],
-            /// The day the prices are of; needed once a price or emission is given.
-            pub prices_of: Option<PriceDate>,
-            $($(#[$doc])* pub $name: $type,)+
-            $($(#[$a_doc])* pub $a_name: Option<f64>,)+
-        }
-
-        impl Default for YearChoices {
-            fn default() -> Self {
-                Self {
-                    heater: HeaterKind::default(),
-                    currency: *b"XTS",
-                    prices_of: None,
-                    $($name: <$type as Number>::from_number($default),)+
-                    $($a_name: None,)+
-                }
-            }
-        }
-
-        /// Names a numeric choice.
-        #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
-        pub enum YearField {
-            $($(#[$doc])* $field,)+
-            $($(#[$a_doc])* $a_field,)+
-        }
-
-        impl YearField {
-            /// Every numeric choice.
-            pub const ALL: &'static [Self] = &[$(Self::$field,)+ $(Self::$a_field,)+];
-
-            const RANGES: &[YearRange] = &[
-                $(YearRange {
-                    key: stringify!($name),
-                    quantity: <$type as Number>::QUANTITY,
-                    minimum: $minimum,
-                    maximum: $maximum,
-                    step: $step,
-                    default: Some($default),
-                },)+
-                $(YearRange {
-                    key: stringify!($a_name),
-                    quantity: YearQuantity::PerUnit,
-                    minimum: $a_minimum,
-                    maximum: $a_maximum,
-                    step: $a_step,
-                    default: None,
-                },)+
-            ];
-
-            /// What is allowed for it.
-            pub const fn range(self) -> YearRange {
-                Self::RANGES[self as usize]
-            }
-
-            /// The field of this name.
-            pub fn from_key(key: &str) -> Option<Self> {
-                Self::ALL.iter().copied().find(|field| field.range().key == key)
-            }
-        }
-
-        impl YearChoices {
-            /// The SI number of a choice; `None` for one that was not given.
-            pub fn get(&self, field: YearField) -> Option<f64> {
-                match field {
-                    $(YearField::$field => Some(self.$name.to_number()),)+
-                    $(YearField::$a_field => self.$a_name,)+
-                }
-            }
-
-            /// Sets a choice from its SI number, lawful or not; `None` takes back a price and
-            /// leaves any other choice as it is.
-            pub fn set(&mut self, field: YearField, number: Option<f64>) {
-                match field {
-                    $(YearField::$field => if let Some(number) = number {
-                        self.$name = Number::from_number(number);
-                    },)+
-                    $(YearField::$a_field => self.$a_name = number,)+
-                }
-            }
-        }
-    };
-}
-
-choices! {
+choice_table! {
+    /// Every choice about the year as given. The default is a workshop used on working days,
+    /// heated all the time by an electric heater.
+    choices YearChoices, field YearField, quantity YearQuantity;
+    options {
+        /// What heats.
+        heater: HeaterKind = HeaterKind::default();
+        /// The currency of the prices, by its three-letter code; XTS is the code for tests.
+        currency: [u8; 3] = *b"XTS";
+        /// The day the prices are of; needed once a price or emission is given.
+        prices_of: Option<PriceDate> = None;
+    }
     chosen {
         /// Most heat the heater gives; of a heat pump at +8 °C outdoors.
         heater_limit: Power, HeaterLimit, 0.0, 30_000.0, 100.0, 3000.0;
@@ -238,7 +102,7 @@ choices! {
         setback: TemperatureDifference, Setback, 0.0, 30.0, 0.5, 0.0;
         /// The hour from which the room is used.
         used_from: f64, UsedFrom, 0.0, 23.0, 1.0, 8.0;
-        /// The hour until which the room is used.
+        /// The hour until which the room is used; before the first, it is of the next day.
         used_until: f64, UsedUntil, 1.0, 24.0, 1.0, 17.0;
         /// Days of the week on which the room is used.
         used_days: f64, UsedDays, 0.0, 7.0, 1.0, 5.0;
@@ -281,192 +145,12 @@ choices! {
         /// Rating of the supply's breaker.
         supply_current: ElectricCurrent, SupplyCurrent, 5.0, 200.0, 1.0, 15.0;
     }
-    asked {
+    asked f64 as PerUnit {
         /// Price of a kilowatt hour of electricity.
         electricity_price: ElectricityPrice, 0.0, 1000.0, 0.01;
         /// Price of the heater's fuel: a litre of propane or diesel, a kilogram of wood.
         fuel_price: FuelPrice, 0.0, 1000.0, 0.01;
         /// Carbon dioxide of a kilowatt hour of electricity from the grid, kg.
         grid_emission: GridEmission, 0.0, 2.0, 0.01;
-    }
-}
-
-/// What is wrong with a choice. Numbers are SI.
-#[derive(Clone, Copy, Debug, PartialEq)]
-#[non_exhaustive]
-pub enum YearProblem {
-    /// Not a finite number.
-    NotFinite,
-    /// Outside the allowed range.
-    OutOfRange {
-        /// Smallest allowed.
-        minimum: f64,
-        /// Largest allowed.
-        maximum: f64,
-    },
-    /// Must be a whole number.
-    NotWhole,
-    /// The room is used until an hour that is not after the first.
-    UsedUntilBeforeUsedFrom,
-    /// A flame without a flue gives its water and its fumes to the room.
-    UnventedFlame {
-        /// Kilograms of water for each kilogram of fuel.
-        water_per_fuel: f64,
-    },
-    /// A price or emission without the day it is of.
-    PriceWithoutDate,
-    /// No such day.
-    NoSuchDay,
-    /// Not three capital letters.
-    NotACurrency,
-}
-
-/// Which choice an error is about.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum YearSubject {
-    /// A numeric choice.
-    Field(YearField),
-    /// The heater.
-    Heater,
-    /// The currency.
-    Currency,
-    /// The day the prices are of.
-    PricesOf,
-}
-
-/// One choice that cannot stand.
-#[derive(Clone, Copy, Debug, PartialEq)]
-pub struct YearError {
-    /// Which choice.
-    pub subject: YearSubject,
-    /// What was given, SI; 0 for what is not a number.
-    pub given: f64,
-    /// What is wrong with it.
-    pub problem: YearProblem,
-}
-
-/// Choices that can stand.
-#[derive(Clone, Debug, PartialEq)]
-pub struct CheckedYearChoices(YearChoices);
-
-impl Default for CheckedYearChoices {
-    /// The default choices, which a test holds to their own check.
-    fn default() -> Self {
-        Self(YearChoices::default())
-    }
-}
-
-impl CheckedYearChoices {
-    /// The choices.
-    pub fn choices(&self) -> &YearChoices {
-        &self.0
-    }
-
-    /// The same with something changed that stays inside its range.
-    pub(super) fn with(&self, change: impl FnOnce(&mut YearChoices)) -> Self {
-        let mut choices = self.0.clone();
-        change(&mut choices);
-        Self(choices)
-    }
-}
-
-impl PriceDate {
-    fn exists(self) -> bool {
-        let leap = self.year.is_multiple_of(4)
-            && (!self.year.is_multiple_of(100) || self.year.is_multiple_of(400));
-        let last = match self.month {
-            2 if leap => 29,
-            2 => 28,
-            4 | 6 | 9 | 11 => 30,
-            _ => 31,
-        };
-        (1900..=2200).contains(&self.year)
-            && (1..=12).contains(&self.month)
-            && (1..=last).contains(&self.day)
-    }
-}
-
-impl YearChoices {
-    /// Checks every choice.
-    ///
-    /// # Errors
-    /// Every choice that cannot stand.
-    pub fn check(&self) -> Result<CheckedYearChoices, Vec<YearError>> {
-        let mut errors: Vec<YearError> =
-            YearField::ALL.iter().filter_map(|&field| self.check_range(field)).collect();
-        let mut report = |subject, given, problem| {
-            errors.push(YearError { subject, given, problem });
-        };
-        if self.used_until <= self.used_from {
-            report(
-                YearSubject::Field(YearField::UsedUntil),
-                self.used_until,
-                YearProblem::UsedUntilBeforeUsedFrom,
-            );
-        }
-        if let Some(water_per_fuel) = self.heater.water_to_room() {
-            report(YearSubject::Heater, 0.0, YearProblem::UnventedFlame { water_per_fuel });
-        }
-        if !self.currency.iter().all(u8::is_ascii_uppercase) {
-            report(YearSubject::Currency, 0.0, YearProblem::NotACurrency);
-        }
-        let priced = [self.electricity_price, self.fuel_price, self.grid_emission];
-        match self.prices_of {
-            None if priced.iter().any(Option::is_some) => {
-                report(YearSubject::PricesOf, 0.0, YearProblem::PriceWithoutDate);
-            }
-            Some(date) if !date.exists() => {
-                report(YearSubject::PricesOf, 0.0, YearProblem::NoSuchDay);
-            }
-            _ => {}
-        }
-        if errors.is_empty() { Ok(CheckedYearChoices(self.clone())) } else { Err(errors) }
-    }
-
-    fn check_range(&self, field: YearField) -> Option<YearError> {
-        let given = self.get(field)?;
-        let range = field.range();
-        let problem = if !given.is_finite() {
-            YearProblem::NotFinite
-        } else if !(range.minimum <= given && given <= range.maximum) {
-            YearProblem::OutOfRange { minimum: range.minimum, maximum: range.maximum }
-        } else if range.quantity == YearQuantity::Count && given.fract() != 0.0 {
-            YearProblem::NotWhole
-        } else {
-            return None;
-        };
-        Some(YearError { subject: YearSubject::Field(field), given, problem })
-    }
-}
-
-#[cfg(test)]
-mod tests {
-    use super::*;
-
-    #[test]
-    fn the_default_choices_pass_their_own_check() {
-        assert_eq!(YearChoices::default().check(), Ok(CheckedYearChoices::default()));
-    }
-
-    #[test]
-    fn all_errors_come_together() {
-        let wrong = YearChoices {
-            heater: HeaterKind::UnventedPropane,
-            used_from: 20.0,
-            used_until: 8.0,
-            people: 1.5,
-            paint: SolarShare::new(f64::NAN),
-            electricity_price: Some(0.2),
-            currency: *b"xts",
-            ..YearChoices::default()
-        };
-        let errors = wrong.check().expect_err("nothing of it can stand");
-        assert_eq!(errors.len(), 6, "{errors:?}");
-        let dated = |day| YearChoices {
-            prices_of: Some(PriceDate { year: 2026, month: 2, day }),
-            ..YearChoices::default()
-        };
-        assert!(dated(28).check().is_ok());
-        assert!(dated(29).check().is_err(), "2026 is no leap year");
     }
 }

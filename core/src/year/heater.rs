@@ -25,6 +25,21 @@ pub enum HeaterKind {
     UnventedKerosene,
 }
 
+/// What a heater does when the electric supply fails.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+pub enum AtPowerCut {
+    /// It stops.
+    Stops,
+    /// It stops if it has an electric fan or igniter; one with a standing pilot and a flue that draws by
+    /// itself goes on.
+    DependsOnBuild,
+    /// It stops, unless a battery of its own feeds fan, pump and igniter, and then for as long as
+    /// that lasts.
+    StopsWithItsBattery,
+    /// It goes on while someone feeds it.
+    GoesOnWhileFed,
+}
+
 /// Outdoor temperature, °C; coefficient of performance; capacity over that at +8 °C, of a heat pump made for
 /// the cold, defrosting included. Middle of what the trade states for such machines; a particular one
 /// differs by a quarter. Common practice, no source.
@@ -130,8 +145,21 @@ impl HeaterKind {
         matches!(self, Self::WoodStove)
     }
 
+    /// What it does when the electric supply fails. Common practice, no source.
+    ///
+    /// [`Network::cool_down`](super::Network::cool_down) counts on none of them.
+    pub const fn at_power_cut(self) -> AtPowerCut {
+        match self {
+            Self::ElectricResistance | Self::AirSourceHeatPump => AtPowerCut::Stops,
+            Self::DirectVentPropane | Self::UnventedPropane => AtPowerCut::DependsOnBuild,
+            Self::VentedDiesel | Self::UnventedKerosene => AtPowerCut::StopsWithItsBattery,
+            Self::WoodStove => AtPowerCut::GoesOnWhileFed,
+        }
+    }
+
     /// Electricity it draws beside its fuel while it gives heat: fan and pump of a diesel heater,
-    /// about 2 A at 12 V (from memory: 0.7 to 3.3 A running).
+    /// about 2 A at 12 V (from memory: 0.7 to 3.3 A running). A propane heater is reckoned as one
+    /// without a fan, which draws none.
     pub const fn own_electricity(self) -> Power {
         match self {
             Self::VentedDiesel => Power::new(25.0),
@@ -166,10 +194,12 @@ fn heat_pump(celsius: f64) -> [f64; 2] {
 /// Whether a heater can hold the room at the design temperatures.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct HeaterCheck {
-    /// Heat that heater and backup can give at the outdoor design temperature.
+    /// Heat that heater and backup can give at the outdoor design temperature, a stove fed.
     pub capacity: Power,
     /// The part of it that the backup gives.
     pub backup: Power,
+    /// The part of it that is given with nobody there.
+    pub unattended: Power,
     /// What is needed.
     pub design_load: Power,
 }
@@ -179,11 +209,45 @@ impl HeaterCheck {
     pub fn of(choices: &YearChoices, design_load: Power, outdoor: Temperature) -> Self {
         let main = choices.heater_limit * choices.heater.capacity_share(outdoor);
         let backup = choices.backup_limit;
-        Self { capacity: main + backup, backup, design_load }
+        let alone = if choices.heater.needs_someone() { Power::ZERO } else { main };
+        Self { capacity: main + backup, backup, unattended: alone + backup, design_load }
     }
 
-    /// Whether it holds the room.
+    /// Whether it holds the room, if someone feeds what has to be fed.
     pub fn holds(&self) -> bool {
         self.capacity >= self.design_load
+    }
+
+    /// Whether it holds the room only while someone is there.
+    pub fn holds_only_attended(&self) -> bool {
+        self.holds() && self.unattended < self.design_load
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn check(heater: HeaterKind, backup: f64) -> HeaterCheck {
+        let choices = YearChoices {
+            heater,
+            heater_limit: Power::new(5000.0),
+            backup_limit: Power::new(backup),
+            ..YearChoices::default()
+        };
+        HeaterCheck::of(&choices, Power::new(2000.0), Temperature::celsius(-20.0))
+    }
+
+    #[test]
+    fn a_stove_left_alone_is_its_backup() {
+        for heater in HeaterKind::LAWFUL {
+            let alone = check(heater, 1000.0);
+            let stove = heater == HeaterKind::WoodStove;
+            assert!(alone.holds(), "{heater:?}");
+            assert_eq!(alone.holds_only_attended(), stove, "{heater:?}");
+            let expected = if stove { alone.backup } else { alone.capacity };
+            assert_eq!(alone.unattended, expected, "{heater:?}");
+        }
+        assert!(!check(HeaterKind::WoodStove, 2000.0).holds_only_attended());
     }
 }

@@ -9,10 +9,12 @@
 //! - what it costs: [`Costs`]; how warm summer gets: [`Summer`];
 //! - by months only, as a cross-check: [`monthly_heating`].
 
+mod check;
 mod choices;
 mod coefficients;
 mod cost;
 mod envelope_heat;
+mod error;
 mod fuel;
 mod heat_capacity;
 mod heater;
@@ -26,10 +28,13 @@ mod sol_air;
 mod summer;
 mod supply;
 mod surroundings;
+mod use_hours;
 mod vapour_balance;
 
+pub use check::*;
 pub use choices::*;
 pub use cost::*;
+pub use error::*;
 pub use fuel::*;
 pub use heat_capacity::*;
 pub use heater::*;

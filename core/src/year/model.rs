@@ -1,14 +1,15 @@
 //! Everything a year needs to know of a design, reckoned once.
 
-use super::choices::{CheckedYearChoices, YearChoices};
+use super::check::CheckedYearChoices;
+use super::choices::YearChoices;
 use super::envelope_heat::{EnvelopeHeat, face_of};
+use super::error::YearModelError;
 use super::heat_capacity::InsideMass;
 use super::network::{Network, NetworkParts};
-use super::sol_air::WHOLE_SKY;
+use super::sol_air::{SUNNY_SURFACE_COEFFICIENT, WHOLE_SKY};
 use super::surroundings::Surroundings;
 use super::vapour_balance::VapourBalance;
 use crate::climate::BoxFace;
-use crate::envelope::OUTSIDE_SURFACE_RESISTANCE;
 use crate::evaluate::Evaluation;
 use crate::heat_loss::{AIR_DENSITY, AIR_HEAT_CAPACITY};
 use crate::moisture::{SpotPlace, opening_temperature_factor};
@@ -43,13 +44,29 @@ pub struct YearModel<'a> {
 impl<'a> YearModel<'a> {
     /// Of an evaluation. The set-point is the design's room temperature; air weighs what it does at
     /// the place's elevation.
+    ///
+    /// # Errors
+    /// Refuses surroundings whose box faces otherwise than chosen, choices checked beside another
+    /// set-point, and a design whose network of heat cannot be.
     pub fn new(
         evaluation: &Evaluation,
         surroundings: &'a Surroundings,
         checked: &CheckedYearChoices,
-    ) -> Self {
+    ) -> Result<Self, YearModelError> {
         let choices = checked.choices().clone();
         let design = evaluation.checked.design();
+        if checked.set_point() != design.indoor_temperature {
+            return Err(YearModelError::CheckedForAnotherSetPoint {
+                checked: checked.set_point(),
+                design: design.indoor_temperature,
+            });
+        }
+        if surroundings.front_faces != choices.front_faces {
+            return Err(YearModelError::FacesOtherwise {
+                surroundings: surroundings.front_faces,
+                chosen: choices.front_faces,
+            });
+        }
         let (room, envelope) = (&evaluation.room, &evaluation.envelope);
         let thinner = surroundings.air_pressure / STANDARD_PRESSURE;
         let heat = EnvelopeHeat::of(design, &evaluation.heat_loss);
@@ -65,8 +82,8 @@ impl<'a> YearModel<'a> {
             mass_to_surface: mass.to_surface,
             mass_area: mass.area,
             total_area: opaque_area + envelope.windows.area + envelope.personnel_door.area,
-        });
-        let per_sun = OUTSIDE_SURFACE_RESISTANCE.value() * choices.paint.value() / opaque;
+        })?;
+        let per_sun = choices.paint.value() / SUNNY_SURFACE_COEFFICIENT.value() / opaque;
         let mut sun_at_steel = heat.faces.map(|face| face * per_sun);
         let roof = BoxFace::ALL.iter().position(|&face| face == BoxFace::Roof).unwrap_or(0);
         sun_at_steel[roof] *= choices.sun_on_roof.value();
@@ -89,7 +106,7 @@ impl<'a> YearModel<'a> {
             .map(|spot| (spot.place, spot.temperature_factor))
             .collect();
         let fan = choices.fan_flow * AIR_DENSITY * thinner;
-        Self {
+        Ok(Self {
             surroundings,
             network,
             vapour: VapourBalance::of(design, room, envelope, surroundings.air_pressure),
@@ -104,7 +121,7 @@ impl<'a> YearModel<'a> {
             spots,
             is_waiting: evaluation.heat_loss.is_waiting() || evaluation.cold_spots.is_waiting(),
             choices,
-        }
+        })
     }
 
     /// The network of the room, fan off.

@@ -16,6 +16,7 @@
 //! inputs stand still and the mass follows its exponential exactly, so that any length of step
 //! keeps the balance of heat; the annex steps by Crank and Nicolson.
 
+use super::error::{NetworkPart, YearModelError};
 use crate::units::{Area, HeatCapacity, HeatTransferCoefficient, Temperature};
 
 /// Conductance from surface to air for a square metre, 1/0.13 W/(m²·K) (ISO 6946:2017 table 7,
@@ -59,11 +60,40 @@ pub struct NetworkParts {
     pub total_area: Area,
 }
 
+impl NetworkParts {
+    fn check(&self) -> Result<(), YearModelError> {
+        use NetworkPart as P;
+        let parts = [
+            (P::Opaque, self.opaque.value()),
+            (P::Capacity, self.capacity.value()),
+            (P::OpaqueArea, self.opaque_area.value()),
+            (P::MassToSurface, self.mass_to_surface.value()),
+            (P::MassArea, self.mass_area.value()),
+            (P::TotalArea, self.total_area.value()),
+            (P::Openings, self.openings.value()),
+            (P::Leaks, self.leaks.value()),
+        ];
+        let may_be_nothing = |part| matches!(part, P::Openings | P::Leaks);
+        let stands = |&(part, given): &(NetworkPart, f64)| {
+            given.is_finite() && (given > 0.0 || given == 0.0 && may_be_nothing(part))
+        };
+        match parts.into_iter().find(|part| !stands(part)) {
+            Some((part, given)) => Err(YearModelError::NoNetwork { part, given }),
+            None => Ok(()),
+        }
+    }
+}
+
 impl Network {
     /// From its parts: H_is = A/0.13, H_ms as given, and H_em such that the three in series are the
     /// opaque H. Where H is so great that surface and mass alone would be more than half of its
     /// resistance, both are shrunk to half.
-    pub fn new(parts: &NetworkParts) -> Self {
+    ///
+    /// # Errors
+    /// Refuses a part that is no finite number or below nothing; openings and leaks may be nothing,
+    /// the others not.
+    pub fn new(parts: &NetworkParts) -> Result<Self, YearModelError> {
+        parts.check()?;
         let opaque = parts.opaque.value();
         let inside = [
             1.0 / (SURFACE_TO_AIR * parts.opaque_area.value()),
@@ -71,7 +101,7 @@ impl Network {
         ];
         let shrink = (MOST_INSIDE / opaque / (inside[0] + inside[1])).min(1.0);
         let [surface, mass] = inside.map(|resistance| resistance * shrink);
-        Self {
+        Ok(Self {
             surface_to_air: 1.0 / surface,
             mass_to_surface: 1.0 / mass,
             mass_to_outdoors: 1.0 / (1.0 / opaque - surface - mass),
@@ -79,14 +109,27 @@ impl Network {
             leaks: parts.leaks.value(),
             capacity: parts.capacity.value(),
             onto_mass: (parts.mass_area / parts.total_area).min(1.0),
-        }
+        })
     }
 
     /// A network of one node, for comparison with the textbook formula: surface and mass all but
     /// joined to the air.
-    pub fn one_node(loss: HeatTransferCoefficient, capacity: HeatCapacity) -> Self {
+    ///
+    /// # Errors
+    /// Refuses a loss or a capacity that is no finite number above nothing.
+    pub fn one_node(
+        loss: HeatTransferCoefficient,
+        capacity: HeatCapacity,
+    ) -> Result<Self, YearModelError> {
+        let parts =
+            [(NetworkPart::Opaque, loss.value()), (NetworkPart::Capacity, capacity.value())];
+        for (part, given) in parts {
+            if !(given.is_finite() && given > 0.0) {
+                return Err(YearModelError::NoNetwork { part, given });
+            }
+        }
         let joined = loss.value() * 1e9;
-        Self {
+        Ok(Self {
             surface_to_air: joined,
             mass_to_surface: joined,
             mass_to_outdoors: loss.value(),
@@ -94,7 +137,7 @@ impl Network {
             leaks: 0.0,
             capacity: capacity.value(),
             onto_mass: 0.0,
-        }
+        })
     }
 
     /// Steady loss of the air, W/K: everything opaque, openings and leaks.
@@ -219,8 +262,7 @@ pub struct SteadyState {
 
 #[cfg(test)]
 mod tests {
-    use super::{Drive, Network};
-    use crate::units::{HeatCapacity, HeatTransferCoefficient};
+    use super::*;
 
     const DRIVE: Drive = Drive {
         to_air: 800.0,
@@ -247,7 +289,8 @@ mod tests {
     #[test]
     fn hourly_steps_follow_the_closed_form_of_one_capacity() {
         let network =
-            Network::one_node(HeatTransferCoefficient::new(31.5), HeatCapacity::new(1.43e6));
+            Network::one_node(HeatTransferCoefficient::new(31.5), HeatCapacity::new(1.43e6))
+                .expect("a room");
         let step = network.step(0.0, 3600.0);
         let drive = Drive {
             to_air: 2000.0,
@@ -283,6 +326,36 @@ mod tests {
         assert!((whole.mass_after - mass).abs() < 1e-4, "{} {mass}", whole.mass_after);
         let air = air_sum / 36_000.0;
         assert!((whole.air - air).abs() < 1e-3, "{} {air}", whole.air);
+    }
+
+    #[test]
+    fn a_part_that_cannot_be_is_named() {
+        let parts = NetworkParts {
+            opaque: HeatTransferCoefficient::new(25.0),
+            openings: HeatTransferCoefficient::ZERO,
+            leaks: HeatTransferCoefficient::ZERO,
+            capacity: HeatCapacity::new(1.2e6),
+            opaque_area: Area::new(60.0),
+            mass_to_surface: HeatTransferCoefficient::new(450.0),
+            mass_area: Area::new(50.0),
+            total_area: Area::new(62.0),
+        };
+        assert!(Network::new(&parts).is_ok(), "no openings and no leaks");
+        let refused = |parts: NetworkParts| match Network::new(&parts) {
+            Err(YearModelError::NoNetwork { part, .. }) => Some(part),
+            _ => None,
+        };
+        let no_loss = NetworkParts { opaque: HeatTransferCoefficient::ZERO, ..parts };
+        assert_eq!(refused(no_loss), Some(NetworkPart::Opaque));
+        let bare = HeatTransferCoefficient::new(f64::INFINITY);
+        let no_boards = NetworkParts { mass_to_surface: bare, ..parts };
+        assert_eq!(refused(no_boards), Some(NetworkPart::MassToSurface));
+        let gains = NetworkParts { leaks: HeatTransferCoefficient::new(-1.0), ..parts };
+        assert_eq!(refused(gains), Some(NetworkPart::Leaks));
+        let light = NetworkParts { capacity: HeatCapacity::new(f64::NAN), ..parts };
+        assert_eq!(refused(light), Some(NetworkPart::Capacity));
+        let no_loss = Network::one_node(HeatTransferCoefficient::ZERO, HeatCapacity::new(1.0));
+        assert!(no_loss.is_err());
     }
 
     /// Heat to the air goes where the network says, to the last digit.

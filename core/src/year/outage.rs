@@ -40,7 +40,8 @@ impl Network {
     }
 
     /// How long the room stays above a temperature once the heat is gone, from the steady state
-    /// at a room temperature; `None` if it never falls so low. No sun, nobody in the room.
+    /// at a room temperature; `None` if it never falls so low. No sun, nobody in the room, and no heater
+    /// that might go on without electricity ([`AtPowerCut`](super::AtPowerCut)).
     pub fn cool_down(
         &self,
         room: Temperature,

@@ -165,10 +165,20 @@ pub struct YearOutcome {
 }
 
 impl YearOutcome {
-    /// What the balance of heat is off by, over the heat that passed: gained − lost − stored.
+    /// What the balance of heat is off by, over the heat that passed: gained − lost − stored. Heat that
+    /// came in by a way out counts as passed, so that a year that gains what it loses has a share too.
     pub fn heat_off(&self) -> f64 {
         let energy = &self.year.energy;
-        (energy.gained() - energy.lost() - self.stored) / (energy.gained() + energy.lost())
+        let ways = [
+            energy.through_envelope,
+            energy.through_openings,
+            energy.by_leaks,
+            energy.by_fan,
+            self.stored,
+        ];
+        let passed =
+            energy.gained().value() + ways.map(|way| way.value().abs()).iter().sum::<f64>();
+        (energy.gained() - energy.lost() - self.stored).value() / passed.max(1.0)
     }
 
     /// What the balance of water is off by, over the water that passed.

@@ -46,7 +46,8 @@ struct Acting {
 /// In each hour weather, use and gains stand still. The heater brings the mean air temperature of
 /// the hour to the set-point as far as it can. The fan runs for as much of the hour as it takes to hold the
 /// room at its temperature or humidity, and only while outdoor air is colder, or holds less
-/// vapour. Left out: wind, heat of condensation, the warmth of people's moisture, frost that insulates.
+/// vapour. Left out: wind, frost that insulates, and the heat of vapour: what condenses gives it, what dries in
+/// the room takes it, 0.68 kWh a kilogram; people's own moisture takes none, for their heat is counted dry.
 pub fn run_year(model: &YearModel<'_>) -> YearOutcome {
     let mut run = Run::new(model);
     let mut state = run.start();
@@ -143,13 +144,27 @@ impl<'a> Run<'a> {
     }
 
     /// Share of the hour that the fan runs to cool.
+    ///
+    /// While the mass stands still the air falls towards outdoors as K/(K + g) with the H of the fan's
+    /// air g. The mass moves a little, so K is found from the full fan and once more from the duty it gives.
     fn duty_to_cool(&self, free: f64, drive: &Drive, mass: f64) -> f64 {
+        let network = &self.model.network;
         let above = self.model.choices.fan_above.as_celsius();
-        if free <= above || drive.outdoors > free - COLDER {
+        let outdoors = drive.outdoors;
+        if free <= above || outdoors > free - COLDER {
             return 0.0;
         }
-        let blown = self.blown.go(&self.model.network, drive, mass).air;
-        if blown >= above { 1.0 } else { (free - above) / (free - blown) }
+        let full = self.model.fan;
+        let blown = self.blown.go(network, drive, mass).air;
+        if blown >= above {
+            return 1.0;
+        }
+        let air_for = |flow: f64, found: f64| {
+            flow * (found - outdoors) / (free - found) * (free - above) / (above - outdoors)
+        };
+        let near = air_for(full, blown);
+        let found = network.step(near, HOUR).go(network, drive, mass).air;
+        (air_for(near, found) / full).clamp(0.0, 1.0)
     }
 
     /// Share of the hour that the fan runs to dry.
@@ -172,10 +187,7 @@ impl<'a> Run<'a> {
         let saturation = &model.surroundings.saturation;
         let outdoors = weather.celsius()[hour];
 
-        let clock = (hour % 24) as f64;
-        let weekday = (hour / 24 % 7) as f64;
-        let used =
-            weekday < choices.used_days && choices.used_from <= clock && clock < choices.used_until;
+        let used = choices.is_used(hour);
         let set = if used { model.set_point } else { model.set_point - choices.setback.value() };
         let people = if used { choices.people * choices.heat_of_person.value() } else { 0.0 };
         let in_use = if used { choices.equipment_in_use.value() } else { 0.0 };
@@ -200,10 +212,11 @@ impl<'a> Run<'a> {
         let mut acting = self.heat(free, step.air_per_watt, set, outdoors, used);
         let mut duty = 0.0;
         if model.fan > 0.0 {
-            let air = free + (acting.main + acting.backup) * step.air_per_watt;
-            let vapour = self.vapour_drive(hour, [air, air], network.leaks, source);
+            let heated = Drive { to_air: drive.to_air + acting.main + acting.backup, ..drive };
+            let room = step.go(network, &heated, state.mass);
+            let vapour = self.vapour_drive(hour, [room.air, room.surface], network.leaks, source);
             duty = self.duty_to_cool(free, &drive, state.mass).max(self.duty_to_dry(
-                air,
+                room.air,
                 &state.vapour,
                 &vapour,
             ));

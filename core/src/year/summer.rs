@@ -1,6 +1,7 @@
 //! How warm the room gets, and what would help.
 
-use super::choices::CheckedYearChoices;
+use super::check::CheckedYearChoices;
+use super::error::YearModelError;
 use super::model::YearModel;
 use super::run::run_year;
 use super::surroundings::Surroundings;
@@ -30,32 +31,42 @@ pub struct Summer {
     pub as_chosen: SummerCase,
     /// With the fan off all summer.
     pub without_fan: SummerCase,
-    /// With the paint light.
+    /// With the paint as light as [`LIGHT_PAINT`] or, if it is lighter, as chosen.
     pub light_paint: SummerCase,
-    /// With roof and windows shaded.
+    /// With roof and windows shaded as by [`SHADED`] or, if they get less, as chosen.
     pub shaded: SummerCase,
 }
 
 impl Summer {
     /// Runs the year four times.
+    ///
+    /// # Errors
+    /// Those of [`YearModel::new`].
     pub fn of(
         evaluation: &Evaluation,
         surroundings: &Surroundings,
         checked: &CheckedYearChoices,
-    ) -> Self {
+    ) -> Result<Self, YearModelError> {
         let case = |checked: &CheckedYearChoices| {
-            let outcome = run_year(&YearModel::new(evaluation, surroundings, checked));
-            SummerCase { warmest: outcome.warmest, too_warm_hours: outcome.year.too_warm_hours }
+            let outcome = run_year(&YearModel::new(evaluation, surroundings, checked)?);
+            let too_warm_hours = outcome.year.too_warm_hours;
+            Ok(SummerCase { warmest: outcome.warmest, too_warm_hours })
         };
-        Self {
-            as_chosen: case(checked),
-            without_fan: case(&checked.with(|choices| choices.fan_flow = VolumeFlow::ZERO)),
-            light_paint: case(&checked.with(|choices| choices.paint = LIGHT_PAINT)),
+        Ok(Self {
+            as_chosen: case(checked)?,
+            without_fan: case(&checked.with(|choices| choices.fan_flow = VolumeFlow::ZERO))?,
+            light_paint: case(&checked.with(|choices| at_most(&mut choices.paint, LIGHT_PAINT)))?,
             shaded: case(&checked.with(|choices| {
-                choices.sun_on_roof = SHADED;
-                choices.sun_on_windows = SHADED;
-            })),
-        }
+                at_most(&mut choices.sun_on_roof, SHADED);
+                at_most(&mut choices.sun_on_windows, SHADED);
+            }))?,
+        })
+    }
+}
+
+fn at_most(share: &mut SolarShare, most: SolarShare) {
+    if *share > most {
+        *share = most;
     }
 }
 

@@ -162,7 +162,8 @@ impl VapourBalance {
         seconds: f64,
     ) -> Option<f64> {
         let [numerator, denominator] = self.terms(state, drive, seconds);
-        let missing = numerator - wanted * denominator;
+        let onto_windows = self.onto_windows * (wanted - drive.at_windows).max(0.0);
+        let missing = numerator - wanted * denominator - onto_windows;
         (wanted > drive.outdoors)
             .then(|| missing / (wanted - drive.outdoors) / self.per_watt_kelvin)
     }

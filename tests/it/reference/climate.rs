@@ -1,9 +1,10 @@
 //! Climate against published figures and closed forms.
 
 use inchwise_core::climate::{
-    BoxFace, HOURS_IN_YEAR, SEED, Spread, SunDirection, SunOnBox, WeatherHour, WeatherYear,
-    daily_sun_above_the_air, declination, degree_days_of_day, diffuse_share, exceeded_for,
-    heating_degree_days, hours_of, reconstruct, share_of_day, sunset_hour_angle, varnholm_flats,
+    BoxFace, ClimateQuantity, HOURS_IN_YEAR, SEED, Spread, SunDirection, SunOnBox, WeatherHour,
+    WeatherYear, daily_sun_above_the_air, declination, degree_days_of_day, diffuse_share,
+    exceeded_for, heating_degree_days, hours_of, not_reached, reconstruct, share_of_day,
+    sunset_hour_angle, varnholm_flats,
 };
 use inchwise_core::units::{Angle, Irradiance, Length, Pressure, Temperature};
 use inchwise_tests::{Tolerance, close_to};
@@ -145,6 +146,39 @@ fn the_hours_have_the_months_of_the_place() {
         }
         let again = reconstruct(&checked, spread, SEED);
         assert!(year == again, "the same bits each time");
+    }
+}
+
+/// A design temperature that the months do not come near is told with what its hours have; the invented place has
+/// all its own.
+#[test]
+fn a_design_temperature_that_is_not_reached_is_told() {
+    let told = |winter: f64, summer: f64| {
+        let place = inchwise_core::climate::Place {
+            winter_design: Temperature::celsius(winter),
+            summer_design: Temperature::celsius(summer),
+            ..varnholm_flats()
+        };
+        let checked = place.check().expect("a place");
+        let year = reconstruct(&checked, Spread::DesignTemperatures, SEED);
+        let found = [0.99, 0.01].map(|share| exceeded_for(&year, share).as_celsius());
+        (not_reached(&checked, &year), found)
+    };
+    assert_eq!(told(-27.0, 29.0).0, []);
+    for (winter, summer, quantity) in [
+        (-55.0, 29.0, ClimateQuantity::WinterDesign),
+        (-17.0, 29.0, ClimateQuantity::WinterDesign),
+        (-27.0, 45.0, ClimateQuantity::SummerDesign),
+    ] {
+        let (missed, [cold, warm]) = told(winter, summer);
+        // Days drawn far apart swing by themselves, so daily ranges may be missed beside it.
+        let [it, ref swings @ ..] = missed[..] else { panic!("nothing is told") };
+        assert!(swings.iter().all(|it| it.quantity == ClimateQuantity::DailyRange), "{swings:?}");
+        let is_winter = quantity == ClimateQuantity::WinterDesign;
+        let (asked, found) = if is_winter { (winter, cold) } else { (summer, warm) };
+        assert_eq!((it.quantity, it.month, it.asked), (quantity, None, asked));
+        close_to("reached", it.reached, found, Tolerance::absolute(0.0));
+        assert!((found - asked).abs() > 2.0, "{found} for {asked}");
     }
 }
 

@@ -3,7 +3,7 @@
 use inchwise_core::climate::{
     HOURS_IN_YEAR, SEED, Spread, WeatherHour, WeatherYear, hours_of, reconstruct, varnholm_flats,
 };
-use inchwise_core::design::{CheckedDesign, Design};
+use inchwise_core::design::{CheckedDesign, Design, Surface};
 use inchwise_core::detail::{DetailMemory, Effort};
 use inchwise_core::evaluate::{Evaluation, evaluate_with};
 use inchwise_core::units::{
@@ -12,9 +12,10 @@ use inchwise_core::units::{
     TemperatureDifference, Time, VolumeFlow,
 };
 use inchwise_core::year::{
-    CheckedYearChoices, EnergyCarrier, HeaterKind, Network, RoomPart, SupplyCheck, Surroundings,
-    YearChoices, YearModel, YearOutcome, gain_utilisation, largest_continuous_load,
-    monthly_heating, purge_flow, run_year, sol_air_temperature,
+    CheckedYearChoices, EnergyCarrier, HeaterCheck, HeaterKind, Network, RoomPart,
+    SUNNY_SURFACE_COEFFICIENT, SupplyCheck, Surroundings, YearChoices, YearModel, YearOutcome,
+    gain_utilisation, largest_continuous_load, monthly_heating, purge_flow, run_year,
+    sol_air_temperature,
 };
 use inchwise_tests::{Tolerance, close_to};
 
@@ -41,7 +42,8 @@ fn always(outdoors: f64, vapour: f64) -> Surroundings {
         level_sun: Irradiance::new(0.0),
     };
     let year = WeatherYear::new(Length::new(0.0), Angle::degrees(50.0), &[hour; HOURS_IN_YEAR]);
-    Surroundings::new(year.expect("a year"), Angle::degrees(0.0)).expect("an ordinary elevation")
+    Surroundings::new(year.expect("a year"), YearChoices::default().front_faces)
+        .expect("an ordinary elevation")
 }
 
 /// No people, no equipment, no moisture, and a heater that is always enough.
@@ -55,9 +57,22 @@ fn empty_room() -> YearChoices {
     }
 }
 
+fn lawful(evaluation: &Evaluation, choices: &YearChoices) -> CheckedYearChoices {
+    let set_point = evaluation.checked.design().indoor_temperature;
+    choices.check(set_point).expect("lawful choices")
+}
+
+fn modelled<'a>(
+    evaluation: &Evaluation,
+    surroundings: &'a Surroundings,
+    checked: &CheckedYearChoices,
+) -> YearModel<'a> {
+    YearModel::new(evaluation, surroundings, checked).expect("a room in its surroundings")
+}
+
 fn run(evaluation: &Evaluation, surroundings: &Surroundings, choices: &YearChoices) -> YearOutcome {
-    let checked = choices.check().expect("lawful choices");
-    run_year(&YearModel::new(evaluation, surroundings, &checked))
+    let checked = lawful(evaluation, choices);
+    run_year(&modelled(evaluation, surroundings, &checked))
 }
 
 /// E = 24·H·HDD: 80 W/K and 3,500 K·d are 6,720 kWh (plain arithmetic, as handbooks print it).
@@ -120,7 +135,8 @@ fn sol_air_temperatures() {
 fn one_capacity_warms_and_cools_by_the_closed_form() {
     let (loss, capacity) = (31.5, 1.43e6);
     let network =
-        Network::one_node(HeatTransferCoefficient::new(loss), HeatCapacity::new(capacity));
+        Network::one_node(HeatTransferCoefficient::new(loss), HeatCapacity::new(capacity))
+            .expect("a loss and a capacity");
     let celsius = Temperature::celsius;
     let constant = capacity / loss / 3600.0;
     for (watts, table) in [(2000.0, 11.5), (3000.0, 6.4), (5000.0, 3.5), (8000.0, 2.1)] {
@@ -162,7 +178,7 @@ fn one_capacity_warms_and_cools_by_the_closed_form() {
 fn air_warms_before_the_surfaces() {
     let evaluation = default_evaluation();
     let surroundings = varnholm();
-    let model = YearModel::new(&evaluation, &surroundings, &CheckedYearChoices::default());
+    let model = modelled(&evaluation, &surroundings, &CheckedYearChoices::default());
     let network = model.network();
     let celsius = Temperature::celsius;
     let warm = |part| {
@@ -185,8 +201,8 @@ fn without_gains_a_year_is_loss_times_hours() {
     let total = evaluation.heat_loss.total().value();
     let surroundings = always(-10.0, 200.0);
     let choices = empty_room();
-    let checked = choices.check().expect("lawful choices");
-    let model = YearModel::new(&evaluation, &surroundings, &checked);
+    let checked = lawful(&evaluation, &choices);
+    let model = modelled(&evaluation, &surroundings, &checked);
     let outcome = run_year(&model);
     let expected = (total * 30.0 + model.sky_loss().value()) * 8.76;
     let heat = outcome.year.energy.heat().as_kilowatt_hours();
@@ -248,8 +264,8 @@ fn the_months_come_to_what_the_hours_do() {
     let evaluation = default_evaluation();
     let surroundings = varnholm();
     let choices = YearChoices { heater_limit: Power::new(10_000.0), ..YearChoices::default() };
-    let checked = choices.check().expect("lawful choices");
-    let model = YearModel::new(&evaluation, &surroundings, &checked);
+    let checked = lawful(&evaluation, &choices);
+    let model = modelled(&evaluation, &surroundings, &checked);
     let outcome = run_year(&model);
     let loss = model.network().steady_loss();
     let capacity = HeatCapacity::new(1.2e6);
@@ -269,7 +285,8 @@ fn the_months_come_to_what_the_hours_do() {
     close_to("months over hours", by_months / hourly, 1.0, Tolerance::absolute(0.05));
 }
 
-/// Sun taken in by the steel that comes through to the room: R_se·U·A·α·I (ISO 13790:2008, 11.3.2), from the plain areas alone.
+/// Sun taken in by the steel that comes through to the room: U·A·α·I/h_o (ASHRAE Fundamentals 2017, chapter 18), from
+/// the plain areas alone.
 fn steel_sun(
     evaluation: &Evaluation,
     surroundings: &Surroundings,
@@ -277,7 +294,6 @@ fn steel_sun(
     month: usize,
 ) -> Energy {
     use inchwise_core::climate::{BoxFace, SunOnBox};
-    use inchwise_core::design::Surface;
     let sun = SunOnBox::of(surroundings.weather(), choices.front_faces);
     let plain = |surface| {
         let area = evaluation.envelope.plain.iter().find(|plain| plain.surface == surface);
@@ -295,7 +311,7 @@ fn steel_sun(
         .map(|&(face, loss)| {
             let falls: f64 =
                 hours_of(month).map(|hour| sun.on(face, hour).map_or(0.0, Irradiance::value)).sum();
-            0.04 * loss * choices.paint.value() * falls
+            loss / 22.7 * choices.paint.value() * falls
         })
         .sum();
     Energy::kilowatt_hours(watt_hours / 1000.0)
@@ -342,12 +358,95 @@ fn a_heater_is_asked_for_whole() {
     assert!(holds(240.0, 20.0));
 }
 
+/// Counting: eight hours a night over midnight on five days of the week, which begin on 261 days of a year
+/// that starts with the first of them, are 2,088 hours; on every day 2,920.
+#[test]
+fn a_night_shift_has_its_hours() {
+    let evaluation = default_evaluation();
+    let surroundings = always(-10.0, 200.0);
+    for (used_days, hours) in [(5.0, 2088.0), (7.0, 2920.0)] {
+        let choices = YearChoices {
+            used_from: 20.0,
+            used_until: 4.0,
+            used_days,
+            equipment_in_use: Power::new(100.0),
+            ..empty_room()
+        };
+        let energy = run(&evaluation, &surroundings, &choices).year.energy;
+        let kilowatt_hours = energy.equipment.as_kilowatt_hours();
+        close_to("kWh", kilowatt_hours, 0.1 * hours, Tolerance::relative(1e-9));
+    }
+}
+
+/// A wood stove heats only while someone feeds it: none of its heat falls into the hours in which nobody is there,
+/// the check of the heater does not count on it, and what is left alone is the electric backup.
+#[test]
+fn a_stove_is_not_counted_on_while_nobody_is_there() {
+    let evaluation = default_evaluation();
+    let choices = YearChoices {
+        heater: HeaterKind::WoodStove,
+        heater_limit: Power::new(6000.0),
+        backup_limit: Power::new(400.0),
+        used_from: 20.0,
+        used_until: 4.0,
+        ..YearChoices::default()
+    };
+    let outcome = run(&evaluation, &always(-20.0, 90.0), &choices);
+    let alone = outcome.hours.iter().enumerate().filter(|&(hour, _)| !choices.is_used(hour));
+    let most = alone.map(|(_, hour)| hour.heat).fold(0.0, f32::max);
+    assert!(most <= 400.0, "{most} W with nobody there");
+    assert!(outcome.greatest_heat > Power::new(400.0), "someone fed it");
+    assert!(outcome.year.unmet_hours > 1000, "the room goes cold when left");
+    let load = evaluation.heat_loss.design_load;
+    let check = HeaterCheck::of(&choices, load, Temperature::celsius(-33.0));
+    assert!(check.holds() && check.holds_only_attended());
+    close_to("left alone, W", check.unattended.value(), 400.0, Tolerance::absolute(0.0));
+}
+
+/// Surface resistances outdoors as the handbook prints them: 0.044 m²·K/W in summer at 3.4 m/s, 0.030 in winter at
+/// 6.7 m/s (ASHRAE Fundamentals 2017, chapter 26, table 10, from memory).
+#[test]
+fn steel_in_the_sun_has_the_summer_film() {
+    let resistance = 1.0 / SUNNY_SURFACE_COEFFICIENT.value();
+    close_to("m²·K/W", resistance, 0.044, Tolerance::absolute(0.0005));
+}
+
+/// A roof under 200 W/m² day and night, so cold that the heater never rests: shading half of it costs what its sol-air
+/// temperature falls by, U·A·α·100/h_o through the year (ASHRAE Fundamentals 2017, chapter 18).
+#[test]
+fn sun_on_the_roof_comes_through_by_its_sol_air_temperature() {
+    let design = CheckedDesign::default();
+    let evaluation = evaluate_with(&design, &mut DetailMemory::default(), Effort::Known);
+    let hour = WeatherHour {
+        temperature: Temperature::celsius(-20.0),
+        vapour_pressure: Pressure::new(90.0),
+        level_sun: Irradiance::new(200.0),
+    };
+    let year = WeatherYear::new(Length::new(0.0), Angle::degrees(50.0), &[hour; HOURS_IN_YEAR]);
+    let faces = YearChoices::default().front_faces;
+    let surroundings = Surroundings::new(year.expect("a year"), faces).expect("an elevation");
+    let heat = |share: f64| {
+        let choices = YearChoices {
+            sun_on_roof: SolarShare::new(share),
+            sun_on_windows: SolarShare::new(0.0),
+            paint: SolarShare::new(0.7),
+            ..empty_room()
+        };
+        run(&evaluation, &surroundings, &choices).year.energy.heat().as_kilowatt_hours()
+    };
+    let plain = &evaluation.envelope.plain;
+    let roof = plain.iter().find(|plain| plain.surface == Surface::Ceiling).expect("a ceiling");
+    let through = (roof.transmittance * roof.area).value();
+    let expected = through * 0.7 * 100.0 / 22.7 * 8.76;
+    close_to("kWh", heat(0.5) - heat(1.0), expected, Tolerance::relative(1e-6));
+}
+
 /// Stoichiometry: 1.6 kg of water for each kilogram of propane burnt in the room; such flames are refused.
 #[test]
 fn flames_without_a_flue_are_refused_with_their_water() {
     for heater in HeaterKind::REFUSED {
         let choices = YearChoices { heater, ..YearChoices::default() };
-        assert_eq!(choices.check().expect_err("refused").len(), 1);
+        assert_eq!(choices.check(Temperature::celsius(20.0)).expect_err("refused").len(), 1);
     }
     let water = HeaterKind::UnventedPropane.water_to_room().expect("a flame in the room");
     close_to("kg of water", water, 1.63, Tolerance::absolute(0.01));
@@ -397,6 +496,26 @@ fn the_humidity_of_a_steady_room_is_that_of_its_mass_balance() {
     let excess = 0.02 / 3600.0 * 101_325.0 / 0.621_945 / dry_air;
     // Little enough that the windows stay dry.
     close_to("20 g/h, Pa", humid(20.0), 800.0 + excess, Tolerance::relative(2e-3));
+}
+
+/// A fan holds the room at what it is set to, neither over it nor under, however strong it is.
+#[test]
+fn a_fan_cools_to_its_set_point_and_no_further() {
+    let evaluation = default_evaluation();
+    for flow in [300.0, 3000.0] {
+        let choices = YearChoices {
+            fan_flow: VolumeFlow::cubic_metres_per_hour(flow),
+            fan_above: Temperature::celsius(23.0),
+            equipment_always: Power::new(900.0),
+            sun_on_windows: SolarShare::new(0.0),
+            ..empty_room()
+        };
+        let outcome = run(&evaluation, &always(15.0, 800.0), &choices);
+        let (coldest, warmest) = (outcome.coldest.as_celsius(), outcome.warmest.as_celsius());
+        close_to("coldest", coldest, 23.0, Tolerance::absolute(0.01));
+        close_to("warmest", warmest, 23.0, Tolerance::absolute(0.01));
+        assert!(outcome.year.fan_hours > 10.0);
+    }
 }
 
 /// A fan that compares absolute humidity does nothing where outdoor air is damper than the room.

@@ -2,7 +2,8 @@
 //! behind them.
 
 use inchwise_core::climate::{
-    HOURS_IN_YEAR, MonthMeans, Place, SEED, Spread, WeatherHour, WeatherYear, reconstruct,
+    HOURS_IN_YEAR, MonthMeans, NotReached, Place, SEED, Spread, WeatherHour, WeatherYear,
+    not_reached, reconstruct,
 };
 use inchwise_core::units::{
     Angle, Irradiance, Irradiation, Length, Pressure, Temperature, TemperatureDifference,
@@ -65,13 +66,15 @@ pub(crate) fn winter_of(numbers: &[f64]) -> Option<Temperature> {
     unpack(numbers).map(|(place, _)| place.winter_design)
 }
 
-/// The hours of a packed place: those measured, or those made from its months; `None` if these are
-/// not the numbers of a place, or of one that does not pass its check.
-pub(crate) fn weather_of(numbers: &[f64]) -> Option<WeatherYear> {
+/// The hours of a packed place: those measured, or those made from its months, with what they miss
+/// of it; `None` if these are not the numbers of a place, or of one that does not pass its check.
+pub(crate) fn weather_of(numbers: &[f64]) -> Option<(WeatherYear, Vec<NotReached>)> {
     let (place, hours) = unpack(numbers)?;
     if hours.is_empty() {
         let checked = place.check().ok()?;
-        return Some(reconstruct(&checked, Spread::DesignTemperatures, SEED));
+        let made = reconstruct(&checked, Spread::DesignTemperatures, SEED);
+        let missed = not_reached(&checked, &made);
+        return Some((made, missed));
     }
     if hours.len() != 3 * HOURS_IN_YEAR {
         return None;
@@ -88,7 +91,8 @@ pub(crate) fn weather_of(numbers: &[f64]) -> Option<WeatherYear> {
             level_sun: Irradiance::new(sun),
         })
         .collect();
-    WeatherYear::new(place.elevation, place.latitude, &hours).ok()
+    let measured = WeatherYear::new(place.elevation, place.latitude, &hours).ok()?;
+    Some((measured, Vec::new()))
 }
 
 #[cfg(test)]
@@ -105,7 +109,7 @@ mod tests {
         assert_eq!(winter_of(&numbers), Some(place.winter_design));
         assert!(unpack(&numbers[1..]).is_none());
         let made = reconstruct(&place.check().unwrap(), Spread::DesignTemperatures, SEED);
-        assert_eq!(weather_of(&numbers), Some(made));
+        assert_eq!(weather_of(&numbers).map(|(hours, _)| hours), Some(made));
     }
 
     #[test]
@@ -118,7 +122,8 @@ mod tests {
         };
         let hours: Vec<WeatherHour> = (0..HOURS_IN_YEAR).map(hour).collect();
         let measured = WeatherYear::new(Length::ZERO, place.latitude, &hours).unwrap();
-        let back = weather_of(&pack_climate(&place, Some(&measured))).unwrap();
+        let (back, missed) = weather_of(&pack_climate(&place, Some(&measured))).unwrap();
+        assert!(missed.is_empty(), "nothing is asked of measured hours");
         let mut moved = measured.clone();
         moved.elevation = place.elevation;
         assert_eq!(back, moved);

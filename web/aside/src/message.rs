@@ -32,8 +32,8 @@ pub enum Message {
         /// The point.
         point: WallDepthPoint,
     },
-    /// What a year came to, packed as [`crate::YearAnswer`] packs it. Its request's number is one
-    /// of the years asked for.
+    /// What a year came to, packed as [`crate::YearAnswer`] packs it; empty if none can be reckoned. Its
+    /// request's number is one of the years asked for.
     Year(Vec<f64>),
     /// Nothing is left to do.
     Done,

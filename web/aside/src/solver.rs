@@ -163,7 +163,8 @@ impl Solver {
         } else {
             Progress::Settled
         };
-        Some(Message::Year(answer?.pack()).pack(year.request))
+        let numbers = answer.map_or_else(Vec::new, |answer| answer.pack());
+        Some(Message::Year(numbers).pack(year.request))
     }
 
     fn piece(&mut self, job: &mut Job) -> Piece {

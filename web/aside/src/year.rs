@@ -1,5 +1,6 @@
 //! A year as plain numbers: what is asked of the worker, and what it answers.
 
+use inchwise_core::climate::{ClimateQuantity, DAYS_IN_YEAR, NotReached};
 use inchwise_core::units::{
     Energy, Mass, Power, SurfaceMoisture, Temperature, TemperatureDifference, Time,
 };
@@ -91,6 +92,8 @@ pub struct YearAnswer {
     pub supply: SupplyCheck,
     /// Heating degree days of the hours to each of [`DEGREE_DAY_BASES`], K·d.
     pub degree_days: [f64; 2],
+    /// What of the place its hours do not have.
+    pub not_reached: Vec<NotReached>,
 }
 
 /// What heating degree days are counted to: 18 °C in metric and 65 °F in imperial units (common
@@ -157,11 +160,24 @@ fn unpack_period(numbers: &[f64; IN_PERIOD]) -> Period {
     }
 }
 
+/// Numbers of a day.
+const IN_DAY: usize = 5;
+
+fn unpack_not_reached(&[quantity, month, asked, reached]: &[f64; 4]) -> Option<NotReached> {
+    Some(NotReached {
+        quantity: at_place(&ClimateQuantity::ALL, quantity)?,
+        month: (!month.is_nan()).then_some(month as usize),
+        asked,
+        reached,
+    })
+}
+
 /// Numbers in front of the periods.
-const IN_HEAD: usize = 24;
+const IN_HEAD: usize = 25;
 
 impl YearAnswer {
-    /// As numbers: what there is one of, then thirteen periods, then the days.
+    /// As numbers: what there is one of, then thirteen periods, then the days, then
+    /// what is not reached.
     pub fn pack(&self) -> Vec<f64> {
         let case = |case: &SummerCase| [case.warmest.as_celsius(), f64::from(case.too_warm_hours)];
         let seconds = |time: &Option<Time>| time.map_or(f64::NAN, Time::value);
@@ -172,6 +188,7 @@ impl YearAnswer {
             self.most_frost.value(),
             self.heater.capacity.value(),
             self.heater.backup.value(),
+            self.heater.unattended.value(),
             self.heater.design_load.value(),
             self.supply.largest.value(),
             self.supply.for_heat.value(),
@@ -186,13 +203,24 @@ impl YearAnswer {
         for day in &self.days {
             numbers.extend([day.heat.value(), day.frost, day.drip, day.too_warm, day.too_cold]);
         }
+        for missed in &self.not_reached {
+            numbers.extend([
+                place_of(&ClimateQuantity::ALL, &missed.quantity),
+                missed.month.map_or(f64::NAN, |month| month as f64),
+                missed.asked,
+                missed.reached,
+            ]);
+        }
         numbers
     }
 
     /// From numbers; `None` if these are not the numbers of a year.
     pub fn unpack(numbers: &[f64]) -> Option<Self> {
         let (head, rest) = numbers.split_first_chunk::<IN_HEAD>()?;
-        let (periods, days) = rest.split_at_checked(13 * IN_PERIOD)?;
+        let (periods, rest) = rest.split_at_checked(13 * IN_PERIOD)?;
+        let (days, not_reached) = rest.split_at_checked(DAYS_IN_YEAR * IN_DAY)?;
+        let not_reached: Option<Vec<_>> =
+            not_reached.as_chunks::<4>().0.iter().map(unpack_not_reached).collect();
         let mut months: Vec<Period> =
             periods.as_chunks::<IN_PERIOD>().0.iter().map(unpack_period).collect();
         let year = months.pop()?;
@@ -207,7 +235,7 @@ impl YearAnswer {
             months,
             year,
             days: days
-                .as_chunks::<5>()
+                .as_chunks::<IN_DAY>()
                 .0
                 .iter()
                 .map(|&[heat, frost, drip, too_warm, too_cold]| YearDay {
@@ -221,17 +249,23 @@ impl YearAnswer {
             greatest_heat: power(1),
             coldest_day: power(2),
             most_frost: SurfaceMoisture::new(head[3]),
-            heater: HeaterCheck { capacity: power(4), backup: power(5), design_load: power(6) },
-            supply: SupplyCheck { largest: power(7), for_heat: power(8), for_other: power(9) },
-            cool_down: [time(10), time(11)],
-            warm_up: [time(12), time(13)],
-            summer: Summer {
-                as_chosen: case(14),
-                without_fan: case(16),
-                light_paint: case(18),
-                shaded: case(20),
+            heater: HeaterCheck {
+                capacity: power(4),
+                backup: power(5),
+                unattended: power(6),
+                design_load: power(7),
             },
-            degree_days: [head[22], head[23]],
+            supply: SupplyCheck { largest: power(8), for_heat: power(9), for_other: power(10) },
+            cool_down: [time(11), time(12)],
+            warm_up: [time(13), time(14)],
+            summer: Summer {
+                as_chosen: case(15),
+                without_fan: case(17),
+                light_paint: case(19),
+                shaded: case(21),
+            },
+            degree_days: [head[23], head[24]],
+            not_reached: not_reached?,
         })
     }
 }

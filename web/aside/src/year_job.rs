@@ -1,6 +1,6 @@
 //! The worker's side of a year: the hours of a place kept for many designs, and one run for each.
 
-use inchwise_core::climate::{HOURS_IN_YEAR, heating_degree_days};
+use inchwise_core::climate::{HOURS_IN_YEAR, NotReached, heating_degree_days};
 use inchwise_core::design::CheckedDesign;
 use inchwise_core::detail::{DetailMemory, Effort};
 use inchwise_core::evaluate::{Evaluation, evaluate_with};
@@ -8,7 +8,7 @@ use inchwise_core::moisture::{ColdSpots, SpotPlace, UnknownReason};
 use inchwise_core::units::{Energy, Temperature, TemperatureFactor};
 use inchwise_core::year::{
     CheckedYearChoices, HeaterCheck, RoomHour, RoomPart, SpotState, Summer, SupplyCheck,
-    Surroundings, YearModel, YearOutcome, run_year,
+    Surroundings, YearModel, YearModelError, YearOutcome, run_year,
 };
 
 use crate::climate::{weather_of, winter_of};
@@ -33,7 +33,8 @@ impl YearJob {
         climate: &[f64],
     ) -> Option<Self> {
         let checked = unpack_design(design)?.check().ok()?;
-        let choices = unpack_choices(choices)?.check().ok()?;
+        let set_point = checked.design().indoor_temperature;
+        let choices = unpack_choices(choices)?.check(set_point).ok()?;
         let winter = winter_of(climate)?;
         Some(Self { request, checked, choices, climate: climate.to_vec(), winter })
     }
@@ -46,6 +47,8 @@ struct Hours {
     /// Its hours about the box.
     surroundings: Surroundings,
     degree_days: [f64; 2],
+    /// What of the place they do not have.
+    not_reached: Vec<NotReached>,
 }
 
 /// Runs years, and keeps what the next one can use.
@@ -58,7 +61,7 @@ pub(crate) struct Years {
 
 impl Years {
     /// Runs a year with the fields that the effort allows; what waits is taken over from the last
-    /// design without gaps.
+    /// design without gaps. `None` if no year can be reckoned.
     pub(crate) fn run(
         &mut self,
         job: &YearJob,
@@ -73,7 +76,7 @@ impl Years {
             evaluation.cold_spots = with_waiting_from(&evaluation.cold_spots, &earlier.cold_spots);
         }
         let hours = self.hours(job)?;
-        Some(answer(&evaluation, hours, &job.choices, job.winter))
+        answer(&evaluation, hours, job).ok()
     }
 
     /// The hours of a year's climate; none for one that does not pass its check.
@@ -84,10 +87,11 @@ impl Years {
             Some(known) if known.surroundings.front_faces() == faces => known,
             Some(known) => Hours { surroundings: known.surroundings.turned(faces), ..known },
             None => {
-                let weather = weather_of(&job.climate)?;
+                let (weather, not_reached) = weather_of(&job.climate)?;
                 let degree_days = DEGREE_DAY_BASES.map(|base| heating_degree_days(&weather, base));
                 let surroundings = Surroundings::new(weather, faces).ok()?;
-                Hours { climate: job.climate.clone(), surroundings, degree_days }
+                let climate = job.climate.clone();
+                Hours { climate, surroundings, degree_days, not_reached }
             }
         };
         Some(self.hours.insert(hours))
@@ -112,13 +116,13 @@ fn with_waiting_from(now: &ColdSpots, earlier: &ColdSpots) -> ColdSpots {
 fn answer(
     evaluation: &Evaluation,
     hours: &Hours,
-    checked: &CheckedYearChoices,
-    winter: Temperature,
-) -> YearAnswer {
-    let surroundings = &hours.surroundings;
-    let model = YearModel::new(evaluation, surroundings, checked);
+    job: &YearJob,
+) -> Result<YearAnswer, YearModelError> {
+    let (checked, surroundings) = (&job.choices, &hours.surroundings);
+    let model = YearModel::new(evaluation, surroundings, checked)?;
     let outcome = run_year(&model);
     let choices = checked.choices();
+    let winter = job.winter;
     let design = evaluation.checked.design();
     let set_point = design.indoor_temperature;
     let load = evaluation.heat_loss.design_load;
@@ -128,13 +132,13 @@ fn answer(
     };
     let capacity = HeaterCheck::of(choices, load, winter).capacity;
     let warmed = |part| network.warm_up(capacity, winter, winter, set_point - WARM_ENOUGH, part);
-    YearAnswer {
+    Ok(YearAnswer {
         is_waiting: outcome.is_waiting,
         days: days(&outcome),
         greatest_heat: outcome.greatest_heat,
         coldest_day: outcome.coldest_day,
         most_frost: outcome.most_frost,
-        summer: Summer::of(evaluation, surroundings, checked),
+        summer: Summer::of(evaluation, surroundings, checked)?,
         cool_down: [cooled(5.0), cooled(0.0)],
         warm_up: [warmed(RoomPart::Air), warmed(RoomPart::Surfaces)],
         heater: HeaterCheck::of(choices, load, design.outdoor_temperature),
@@ -142,7 +146,8 @@ fn answer(
         degree_days: hours.degree_days,
         months: outcome.months.to_vec(),
         year: outcome.year,
-    }
+        not_reached: hours.not_reached.clone(),
+    })
 }
 
 fn days(outcome: &YearOutcome) -> Vec<YearDay> {

@@ -20,6 +20,7 @@ mod spots;
 mod weather;
 mod year;
 mod year_fields;
+mod year_heater;
 
 pub use answer::Answer;
 pub use cautions::{Cautions, Warning};

@@ -31,8 +31,20 @@ pub struct Weather {
     pub no_column: Phrase,
     /// Between names of which one is enough.
     pub or: &'static str,
+    /// Fault: not commas between the columns.
+    pub not_commas: &'static str,
+    /// Fault: column {0} twice.
+    pub column_twice: Phrase,
     /// Fault: line {0} is short.
     pub short_line: Phrase,
+    /// Fault: line {0} is long.
+    pub long_line: Phrase,
+    /// Fault: line {0}, time {1} cannot be read.
+    pub not_a_time: Phrase,
+    /// Fault: line {0}, time {1} does not follow.
+    pub not_the_next_hour: Phrase,
+    /// Fault: column {0}, found {1}, least {2}, most {3}.
+    pub not_in_its_unit: Phrase,
     /// Fault: line {0}, column {1}, text {2}.
     pub not_a_number: Phrase,
     /// Fault: line {0}, what {1}, given {2}, least {3}, most {4}.
@@ -89,14 +101,22 @@ const ENGLISH: Weather = Weather {
     back_to: Phrase("Back to the hours of {0}"),
     no_column: Phrase("The first line names no column {0}."),
     or: " or ",
+    not_commas: "Commas must stand between the columns, and points in the numbers.",
+    column_twice: Phrase("The first line names {0} twice."),
     short_line: Phrase("Line {0}: fewer cells than the first line."),
+    long_line: Phrase("Line {0}: more cells than the first line; numbers need decimal points."),
+    not_a_time: Phrase("Line {0}: “{1}” is no time."),
+    not_the_next_hour: Phrase("Line {0}: “{1}” is not the hour after the line before."),
+    not_in_its_unit: Phrase(
+        "{0} is likely in another unit: the year has {1}, and no place on earth is beyond {2} to {3}.",
+    ),
     not_a_number: Phrase("Line {0}, {1}: “{2}” is no number."),
     out_of_range: Phrase("Line {0}: {1} of {2} is beyond {3} to {4}."),
     temperature_of_hour: "a temperature, °C,",
     vapour_of_hour: "a vapour pressure, Pa,",
     sun_of_hour: "sun, W/m²,",
     no_humidity: Phrase("Line {0}, {1}: no air has {2}."),
-    not_a_year: Phrase("{0} hours; a year has 8,760."),
+    not_a_year: Phrase("{0} hours; a year has 8,760, or 8,784 with 29 February."),
     bad_place: "Height or latitude of the place cannot be; put them right under the figures.",
     more_faults: Phrase("And {0} more."),
     format: "What the file must hold",
@@ -108,9 +128,10 @@ const ENGLISH: Weather = Weather {
         ],
         ["global_horizontal_w_m2", "sun on level ground, W/m²"],
     ],
-    format_note: "Means of each hour, from the first of 1 January, in the sun’s own time or near it, \
-                  29 February left out. The first line names the columns; other columns and lines \
-                  that begin with # are passed over.",
+    format_note: "Means of each hour, from the first of 1 January, in the sun’s own time or near it; \
+                  29 February may be there and is left out. The first line names the columns. One \
+                  named time (2026-01-31T13:00) or hour is held to run on without a gap; others, and \
+                  lines that begin with #, are passed over.",
     example: "The first lines of such a file",
     save: "Save these lines",
     of_the_shop: "(this shop’s own)",
@@ -139,14 +160,25 @@ const FRENCH: Weather = Weather {
     back_to: Phrase("Revenir aux heures de {0}"),
     no_column: Phrase("La première ligne ne nomme aucune colonne {0}."),
     or: " ou ",
+    not_commas: "Il faut des virgules entre les colonnes et des points dans les nombres.",
+    column_twice: Phrase("La première ligne nomme {0} deux fois."),
     short_line: Phrase("Ligne {0} : moins de cases que la première ligne."),
+    long_line: Phrase(
+        "Ligne {0} : plus de cases que la première ligne; les nombres ont un point décimal.",
+    ),
+    not_a_time: Phrase("Ligne {0} : « {1} » n’est pas une heure."),
+    not_the_next_hour: Phrase("Ligne {0} : « {1} » ne suit pas l’heure de la ligne d’avant."),
+    not_in_its_unit: Phrase(
+        "{0} est sans doute dans une autre unité : l’année a {1}, et aucun lieu du monde ne sort \
+         de {2} à {3}.",
+    ),
     not_a_number: Phrase("Ligne {0}, {1} : « {2} » n’est pas un nombre."),
     out_of_range: Phrase("Ligne {0} : {1} de {2} sort de {3} à {4}."),
     temperature_of_hour: "une température, °C,",
     vapour_of_hour: "une pression de vapeur, Pa,",
     sun_of_hour: "un soleil, W/m²,",
     no_humidity: Phrase("Ligne {0}, {1} : aucun air n’a {2}."),
-    not_a_year: Phrase("{0} heures; une année en a 8 760."),
+    not_a_year: Phrase("{0} heures; une année en a 8 760, ou 8 784 avec le 29 février."),
     bad_place: "L’altitude ou la latitude du lieu est impossible; corrigez-la sous les chiffres.",
     more_faults: Phrase("Et {0} de plus."),
     format: "Ce que le fichier doit contenir",
@@ -159,8 +191,9 @@ const FRENCH: Weather = Weather {
         ["global_horizontal_w_m2", "soleil sur sol plat, W/m²"],
     ],
     format_note: "Moyennes de chaque heure, dès la première du 1er janvier, à l’heure solaire ou \
-                  presque, sans le 29 février. La première ligne nomme les colonnes; les autres \
-                  colonnes et les lignes qui commencent par # sont ignorées.",
+                  presque; le 29 février peut y être et n’est pas pris. La première ligne nomme les \
+                  colonnes. Une colonne time (2026-01-31T13:00) ou hour doit se suivre sans trou; \
+                  les autres, et les lignes qui commencent par #, sont ignorées.",
     example: "Les premières lignes d’un tel fichier",
     save: "Enregistrer ces lignes",
     of_the_shop: "(propre à cet atelier)",
@@ -201,7 +234,12 @@ mod tests {
                 words.not_used,
                 words.back_to,
                 words.no_column,
+                words.column_twice,
                 words.short_line,
+                words.long_line,
+                words.not_a_time,
+                words.not_the_next_hour,
+                words.not_in_its_unit,
                 words.not_a_number,
                 words.out_of_range,
                 words.no_humidity,

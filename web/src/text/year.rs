@@ -1,7 +1,5 @@
 //! Words of the year.
 
-use inchwise_core::year::{EnergyCarrier, HeaterKind};
-
 use super::Language::{English, French};
 use super::{Language, Phrase};
 
@@ -25,6 +23,8 @@ pub struct Year {
     pub band: Phrase,
     /// While nothing is known.
     pub working_out: &'static str,
+    /// Where a design has no year.
+    pub no_year: &'static str,
     /// The strip for those who do not see it: heat {0}, frost {1}, drip {2}, too warm {3}, too cold {4}
     /// hours.
     pub strip_told: Phrase,
@@ -50,6 +50,8 @@ pub struct Year {
     pub holds: &'static str,
     /// What does not hold.
     pub short: &'static str,
+    /// What holds only while someone feeds a stove.
+    pub tended: &'static str,
     /// What gets wet.
     pub damp: &'static str,
     /// What stays dry.
@@ -58,10 +60,14 @@ pub struct Year {
     pub said: &'static str,
     /// Heater: gives {0} at {1}, needed {2}.
     pub heater: Phrase,
+    /// What of a stove's heat is given with nobody there: {0}.
+    pub unattended: Phrase,
     /// Heater: hours under the set-point {0}.
     pub unmet: Phrase,
     /// Supply: {0} V, {1} A carries {2}; asked {3}, of it for heat {4}.
     pub supply: Phrase,
+    /// That the heat of drying is not counted.
+    pub drying_note: &'static str,
     /// What the supply's share rests on.
     pub supply_note: &'static str,
     /// Power cut at {0}: {1}, {2}.
@@ -72,6 +78,8 @@ pub struct Year {
     pub down_never: Phrase,
     /// From cold at {0}: air at {1} {2}, walls {3}.
     pub warm_up: Phrase,
+    /// That this takes someone to feed the stove.
+    pub while_fed: &'static str,
     /// After {0}.
     pub after: Phrase,
     /// Not with this heater.
@@ -104,6 +112,10 @@ pub struct Year {
     pub varnholm: &'static str,
     /// That it is invented.
     pub invented: &'static str,
+    /// What the made hours miss of the place: {0}.
+    pub missed: Phrase,
+    /// Items of it: winter {0} made {1}, summer {0} made {1}; temperature, daily range, vapour and sun in {0} months.
+    pub missed_items: [Phrase; 6],
     /// That the figures are estimates of error {0}.
     pub estimate: Phrase,
     /// That figures were changed.
@@ -152,14 +164,18 @@ pub struct Year {
     pub no_number: &'static str,
     /// Fault: whole number.
     pub whole: &'static str,
-    /// Fault: the room's hours end before they begin.
+    /// Fault: the room's hours end when they begin.
     pub used_hours: &'static str,
+    /// Fault: the fan cools below the set-point {0}.
+    pub cools_below: Phrase,
     /// Fault: a price without a day.
     pub undated: &'static str,
     /// Fault: no such day.
     pub no_day: &'static str,
     /// Fault: not a currency.
     pub no_currency: &'static str,
+    /// Over the faults of the choices.
+    pub earlier: &'static str,
     /// That flames without a flue are not offered: {0} kg of water.
     pub refused: Phrase,
 }
@@ -193,6 +209,7 @@ const ENGLISH: Year = Year {
     ],
     band: Phrase("{0}: {1} h"),
     working_out: "Being worked out",
+    no_year: "No year can be worked out for this design.",
     strip_told: Phrase(
         "Heating of {0} over the year. Hours of frost on the coldest spot {1}, of drip {2}, too \
          warm {3}, heater cannot hold {4}.",
@@ -208,17 +225,22 @@ const ENGLISH: Year = Year {
     verdicts: "Will it hold?",
     holds: "Holds",
     short: "Too little",
+    tended: "While tended",
     damp: "Wet",
     stays_dry: "Dry",
     said: "Expect",
     heater: Phrase("Heater: up to {0} at {1} outdoors, {2} needed."),
+    unattended: Phrase("With nobody there to feed the stove: {0}."),
     unmet: Phrase("Heater: {0} hours of the year more than half a degree under the set-point."),
     supply: Phrase("Supply: {0} V and {1} A carry {2} for hours; {3} asked, {4} of it for heat."),
+    drying_note: "Water that dries in the room, as laundry does, takes 0.68 kWh of heat a kilogram; \
+                  that is not counted.",
     supply_note: "Four fifths of the breaker’s rating. Ask an electrician.",
     power_cut: Phrase("After a power cut at {0}: {1}, {2}."),
     down_after: Phrase("{0} after {1}"),
     down_never: Phrase("never {0}"),
     warm_up: Phrase("From stone cold at {0}: air at {1} {2}, walls {3}."),
+    while_fed: "Only while someone feeds the stove.",
     after: Phrase("after {0}"),
     never: "not with this heater",
     wet: Phrase("Coldest spot: {0}. Frost in {1} hours, drip in {2} hours of the year."),
@@ -237,6 +259,15 @@ const ENGLISH: Year = Year {
     place: "Place",
     varnholm: "Varnholm Flats",
     invented: "Invented: a northern plain.",
+    missed: Phrase("The hours made from these figures miss some of them: {0}."),
+    missed_items: [
+        Phrase("winter {0}, made {1}"),
+        Phrase("summer {0}, made {1}"),
+        Phrase("temperature in {0} months"),
+        Phrase("daily range in {0} months"),
+        Phrase("vapour in {0} months"),
+        Phrase("sun in {0} months"),
+    ],
     estimate: Phrase("Means of 1991 to 2020, monthly temperatures to about {0}. Estimate."),
     changed: "Changed by hand.",
     search: "Find a place",
@@ -262,10 +293,12 @@ const ENGLISH: Year = Year {
     range: Phrase("{0} to {1}"),
     no_number: "No number could be read.",
     whole: "A whole number, please.",
-    used_hours: "The last hour must come after the first.",
+    used_hours: "The same hour twice. All day is 0 until 24; past midnight is fine, as 20 until 4.",
+    cools_below: Phrase("The heater holds {0}; the fan may cool above that only."),
     undated: "Prices need the day they are of.",
     no_day: "There is no such day.",
     no_currency: "Three capital letters, as XTS.",
+    earlier: "The year shown is that of the choices before:",
     refused: Phrase(
         "Flames without a flue are not offered: each kilogram of propane gives {0} kg of water to \
          the room, with its fumes.",
@@ -301,6 +334,7 @@ const FRENCH: Year = Year {
     ],
     band: Phrase("{0} : {1} h"),
     working_out: "Calcul en cours",
+    no_year: "Aucune année ne peut être calculée pour ce projet.",
     strip_told: Phrase(
         "Chauffage de {0} dans l’année. Heures de givre au point le plus froid {1}, de gouttes \
          {2}, trop chaudes {3}, de chauffage insuffisant {4}.",
@@ -316,20 +350,25 @@ const FRENCH: Year = Year {
     verdicts: "Est-ce que ça tient?",
     holds: "Tient",
     short: "Trop peu",
+    tended: "Si surveillé",
     damp: "Mouillé",
     stays_dry: "Sec",
     said: "À prévoir",
     heater: Phrase("Chauffage : jusqu’à {0} à {1} dehors, {2} nécessaires."),
+    unattended: Phrase("Sans personne pour charger le poêle : {0}."),
     unmet: Phrase("Chauffage : {0} heures par année à plus d’un demi-degré sous la consigne."),
     supply: Phrase(
         "Alimentation : {0} V et {1} A portent {2} pendant des heures; {3} demandés, dont {4} \
          pour chauffer.",
     ),
+    drying_note: "L’eau qui sèche dans la pièce, comme la lessive, prend 0,68 kWh de chaleur par \
+                  kilogramme; ce n’est pas compté.",
     supply_note: "Quatre cinquièmes du calibre du disjoncteur. Consultez un électricien.",
     power_cut: Phrase("Après une panne à {0} : {1}, {2}."),
     down_after: Phrase("{0} après {1}"),
     down_never: Phrase("jamais {0}"),
     warm_up: Phrase("Départ à froid à {0} : air à {1} {2}, parois {3}."),
+    while_fed: "Seulement si quelqu’un charge le poêle.",
     after: Phrase("après {0}"),
     never: "pas avec ce chauffage",
     wet: Phrase("Point le plus froid : {0}. Givre {1} heures, gouttes {2} heures par année."),
@@ -349,6 +388,15 @@ const FRENCH: Year = Year {
     place: "Lieu",
     varnholm: "Varnholm Flats",
     invented: "Inventé : une plaine du Nord.",
+    missed: Phrase("Les heures tirées de ces chiffres en manquent : {0}."),
+    missed_items: [
+        Phrase("hiver {0}, obtenu {1}"),
+        Phrase("été {0}, obtenu {1}"),
+        Phrase("température de {0} mois"),
+        Phrase("écart du jour de {0} mois"),
+        Phrase("vapeur de {0} mois"),
+        Phrase("soleil de {0} mois"),
+    ],
     estimate: Phrase("Moyennes de 1991 à 2020, températures mensuelles à {0} près. Estimation."),
     changed: "Modifié à la main.",
     search: "Trouver un lieu",
@@ -375,10 +423,12 @@ const FRENCH: Year = Year {
     range: Phrase("{0} à {1}"),
     no_number: "Aucun nombre lisible.",
     whole: "Un nombre entier, s’il vous plaît.",
-    used_hours: "La dernière heure doit suivre la première.",
+    used_hours: "Deux fois la même heure. Tout le jour : 0 à 24; après minuit va aussi, comme 20 à 4.",
+    cools_below: Phrase("Le chauffage tient {0}; le ventilateur ne rafraîchit qu’au-dessus."),
     undated: "Il faut la date des prix.",
     no_day: "Ce jour n’existe pas.",
     no_currency: "Trois majuscules, comme XTS.",
+    earlier: "L’année montrée est celle des choix d’avant :",
     refused: Phrase(
         "Les flammes sans conduit ne sont pas offertes : chaque kilogramme de propane donne {0} kg \
          d’eau à la pièce, avec ses fumées.",
@@ -392,40 +442,6 @@ impl Language {
             English => &ENGLISH,
             French => &FRENCH,
         }
-    }
-
-    /// What heats.
-    pub const fn heater(self, heater: HeaterKind) -> &'static str {
-        match (heater, self) {
-            (HeaterKind::ElectricResistance, English) => "Electric heater",
-            (HeaterKind::ElectricResistance, French) => "Chauffage électrique",
-            (HeaterKind::AirSourceHeatPump, English) => "Air-source heat pump",
-            (HeaterKind::AirSourceHeatPump, French) => "Thermopompe à air",
-            (HeaterKind::DirectVentPropane, English) => "Propane, sealed and vented",
-            (HeaterKind::DirectVentPropane, French) => "Propane, étanche à évacuation",
-            (HeaterKind::VentedDiesel, English) => "Diesel, vented",
-            (HeaterKind::VentedDiesel, French) => "Diesel, à évacuation",
-            (HeaterKind::WoodStove, English) => "Wood stove, while tended",
-            (HeaterKind::WoodStove, French) => "Poêle à bois, surveillé",
-            (HeaterKind::UnventedPropane, English) => "Propane without a flue",
-            (HeaterKind::UnventedPropane, French) => "Propane sans conduit",
-            (HeaterKind::UnventedKerosene, English) => "Kerosene without a flue",
-            (HeaterKind::UnventedKerosene, French) => "Kérosène sans conduit",
-        }
-    }
-
-    /// What is bought, with its unit: {0} of it.
-    pub const fn bought(self, carrier: EnergyCarrier) -> Phrase {
-        Phrase(match (carrier, self) {
-            (EnergyCarrier::Electricity, English) => "{0}\u{a0}kWh of electricity",
-            (EnergyCarrier::Electricity, French) => "{0}\u{a0}kWh d’électricité",
-            (EnergyCarrier::Propane, English) => "{0}\u{a0}L of propane",
-            (EnergyCarrier::Propane, French) => "{0}\u{a0}L de propane",
-            (EnergyCarrier::Diesel, English) => "{0}\u{a0}L of diesel",
-            (EnergyCarrier::Diesel, French) => "{0}\u{a0}L de diesel",
-            (EnergyCarrier::Wood, English) => "{0}\u{a0}kg of wood",
-            (EnergyCarrier::Wood, French) => "{0}\u{a0}kg de bois",
-        })
     }
 }
 
@@ -442,6 +458,7 @@ mod tests {
                 words.strip_told,
                 words.cost_is,
                 words.heater,
+                words.unattended,
                 words.unmet,
                 words.supply,
                 words.power_cut,
@@ -458,13 +475,17 @@ mod tests {
                 words.hours_minutes,
                 words.days,
                 words.estimate,
+                words.missed,
+                words.cools_below,
                 words.found,
                 words.size_for,
                 words.range,
                 words.refused,
             ]
         };
-        for (english, french) in phrases(&ENGLISH).into_iter().zip(phrases(&FRENCH)) {
+        let items = |words: &super::Year| words.missed_items;
+        let both = phrases(&ENGLISH).into_iter().zip(phrases(&FRENCH));
+        for (english, french) in both.chain(items(&ENGLISH).into_iter().zip(items(&FRENCH))) {
             assert_eq!(english.places(), french.places(), "{} / {}", english.0, french.0);
         }
     }

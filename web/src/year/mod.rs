@@ -72,7 +72,9 @@ impl YearState {
     /// whenever something changes.
     pub fn start(state: State, worker: Worker, places: Places, host: Option<Element>) -> Self {
         let attribute = host.as_ref().and_then(|host| host.get_attribute("year"));
-        let usual = YearText::read(&attribute.unwrap_or_default(), &YearText::default());
+        let set_point = untracked(|| state.good().checked.design().indoor_temperature);
+        let attribute = attribute.unwrap_or_default();
+        let usual = YearText::read(&attribute, &YearText::default(), set_point);
         for key in &usual.unused {
             places::warn(&["not a choice of the year that can be: ", key].concat());
         }
@@ -117,9 +119,9 @@ impl YearState {
         })
     }
 
-    /// Takes over what a text says, upon what the host chose.
-    pub fn take_text(self, text: &str) {
-        let read = self.usual.with_untracked(|usual| YearText::read(text, usual));
+    /// Takes over what a text says, upon what the host chose, in a room held at a temperature.
+    pub fn take_text(self, text: &str, set_point: Temperature) {
+        let read = self.usual.with_untracked(|usual| YearText::read(text, usual, set_point));
         self.take(read);
     }
 
@@ -158,7 +160,8 @@ impl YearState {
 
     /// What is wrong with the choices.
     pub fn errors(self) -> Vec<YearError> {
-        self.choices.with(|choices| choices.check().err().unwrap_or_default())
+        let set_point = self.set_point();
+        self.choices.with(|choices| choices.check(set_point).err().unwrap_or_default())
     }
 
     /// The figures that the year's hours have: those of the place, or of the visitor's own hours.
@@ -192,8 +195,10 @@ impl YearState {
         let design = self.state.look(|outcome| {
             outcome.errors.is_empty().then(|| pack_design(outcome.good.checked.design()))
         });
-        let choices =
-            self.choices.with(|choices| choices.check().is_ok().then(|| pack_choices(choices)));
+        let set_point = self.set_point();
+        let choices = self
+            .choices
+            .with(|choices| choices.check(set_point).is_ok().then(|| pack_choices(choices)));
         let climate = self.place_errors().is_empty().then(|| {
             let figures = self.figures();
             self.hours
@@ -235,6 +240,11 @@ impl YearState {
                 Some(answer)
             })?
         })
+    }
+
+    /// Whether the worker could make no year of what was asked last.
+    pub fn is_refused(self) -> bool {
+        self.state.year.with(|answer| answer.as_ref().is_some_and(|(_, of)| of.is_empty()))
     }
 
     /// Sets a numeric choice.
@@ -283,6 +293,11 @@ impl YearState {
         if self.typed.with_untracked(|typed| typed.iter().any(|typed| typed.key == key)) {
             self.typed.update(|typed| typed.retain(|typed| typed.key != key));
         }
+    }
+
+    /// The temperature that the heater holds: the room's, as last chosen lawfully.
+    pub fn set_point(self) -> Temperature {
+        self.state.look(|outcome| outcome.good.checked.design().indoor_temperature)
     }
 
     /// The temperature heaters are sized for in these hours.

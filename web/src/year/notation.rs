@@ -7,6 +7,7 @@
 //! for January, in °C, K, Pa, kWh/m² a day, m and degrees. An empty value takes back a price.
 
 use inchwise_core::climate::Place;
+use inchwise_core::units::Temperature;
 use inchwise_core::year::{HeaterKind, PriceDate, YearChoices, YearField, YearRange, YearSubject};
 
 use super::figure::Figure;
@@ -34,9 +35,9 @@ pub struct YearText {
 }
 
 impl YearText {
-    /// Reads a text upon what stands without it. What cannot be read, or cannot be, stays as it was
-    /// and is named.
-    pub fn read(text: &str, without: &Self) -> Self {
+    /// Reads a text upon what stands without it, in a room held at a temperature. What cannot be
+    /// read, or cannot be, stays as it was and is named.
+    pub fn read(text: &str, without: &Self, set_point: Temperature) -> Self {
         let mut read = Self { unused: Vec::new(), ..without.clone() };
         let mut figures = Vec::new();
         for entry in text.split('&').filter(|entry| !entry.is_empty()) {
@@ -58,13 +59,13 @@ impl YearText {
         }
         read.place.changes.retain(|(known, _)| !figures.iter().any(|(figure, _)| figure == known));
         read.place.changes.extend(figures);
-        read.take_back(&without.choices);
+        read.take_back(&without.choices, set_point);
         read
     }
 
     /// Takes back choices that do not pass their check.
-    fn take_back(&mut self, usual: &YearChoices) {
-        let Err(errors) = self.choices.check() else { return };
+    fn take_back(&mut self, usual: &YearChoices, set_point: Temperature) {
+        let Err(errors) = self.choices.check(set_point) else { return };
         for error in errors {
             let key = match error.subject {
                 YearSubject::Field(field) => {
@@ -89,7 +90,7 @@ impl YearText {
             }
         }
         // What does not go with what stands goes altogether.
-        if self.choices.check().is_err() {
+        if self.choices.check(set_point).is_err() {
             self.choices = usual.clone();
         }
     }
@@ -237,11 +238,17 @@ mod tests {
     use inchwise_core::climate::{ClimateQuantity, varnholm_flats};
     use inchwise_core::units::{MassFlow, Power, TemperatureDifference};
 
+    const HELD: Temperature = Temperature::celsius(20.0);
+
+    fn read(text: &str, without: &YearText) -> YearText {
+        YearText::read(text, without, HELD)
+    }
+
     fn usual() -> YearText {
         let text = "currency=XTS&prices_of=2026-11-02&electricity_price=0.16";
-        let read = YearText::read(text, &YearText::default());
-        assert_eq!(read.unused, [""; 0]);
-        read
+        let back = read(text, &YearText::default());
+        assert_eq!(back.unused, [""; 0]);
+        back
     }
 
     #[test]
@@ -249,7 +256,7 @@ mod tests {
         let usual = usual();
         assert_eq!(usual.otherwise(&usual.choices, &PlaceWish::default()), "");
         assert_eq!(PlaceWish::of(&ChosenPlace::default()), PlaceWish::default());
-        assert_eq!(YearText::read("", &usual), usual);
+        assert_eq!(read("", &usual), usual);
     }
 
     #[test]
@@ -271,12 +278,12 @@ mod tests {
         let wish = PlaceWish::of(&place);
         let text = usual.otherwise(&choices, &wish);
         assert!(text.ends_with("&place=Lule%C3%A5%2C%20SE&winter_design=-30.25"), "{text}");
-        let read = YearText::read(&text, &usual);
-        assert_eq!(read.place, wish);
-        assert_eq!((read.unused.len(), read.choices.prices_of), (0, None));
-        assert_eq!(read.otherwise(&choices, &wish), "", "{text}");
+        let back = read(&text, &usual);
+        assert_eq!(back.place, wish);
+        assert_eq!((back.unused.len(), back.choices.prices_of), (0, None));
+        assert_eq!(back.otherwise(&choices, &wish), "", "{text}");
         let mut found = place.unchanged.clone();
-        assert!(read.place.change(&mut found).is_empty());
+        assert!(back.place.change(&mut found).is_empty());
         assert_eq!(found, place.place);
     }
 
@@ -298,12 +305,12 @@ mod tests {
             "nonsense",
             "%=%",
         ] {
-            let read = YearText::read(text, &usual);
-            assert_eq!(read.choices, usual.choices, "{text}");
-            assert_eq!(read.unused.len(), 1, "{text}: {:?}", read.unused);
-            assert!(text.starts_with(read.unused[0].as_str()), "{text}: {:?}", read.unused);
+            let back = read(text, &usual);
+            assert_eq!(back.choices, usual.choices, "{text}");
+            assert_eq!(back.unused.len(), 1, "{text}: {:?}", back.unused);
+            assert!(text.starts_with(back.unused[0].as_str()), "{text}: {:?}", back.unused);
         }
-        let wish = YearText::read("place=&latitude=-91", &usual).place;
+        let wish = read("place=&latitude=-91", &usual).place;
         let mut place = varnholm_flats();
         assert_eq!(wish.change(&mut place), ["latitude"]);
         assert_eq!(place, varnholm_flats());
@@ -318,11 +325,11 @@ mod tests {
                     YearChoices { used_from: 0.0, used_until: 24.0, ..usual().choices };
                 choices.set(field, Some(end));
                 let text = usual().otherwise(&choices, &PlaceWish::default());
-                let read = YearText::read(&text, &usual());
+                let back = read(&text, &usual());
                 // A day of one hour, whichever end is put, or none at all: told, not taken.
-                let lawful = choices.check().is_ok();
-                assert_eq!(read.unused.is_empty(), lawful, "{text}: {:?}", read.unused);
-                assert!(!lawful || read.choices.get(field) == Some(end), "{text}");
+                let lawful = choices.check(HELD).is_ok();
+                assert_eq!(back.unused.is_empty(), lawful, "{text}: {:?}", back.unused);
+                assert!(!lawful || back.choices.get(field) == Some(end), "{text}");
             }
         }
     }

@@ -49,6 +49,7 @@ pub(super) fn choices(year: YearState, language: Language) -> El {
                     el("p").class("remark").text(&words.refused.with(&[&water(language)])),
                     el("p").class("remark").text(words.supply_note),
                 ]),
+                1 => inside.child(&el("p").class("remark").text(words.drying_note)),
                 4 => inside.with(&[
                     text_row(year, language, Text::Currency),
                     text_row(year, language, Text::PricesOf),
@@ -100,12 +101,40 @@ fn fault(error: &YearError, notation: Notation) -> String {
             .range
             .with(&[&written(field, minimum, notation), &written(field, maximum, notation)]),
         (YearProblem::NotWhole, _) => words.whole.to_owned(),
-        (YearProblem::UsedUntilBeforeUsedFrom, _) => words.used_hours.to_owned(),
+        (YearProblem::UsedUntilIsUsedFrom, _) => words.used_hours.to_owned(),
+        (YearProblem::CoolsBelowSetPoint { set_point }, _) => {
+            words.cools_below.with(&[&notation.temperature(set_point)])
+        }
+        (YearProblem::UnventedFlame { .. }, _) => words.refused.with(&[&water(notation.language)]),
         (YearProblem::PriceWithoutDate, _) => words.undated.to_owned(),
         (YearProblem::NoSuchDay, _) => words.no_day.to_owned(),
         (YearProblem::NotACurrency, _) => words.no_currency.to_owned(),
         _ => words.no_number.to_owned(),
     }
+}
+
+/// Why the year shown is an earlier one: every choice that cannot stand, by name. The boxes stand in
+/// folds that may be shut, and what is wrong with one may come of the design.
+pub(super) fn faults(year: YearState, language: Language) -> El {
+    let words = language.year();
+    let heading = el("p").text_with(move || {
+        if year.errors().is_empty() { String::new() } else { words.earlier.to_owned() }
+    });
+    let list = el("ul").rows_with(["li", "strong", "span"], move || {
+        let notation = year.state.notation();
+        let errors = year.errors();
+        let rows = errors.iter().map(|error| {
+            let name = match error.subject {
+                YearSubject::Field(field) => language.year_field(field),
+                YearSubject::Heater => words.what_heats,
+                YearSubject::Currency => words.currency,
+                YearSubject::PricesOf => words.prices_of,
+            };
+            [name.to_owned(), fault(error, notation)]
+        });
+        rows.collect()
+    });
+    el("div").class("fault").attr("role", "status").test_id("year-faults").with(&[heading, list])
 }
 
 /// The parts of a row that keep up.

@@ -154,14 +154,17 @@ fn told(year: YearState, answer: &YearAnswer, language: Language) -> Vec<[String
     let holds = |holds: bool| if holds { words.holds } else { words.short };
     let mut lines: Vec<(&str, String)> = Vec::new();
     let heater = &answer.heater;
-    lines.push((
-        holds(heater.holds()),
-        words.heater.with(&[
-            &notation.load(heater.capacity),
-            &notation.temperature(outdoor),
-            &notation.load(heater.design_load),
-        ]),
-    ));
+    let stove = choices.heater.needs_someone();
+    let mut sentence = words.heater.with(&[
+        &notation.load(heater.capacity),
+        &notation.temperature(outdoor),
+        &notation.load(heater.design_load),
+    ]);
+    if stove {
+        add(&mut sentence, &words.unattended.with(&[&notation.load(heater.unattended)]));
+    }
+    let word = if heater.holds_only_attended() { words.tended } else { holds(heater.holds()) };
+    lines.push((word, sentence));
     let supply = &answer.supply;
     let whole_watts =
         |power: Power| [&to_nearest(power.value(), 10.0, language), "\u{a0}W"].concat();
@@ -186,27 +189,27 @@ fn told(year: YearState, answer: &YearAnswer, language: Language) -> Vec<[String
             None => words.down_never.with(&[&to]),
         }
     };
-    lines.push((
-        words.said,
-        words.power_cut.with(&[
-            &notation.temperature(winter),
-            &down(5.0, answer.cool_down[0]),
-            &down(0.0, answer.cool_down[1]),
-        ]),
-    ));
+    let mut sentence = words.power_cut.with(&[
+        &notation.temperature(winter),
+        &down(5.0, answer.cool_down[0]),
+        &down(0.0, answer.cool_down[1]),
+    ]);
+    add(&mut sentence, language.at_power_cut(choices.heater.at_power_cut()));
+    lines.push((words.said, sentence));
     let up = |time: Option<Time>| match time {
         Some(time) => words.after.with(&[&lasting(time, notation)]),
         None => words.never.to_owned(),
     };
-    lines.push((
-        words.said,
-        words.warm_up.with(&[
-            &notation.temperature(winter),
-            &notation.temperature(indoor - WARM_ENOUGH),
-            &up(answer.warm_up[0]),
-            &up(answer.warm_up[1]),
-        ]),
-    ));
+    let mut sentence = words.warm_up.with(&[
+        &notation.temperature(winter),
+        &notation.temperature(indoor - WARM_ENOUGH),
+        &up(answer.warm_up[0]),
+        &up(answer.warm_up[1]),
+    ]);
+    if stove {
+        add(&mut sentence, words.while_fed);
+    }
+    lines.push((words.said, sentence));
     if let Some(place) = coldest {
         let name = spot(place, language);
         let (frost, drip) = (answer.year.frost_hours, answer.year.drip_hours);
@@ -233,14 +236,19 @@ fn told(year: YearState, answer: &YearAnswer, language: Language) -> Vec<[String
     let [chosen, light, shaded, still] = &shown;
     let mut sentence = words.summer.with(&[chosen, light, shaded]);
     if choices.fan_flow.value() > 0.0 {
-        sentence.push(' ');
-        sentence.push_str(&words.without_fan.with(&[still]));
+        add(&mut sentence, &words.without_fan.with(&[still]));
     }
     lines.push((words.said, sentence));
     let hours = notation.count(f64::from(summer.as_chosen.too_warm_hours));
     let over = notation.temperature(choices.too_warm);
     lines.push((words.said, words.too_warm.with(&[&hours, &over])));
     lines.into_iter().map(|(word, sentence)| [word.to_owned(), sentence]).collect()
+}
+
+/// Adds a sentence.
+fn add(to: &mut String, sentence: &str) {
+    to.push(' ');
+    to.push_str(sentence);
 }
 
 /// The year for those who do not see the strip.

@@ -17,7 +17,13 @@ use crate::year::YearState;
 pub fn year(year: YearState, language: Language) -> El {
     let words = language.year();
     el("section").class("year").test_id("year").attr("aria-label", words.title).with(&[
-        el("h3").text(words.title),
+        el("div").class("year-head").with(&[
+            el("h3").text(words.title),
+            choices::faults(year, language),
+            el("p").class("fault").attr("role", "status").text_with(move || {
+                if year.is_refused() { words.no_year.to_owned() } else { String::new() }
+            }),
+        ]),
         place::place(year, language),
         drawing::year_strip(year, language, figures::strip_told),
         figures::figures(year, language).class_with("stands-in", move || year.stands_in()),

@@ -182,11 +182,23 @@ fn fault(error: &HourlyFileError, notation: Notation) -> String {
     let words = language.weather();
     let number = |value: f64| shortest(value, 2, language);
     match error {
+        HourlyFileError::NotCommas { .. } => words.not_commas.to_owned(),
+        HourlyFileError::ColumnTwice { column } => words.column_twice.with(&[column]),
+        HourlyFileError::LongLine { line } => words.long_line.with(&[&line.to_string()]),
+        HourlyFileError::NotATime { line, text } => {
+            words.not_a_time.with(&[&line.to_string(), &shortened(text)])
+        }
+        HourlyFileError::NotTheNextHour { line, text } => {
+            words.not_the_next_hour.with(&[&line.to_string(), &shortened(text)])
+        }
+        HourlyFileError::NotInItsUnit { column, found, least, most } => {
+            let [found, least, most] = [*found, *least, *most].map(number);
+            words.not_in_its_unit.with(&[column, &found, &least, &most])
+        }
         HourlyFileError::NoColumn { any_of } => words.no_column.with(&[&any_of.join(words.or)]),
         HourlyFileError::ShortLine { line } => words.short_line.with(&[&line.to_string()]),
         HourlyFileError::NotANumber { line, column, text } => {
-            let text: String = text.chars().take(LONGEST).collect();
-            words.not_a_number.with(&[&line.to_string(), column, &text])
+            words.not_a_number.with(&[&line.to_string(), column, &shortened(text)])
         }
         HourlyFileError::OutOfRange { line, error } => {
             let [least, most] = error.quantity.range().map(number);
@@ -206,6 +218,11 @@ fn fault(error: &HourlyFileError, notation: Notation) -> String {
         }
         HourlyFileError::Place { .. } => words.bad_place.to_owned(),
     }
+}
+
+/// As much of a cell as is told.
+fn shortened(text: &str) -> String {
+    text.chars().take(LONGEST).collect()
 }
 
 /// What the file must hold, with an example to be seen and saved.

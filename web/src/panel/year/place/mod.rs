@@ -3,6 +3,7 @@
 
 mod figures;
 mod hours;
+mod missed;
 mod search;
 
 pub(super) use figures::figures;
@@ -45,7 +46,12 @@ pub(super) fn place(year: YearState, language: Language) -> El {
         hours::hours(year, language),
         size,
     ]);
-    el("div").class("year-places").with(&[name, unused(year, language), inside])
+    el("div").class("year-places").with(&[
+        name,
+        missed::missed(year, language),
+        unused(year, language),
+        inside,
+    ])
 }
 
 /// The name of the place.
