@@ -152,7 +152,7 @@ export class Planner {
     await format.locator("summary").click();
     const [download] = await Promise.all([
       this.page.waitForEvent("download"),
-      format.getByRole("link").click(),
+      format.getByRole("button").click(),
     ]);
     const parts = [];
     for await (const part of await download.createReadStream()) parts.push(part);

@@ -220,6 +220,13 @@ fn fault(error: &HourlyFileError, notation: Notation) -> String {
     }
 }
 
+/// Hands the example to the visitor as a file.
+fn save_example() {
+    let encoded = js_sys::encode_uri_component(EXAMPLE);
+    let address = ["data:text/csv;charset=utf-8,", &String::from(encoded)].concat();
+    el("a").attr("href", &address).attr("download", "hours.csv").html().click();
+}
+
 /// As much of a cell as is told.
 fn shortened(text: &str) -> String {
     text.chars().take(LONGEST).collect()
@@ -240,9 +247,8 @@ fn format(language: Language) -> El {
         .attr("role", "region")
         .attr("aria-label", words.example)
         .child(&el("code").text(EXAMPLE));
-    let encoded = js_sys::encode_uri_component(EXAMPLE);
-    let address = ["data:text/csv;charset=utf-8,", &String::from(encoded)].concat();
-    let save = el("a").attr("href", &address).attr("download", "hours.csv").text(words.save);
+    let save = el("button").attr("type", "button").class("mind").text(words.save);
+    let save = save.on("click", |_| save_example());
     el("details").class("year-hours-format").test_id("year-hours-format").with(&[
         el("summary").text(words.format),
         el("dl").with(&columns),
@@ -252,7 +258,6 @@ fn format(language: Language) -> El {
     ])
 }
 
-/// The text of a file as the example shows it, so that what is shown can be read.
 #[cfg(test)]
 mod tests {
     use super::*;
