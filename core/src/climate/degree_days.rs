@@ -51,7 +51,9 @@ impl WeatherYear {
                 temperature,
                 daily_range: TemperatureDifference::new(ranges.sum::<f64>() / (count / 24.0)),
                 vapour_pressure: Pressure::new(mean(self.vapour_pascals())),
-                daily_sun: Irradiation::new(mean(self.level_sun()) * 86_400.0),
+                daily_global_irradiation: Irradiation::new(
+                    mean(self.global_horizontal_irradiance()) * 86_400.0,
+                ),
             }
         })
     }

@@ -10,10 +10,10 @@ pub enum ClimateQuantity {
     DailyRange,
     /// Partial pressure of water vapour, Pa.
     VapourPressure,
-    /// Mean daily sun on level ground, kWh/m².
-    DailySun,
-    /// Sun on level ground in an hour, W/m².
-    HourlySun,
+    /// Mean daily global irradiation, kWh/m².
+    DailyGlobalIrradiation,
+    /// Mean global horizontal irradiance of an hour, W/m².
+    GlobalHorizontalIrradiance,
     /// Height over the sea, m.
     Elevation,
     /// Latitude, degrees, north above 0.
@@ -30,8 +30,8 @@ impl ClimateQuantity {
         Self::Temperature,
         Self::DailyRange,
         Self::VapourPressure,
-        Self::DailySun,
-        Self::HourlySun,
+        Self::DailyGlobalIrradiation,
+        Self::GlobalHorizontalIrradiance,
         Self::Elevation,
         Self::Latitude,
         Self::WinterDesign,
@@ -45,8 +45,8 @@ impl ClimateQuantity {
             Self::Temperature | Self::WinterDesign | Self::SummerDesign => [-75.0, 60.0],
             Self::DailyRange => [0.5, 35.0],
             Self::VapourPressure => [0.1, 5000.0],
-            Self::DailySun => [0.0, 12.0],
-            Self::HourlySun => [0.0, 1500.0],
+            Self::DailyGlobalIrradiation => [0.0, 12.0],
+            Self::GlobalHorizontalIrradiance => [0.0, 1500.0],
             Self::Elevation => [-450.0, 6000.0],
             Self::Latitude => [-90.0, 90.0],
         }
@@ -81,10 +81,10 @@ pub enum ClimateProblem {
     WinterNotBelowSummer,
     /// Not as many hours as the year has.
     NotAYear,
-    /// More sun than reaches the top of the air.
-    MoreThanTheSunGives {
+    /// More than the extraterrestrial irradiation.
+    AboveExtraterrestrial {
         /// What reaches it, in the figure's unit.
-        above_the_air: f64,
+        extraterrestrial: f64,
     },
 }
 

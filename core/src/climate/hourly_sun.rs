@@ -4,7 +4,7 @@ use core::f64::consts::PI;
 
 use crate::units::Angle;
 
-/// Share of the day's sun on level ground that falls in an hour of hour angle ω,
+/// Ratio r_t of the global irradiation of an hour of hour angle ω to that of its day,
 /// r = (π/24)·(a + b·cos ω)·(cos ω − cos ω_s) / (sin ω_s − ω_s·cos ω_s),
 /// a = 0.409 + 0.5016·sin(ω_s − 60°), b = 0.6609 − 0.4767·sin(ω_s − 60°); nothing before sunrise
 /// and after sunset.
@@ -12,7 +12,7 @@ use crate::units::Angle;
 /// Source: M. Collares-Pereira and A. Rabl, The average distribution of solar radiation, Solar
 /// Energy 22, 1979, as in Duffie and Beckman, section 2.13. The shares of a day's 24 hours add up
 /// to about 1.
-pub fn share_of_day(hour_angle: Angle, sunset: Angle) -> f64 {
+pub fn hourly_to_daily_ratio(hour_angle: Angle, sunset: Angle) -> f64 {
     let (omega, sunset) = (hour_angle.value(), sunset.value());
     let below = libm::sin(sunset) - sunset * libm::cos(sunset);
     if omega.abs() >= sunset || below <= 0.0 {
@@ -25,12 +25,12 @@ pub fn share_of_day(hour_angle: Angle, sunset: Angle) -> f64 {
     (PI / 24.0 * (a + b * cosine) * (cosine - libm::cos(sunset)) / below).max(0.0)
 }
 
-/// Share of an hour's sun on level ground that comes from the whole sky, over the clearness index
-/// k_T of the hour, which is that sun over what reaches the top of the air.
+/// Diffuse fraction of an hour's global irradiation, over its clearness index k_T, which is that
+/// irradiation over the extraterrestrial.
 ///
 /// Source: D. G. Erbs, S. A. Klein and J. A. Duffie, Estimation of the diffuse radiation fraction
 /// for hourly, daily and monthly-average global radiation, Solar Energy 28, 1982.
-pub fn diffuse_share(clearness: f64) -> f64 {
+pub fn diffuse_fraction(clearness: f64) -> f64 {
     if clearness <= 0.22 {
         1.0 - 0.09 * clearness
     } else if clearness <= 0.80 {

@@ -30,7 +30,7 @@ pub use clearness::{Clearness, daily_clearness_at};
 pub use degree_days::*;
 pub use error::*;
 pub use generator::SplitMix64;
-pub use hourly_sun::{diffuse_share, share_of_day};
+pub use hourly_sun::{diffuse_fraction, hourly_to_daily_ratio};
 pub use not_reached::*;
 pub use place::*;
 pub use reconstruct::*;

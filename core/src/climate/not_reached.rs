@@ -51,7 +51,7 @@ pub fn not_reached(checked: &CheckedPlace, year: &WeatherYear) -> Vec<NotReached
                 (Q::Temperature, means.temperature.as_celsius()),
                 (Q::DailyRange, means.daily_range.value()),
                 (Q::VapourPressure, means.vapour_pressure.value()),
-                (Q::DailySun, means.daily_sun.as_kilowatt_hours()),
+                (Q::DailyGlobalIrradiation, means.daily_global_irradiation.as_kilowatt_hours()),
             ]
         });
         let pairs = asked.into_iter().zip(reached);

@@ -2,7 +2,7 @@
 
 use super::calendar::{DAYS_IN_MONTH, days_of};
 use super::error::{ClimateError, ClimateProblem, ClimateQuantity, out_of_range};
-use super::sun_position::daily_sun_above_the_air;
+use super::sun_position::daily_extraterrestrial_irradiation;
 use crate::psychro::hyland_wexler;
 use crate::units::{Angle, Irradiation, Length, Pressure, Temperature, TemperatureDifference};
 
@@ -15,8 +15,8 @@ pub struct MonthMeans {
     pub daily_range: TemperatureDifference,
     /// Mean partial pressure of water vapour.
     pub vapour_pressure: Pressure,
-    /// Mean daily sun on level ground.
-    pub daily_sun: Irradiation,
+    /// Mean daily global irradiation, on a level plane.
+    pub daily_global_irradiation: Irradiation,
 }
 
 /// A place, as given.
@@ -53,7 +53,8 @@ impl Place {
     /// Checks every figure.
     ///
     /// Vapour pressure may be up to [`MOST_VAPOUR`] times saturation at the month's mean temperature:
-    /// warm days hold more than cold ones lack. Sun may be up to what reaches the top of the air.
+    /// warm days hold more than cold ones lack. Irradiation may be up to the
+    /// extraterrestrial.
     ///
     /// # Errors
     /// Every figure that cannot stand.
@@ -79,7 +80,7 @@ impl Place {
                 (Q::Temperature, means.temperature.as_celsius()),
                 (Q::DailyRange, means.daily_range.value()),
                 (Q::VapourPressure, means.vapour_pressure.value()),
-                (Q::DailySun, means.daily_sun.as_kilowatt_hours()),
+                (Q::DailyGlobalIrradiation, means.daily_global_irradiation.as_kilowatt_hours()),
             ];
             errors.extend(
                 figures
@@ -113,14 +114,14 @@ impl Place {
                     problem: ClimateProblem::AboveSaturation { saturation: saturation.value() },
                 });
             }
-            let above_the_air = mean_sun_above_the_air(self.latitude, month);
-            if means.daily_sun > above_the_air {
+            let extraterrestrial = mean_extraterrestrial_irradiation(self.latitude, month);
+            if means.daily_global_irradiation > extraterrestrial {
                 errors.push(ClimateError {
-                    quantity: ClimateQuantity::DailySun,
+                    quantity: ClimateQuantity::DailyGlobalIrradiation,
                     index: Some(month),
-                    given: means.daily_sun.as_kilowatt_hours(),
-                    problem: ClimateProblem::MoreThanTheSunGives {
-                        above_the_air: above_the_air.as_kilowatt_hours(),
+                    given: means.daily_global_irradiation.as_kilowatt_hours(),
+                    problem: ClimateProblem::AboveExtraterrestrial {
+                        extraterrestrial: extraterrestrial.as_kilowatt_hours(),
                     },
                 });
             }
@@ -128,8 +129,9 @@ impl Place {
     }
 }
 
-/// Mean daily sun on a level plane above the air in a month, from 0.
-pub fn mean_sun_above_the_air(latitude: Angle, month: usize) -> Irradiation {
-    let sum: Irradiation = days_of(month).map(|day| daily_sun_above_the_air(latitude, day)).sum();
+/// Mean daily extraterrestrial irradiation of a level plane in a month, from 0.
+pub fn mean_extraterrestrial_irradiation(latitude: Angle, month: usize) -> Irradiation {
+    let sum: Irradiation =
+        days_of(month).map(|day| daily_extraterrestrial_irradiation(latitude, day)).sum();
     sum / DAYS_IN_MONTH[month] as f64
 }

@@ -8,9 +8,9 @@ use super::calendar::{
 use super::clearness::Clearness;
 use super::daily::{DayScores, coldness, draw_days};
 use super::degree_days::exceeded_among;
-use super::hourly_sun::share_of_day;
-use super::place::{CheckedPlace, MonthMeans, mean_sun_above_the_air};
-use super::sun_position::{daily_sun_above_the_air, declination, sunset_hour_angle};
+use super::hourly_sun::hourly_to_daily_ratio;
+use super::place::{CheckedPlace, MonthMeans, mean_extraterrestrial_irradiation};
+use super::sun_position::{daily_extraterrestrial_irradiation, declination, sunset_hour_angle};
 use super::vapour::vapour_of_hours;
 use super::weather_year::WeatherYear;
 use crate::psychro::SaturationTable;
@@ -50,11 +50,11 @@ const LEAST_DAILY_SHARE: f64 = 0.5;
 /// sun.
 ///
 /// - Temperature of the days: a trend through the months plus deviations of standard deviation σ
-///   ([`daily_spread`]), which persist from day to day.
+///   ([`daily_standard_deviation`]), which persist from day to day.
 /// - Of the hours: straight from noon to noon plus a daily swing of the shape found by D. G. Erbs,
 ///   S. A. Klein and W. A. Beckman (Estimation of degree-days and ambient temperature bin data from monthly-average temperatures,
 ///   ASHRAE Journal 25(6), 1983), wider on clear days.
-/// - Sun: the days' clearness by [`Clearness`], their hours by [`share_of_day`].
+/// - Sun: the days' clearness by [`Clearness`], their hours by [`hourly_to_daily_ratio`].
 /// - Vapour: that of the day, in step with its temperature.
 ///
 /// The same place, spread and seed give the same bits. What of the place its hours cannot have,
@@ -115,7 +115,7 @@ fn next_factors(
 /// σ_m, the deviation of monthly means, is that of Erbs, Klein and Beckman, 1983 (coefficients from
 /// memory). Their degree days at the mean, 0.2041·σ_m·N^1.5, are those of normal days of standard
 /// deviation 0.2041·√(2π)·√N·σ_m, hence 0.512.
-pub fn daily_spread(months: &[MonthMeans; 12], month: usize) -> f64 {
+pub fn daily_standard_deviation(months: &[MonthMeans; 12], month: usize) -> f64 {
     let celsius = months.map(|month| month.temperature.as_celsius());
     let year = celsius.iter().sum::<f64>() / 12.0;
     let squares: f64 = celsius.iter().map(|mean| (mean - year) * (mean - year)).sum();
@@ -156,7 +156,7 @@ fn seasonal_trend(months: &[MonthMeans; 12]) -> Vec<f64> {
 /// Standard deviation of the days of each month about the trend, K.
 fn deviations(months: &[MonthMeans; 12], trend: &[f64]) -> [f64; 12] {
     core::array::from_fn(|month| {
-        let all = daily_spread(months, month);
+        let all = daily_standard_deviation(months, month);
         let days = &trend[days_of(month)];
         let mean = months[month].temperature.as_celsius();
         let of_trend =
@@ -245,12 +245,12 @@ fn daily_swing() -> [f64; 24] {
     raw.map(|part| part / (highest - lowest))
 }
 
-/// Sun on level ground in every hour, W/m².
+/// Global horizontal irradiance of every hour, W/m².
 fn sun_of_hours(latitude: Angle, months: &[MonthMeans; 12], scores: &DayScores) -> Vec<f64> {
     let mut hours = vec![0.0; HOURS_IN_YEAR];
     for (month, of_month) in months.iter().enumerate() {
-        let wanted = of_month.daily_sun.value();
-        let above = mean_sun_above_the_air(latitude, month).value();
+        let wanted = of_month.daily_global_irradiation.value();
+        let above = mean_extraterrestrial_irradiation(latitude, month).value();
         if wanted <= 0.0 || above <= 0.0 {
             continue;
         }
@@ -258,11 +258,11 @@ fn sun_of_hours(latitude: Angle, months: &[MonthMeans; 12], scores: &DayScores) 
         let spread = Clearness::of_mean(mean);
         for day in days_of(month) {
             let clearness = spread.at(scores.cloudier[day], mean);
-            let of_day = clearness * daily_sun_above_the_air(latitude, day).value();
+            let of_day = clearness * daily_extraterrestrial_irradiation(latitude, day).value();
             let sunset = sunset_hour_angle(latitude, declination(day));
             for h in 0..24 {
                 let hour_angle = Angle::degrees((h as f64 + 0.5 - 12.0) * 15.0);
-                hours[day * 24 + h] = of_day * share_of_day(hour_angle, sunset) / 3600.0;
+                hours[day * 24 + h] = of_day * hourly_to_daily_ratio(hour_angle, sunset) / 3600.0;
             }
         }
         // The fitted distribution and the hourly shares come to the mean within a few per cent.

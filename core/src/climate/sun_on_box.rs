@@ -1,12 +1,12 @@
 //! What the sun gives to roof and walls, hour by hour.
 
 use super::calendar::HOURS_IN_YEAR;
-use super::hourly_sun::diffuse_share;
-use super::sun_position::{SunDirection, declination, sun_above_the_air};
+use super::hourly_sun::diffuse_fraction;
+use super::sun_position::{SunDirection, declination, extraterrestrial_irradiance};
 use super::weather_year::WeatherYear;
 use crate::units::{Angle, Irradiance};
 
-/// Share of the sun on level ground that the ground throws back, 0.2: grass or gravel (Duffie and
+/// Reflectance of the ground for the sun, 0.2: grass or gravel (Duffie and
 /// Beckman, section 2.15); snow would throw back 0.7, which is left out.
 pub const GROUND_REFLECTANCE: f64 = 0.2;
 
@@ -57,13 +57,14 @@ impl SunOnBox {
     ///
     /// On a wall: beam by its angle to the sun, half of the even sky, half of the ground's reflection
     /// (B. Y. H. Liu and R. C. Jordan, 1963, as in Duffie and Beckman, section 2.15). The beam is
-    /// level sun less its share from the sky ([`diffuse_share`]), never more than above the air.
+    /// global irradiance less its diffuse fraction ([`diffuse_fraction`]), never more than the
+    /// extraterrestrial.
     /// The sun stands where it does in the middle of the hour.
     pub fn of(year: &WeatherYear, front_faces: Angle) -> Self {
         let mut hours = Vec::with_capacity(HOURS_IN_YEAR);
         let facings =
             BoxFace::ALL.map(|face| face.turned().map(|turn| front_faces + Angle::degrees(turn)));
-        for (hour, &level) in year.level_sun().iter().enumerate() {
+        for (hour, &level) in year.global_horizontal_irradiance().iter().enumerate() {
             if level <= 0.0 {
                 hours.push([0.0; 5]);
                 continue;
@@ -71,11 +72,11 @@ impl SunOnBox {
             let day = hour / 24;
             let hour_angle = Angle::degrees(((hour % 24) as f64 + 0.5 - 12.0) * 15.0);
             let sun = SunDirection::at(year.latitude, declination(day), hour_angle);
-            let above = sun_above_the_air(day).value();
+            let above = extraterrestrial_irradiance(day).value();
             let (beam, sky) = if sun.up < LOWEST_SUN {
                 (0.0, level)
             } else {
-                let sky = level * diffuse_share(level / (above * sun.up));
+                let sky = level * diffuse_fraction(level / (above * sun.up));
                 (((level - sky) / sun.up).min(above), sky)
             };
             let around = 0.5 * sky + 0.5 * GROUND_REFLECTANCE * level;

@@ -1,11 +1,11 @@
-//! Where the sun stands, and what it sends to the top of the air.
+//! Where the sun stands, and extraterrestrial irradiance.
 
 use core::f64::consts::{PI, TAU};
 
 use super::calendar::DAYS_IN_YEAR;
 use crate::units::{Angle, Irradiance, Irradiation};
 
-/// Solar constant: irradiance of a plane square to the sun above the air at the mean distance,
+/// Solar constant: extraterrestrial normal irradiance at the mean distance,
 /// 1367 W/m² (World Radiation Center, as in Duffie and Beckman, Solar Engineering of Thermal
 /// Processes, section 1.2).
 pub const SOLAR_CONSTANT: Irradiance = Irradiance::new(1367.0);
@@ -30,10 +30,10 @@ pub fn declination(day: usize) -> Angle {
     )
 }
 
-/// Irradiance of a plane square to the sun above the air at a day, from 0 on 1 January.
+/// Extraterrestrial normal irradiance at a day, from 0 on 1 January.
 ///
 /// Source: Spencer, 1971, as for [`declination`].
-pub fn sun_above_the_air(day: usize) -> Irradiance {
+pub fn extraterrestrial_irradiance(day: usize) -> Irradiance {
     let b = day_angle(day);
     SOLAR_CONSTANT
         * (1.000_11
@@ -58,17 +58,17 @@ pub fn sunset_hour_angle(latitude: Angle, declination: Angle) -> Angle {
     })
 }
 
-/// Sun of a day on a level plane above the air,
+/// Extraterrestrial irradiation of a level plane through a day,
 /// H₀ = (86400/π)·G_on·(cos φ·cos δ·sin ω_s + ω_s·sin φ·sin δ), a day from 0 on 1 January.
 ///
 /// Source: Duffie and Beckman, section 1.10.
-pub fn daily_sun_above_the_air(latitude: Angle, day: usize) -> Irradiation {
+pub fn daily_extraterrestrial_irradiation(latitude: Angle, day: usize) -> Irradiation {
     let declination = declination(day);
     let sunset = sunset_hour_angle(latitude, declination).value();
     let (phi, delta) = (latitude.value(), declination.value());
     let geometry = libm::cos(phi) * libm::cos(delta) * libm::sin(sunset)
         + sunset * libm::sin(phi) * libm::sin(delta);
-    Irradiation::new(86_400.0 / PI * sun_above_the_air(day).value() * geometry)
+    Irradiation::new(86_400.0 / PI * extraterrestrial_irradiance(day).value() * geometry)
 }
 
 /// Direction of the sun as a unit vector.

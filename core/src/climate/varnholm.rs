@@ -29,7 +29,7 @@ pub fn varnholm_flats() -> Place {
             temperature: Temperature::celsius(temperature),
             daily_range: TemperatureDifference::new(range),
             vapour_pressure: Pressure::new(vapour),
-            daily_sun: Irradiation::kilowatt_hours(sun),
+            daily_global_irradiation: Irradiation::kilowatt_hours(sun),
         }),
         winter_design: Temperature::celsius(-27.0),
         summer_design: Temperature::celsius(29.0),

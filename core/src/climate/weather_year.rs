@@ -13,7 +13,7 @@ pub struct WeatherYear {
     pub latitude: Angle,
     celsius: Vec<f64>,
     vapour_pascals: Vec<f64>,
-    level_sun: Vec<f64>,
+    global_horizontal_irradiance: Vec<f64>,
 }
 
 /// The air and sun of one hour.
@@ -23,8 +23,8 @@ pub struct WeatherHour {
     pub temperature: Temperature,
     /// Mean partial pressure of water vapour.
     pub vapour_pressure: Pressure,
-    /// Mean sun on level ground.
-    pub level_sun: Irradiance,
+    /// Mean global horizontal irradiance.
+    pub global_horizontal_irradiance: Irradiance,
 }
 
 impl WeatherHour {
@@ -34,7 +34,7 @@ impl WeatherHour {
         [
             (Q::Temperature, self.temperature.as_celsius()),
             (Q::VapourPressure, self.vapour_pressure.value()),
-            (Q::HourlySun, self.level_sun.value()),
+            (Q::GlobalHorizontalIrradiance, self.global_horizontal_irradiance.value()),
         ]
         .iter()
         .filter_map(|&(quantity, given)| out_of_range(quantity, Some(hour), given))
@@ -75,7 +75,7 @@ impl WeatherYear {
             latitude,
             hours.iter().map(|hour| hour.temperature.as_celsius()).collect(),
             hours.iter().map(|hour| hour.vapour_pressure.value()).collect(),
-            hours.iter().map(|hour| hour.level_sun.value()).collect(),
+            hours.iter().map(|hour| hour.global_horizontal_irradiance.value()).collect(),
         ))
     }
 
@@ -85,9 +85,9 @@ impl WeatherYear {
         latitude: Angle,
         celsius: Vec<f64>,
         vapour_pascals: Vec<f64>,
-        level_sun: Vec<f64>,
+        global_horizontal_irradiance: Vec<f64>,
     ) -> Self {
-        Self { elevation, latitude, celsius, vapour_pascals, level_sun }
+        Self { elevation, latitude, celsius, vapour_pascals, global_horizontal_irradiance }
     }
 
     /// An hour, from 0 in the first of 1 January; `None` past the year.
@@ -95,7 +95,9 @@ impl WeatherYear {
         Some(WeatherHour {
             temperature: Temperature::celsius(*self.celsius.get(hour)?),
             vapour_pressure: Pressure::new(*self.vapour_pascals.get(hour)?),
-            level_sun: Irradiance::new(*self.level_sun.get(hour)?),
+            global_horizontal_irradiance: Irradiance::new(
+                *self.global_horizontal_irradiance.get(hour)?,
+            ),
         })
     }
 
@@ -109,8 +111,8 @@ impl WeatherYear {
         &self.vapour_pascals
     }
 
-    /// Sun on level ground in every hour, W/m², for numeric loops.
-    pub fn level_sun(&self) -> &[f64] {
-        &self.level_sun
+    /// Global horizontal irradiance of every hour, W/m², for numeric loops.
+    pub fn global_horizontal_irradiance(&self) -> &[f64] {
+        &self.global_horizontal_irradiance
     }
 }

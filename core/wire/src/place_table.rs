@@ -134,7 +134,7 @@ fn named_place(line: &str) -> Option<NamedPlace> {
                 temperature: Temperature::celsius(t[month]),
                 daily_range: TemperatureDifference::new(range[month]),
                 vapour_pressure: Pressure::new(vapour[month]),
-                daily_sun: Irradiation::kilowatt_hours(sun[month]),
+                daily_global_irradiation: Irradiation::kilowatt_hours(sun[month]),
             }),
         },
     })

@@ -11,7 +11,7 @@ use inchwise_core::detail::{DetailMemory, Effort};
 use inchwise_core::evaluate::evaluate_with;
 use inchwise_core::units::{
     Angle, Energy, Irradiation, Length, Power, Pressure, SolarShare, Temperature,
-    TemperatureDifference,
+    TemperatureDifference, VolumeFlow,
 };
 use inchwise_core::year::{
     CheckedYearChoices, HeaterKind, Summer, Surroundings, YearChoices, YearField, YearModel,
@@ -93,14 +93,15 @@ fn lawful_place() -> impl Strategy<Value = CheckedPlace> {
                 let months = core::array::from_fn(|month| {
                     let celsius =
                         mean - half * libm::cos(month as f64 / 6.0 * core::f64::consts::PI);
-                    let above = inchwise_core::climate::mean_sun_above_the_air(latitude, month);
+                    let above =
+                        inchwise_core::climate::mean_extraterrestrial_irradiation(latitude, month);
                     MonthMeans {
                         temperature: Temperature::celsius(celsius),
                         daily_range: TemperatureDifference::new(range),
                         vapour_pressure: Pressure::new(
                             (damp * saturation.pascals(celsius)).clamp(0.1, 5000.0),
                         ),
-                        daily_sun: Irradiation::new(sun * above.value()),
+                        daily_global_irradiation: Irradiation::new(sun * above.value()),
                     }
                 });
                 let place = Place {
@@ -172,6 +173,9 @@ proptest! {
         let choices = YearChoices {
             paint: SolarShare::new(paint),
             sun_on_roof: SolarShare::new(roof),
+            // A fan stops, and a stove is lit, on one side of a limit and not on the other.
+            heater: HeaterKind::ElectricResistance,
+            fan_flow: VolumeFlow::ZERO,
             ..choices
         };
         let choices = beside(&design, choices);
@@ -181,6 +185,7 @@ proptest! {
         let warmest = summer.as_chosen.warmest.as_celsius() + 1e-9;
         prop_assert!(summer.light_paint.warmest.as_celsius() <= warmest, "{summer:?}");
         prop_assert!(summer.shaded.warmest.as_celsius() <= warmest, "{summer:?}");
+        prop_assert_eq!(summer.as_chosen, summer.without_fan);
     }
 
     #[test]

@@ -2,9 +2,9 @@
 
 use inchwise_core::climate::{
     BoxFace, ClimateQuantity, HOURS_IN_YEAR, SEED, Spread, SunDirection, SunOnBox, WeatherHour,
-    WeatherYear, daily_sun_above_the_air, declination, degree_days_of_day, diffuse_share,
-    exceeded_for, heating_degree_days, hours_of, not_reached, reconstruct, share_of_day,
-    sunset_hour_angle, varnholm_flats,
+    WeatherYear, daily_extraterrestrial_irradiation, declination, degree_days_of_day,
+    diffuse_fraction, exceeded_for, heating_degree_days, hourly_to_daily_ratio, hours_of,
+    not_reached, reconstruct, sunset_hour_angle, varnholm_flats,
 };
 use inchwise_core::units::{Angle, Irradiance, Length, Pressure, Temperature};
 use inchwise_tests::{Tolerance, close_to};
@@ -33,7 +33,7 @@ fn the_sun_stands_where_the_textbook_says() {
     let latitude = Angle::degrees(43.0);
     let sunset = sunset_hour_angle(latitude, declination(104)).as_degrees();
     close_to("hours of day", sunset / 7.5, 13.2, Tolerance::absolute(0.1));
-    let above = daily_sun_above_the_air(latitude, 104).value() / 1e6;
+    let above = daily_extraterrestrial_irradiation(latitude, 104).value() / 1e6;
     close_to("H₀, MJ/m²", above, 33.8, Tolerance::relative(0.01));
 }
 
@@ -65,25 +65,28 @@ fn solstice_equinox_and_equator() {
 #[test]
 fn published_correlations_hang_together() {
     for (at, below) in [(0.22, 0.9802), (0.80, 0.165)] {
-        let after = diffuse_share(at + 1e-9);
+        let after = diffuse_fraction(at + 1e-9);
         close_to("just above", after, below, Tolerance::absolute(0.001));
     }
     for sunset in [50.0, 75.0, 90.0, 110.0, 130.0] {
         let shares = (0..24).map(|h| {
-            share_of_day(Angle::degrees((f64::from(h) - 11.5) * 15.0), Angle::degrees(sunset))
+            hourly_to_daily_ratio(
+                Angle::degrees((f64::from(h) - 11.5) * 15.0),
+                Angle::degrees(sunset),
+            )
         });
         close_to("sum of shares", shares.sum(), 1.0, Tolerance::absolute(0.03));
     }
 }
 
-/// A level plane gets the level sun whatever the direction; all four walls together see the whole
+/// A level plane gets the global irradiance whatever the direction; all four walls together see the whole
 /// ring of the horizon: half of an even sky each.
 #[test]
 fn under_an_even_sky_every_wall_gets_the_same() {
     let overcast = |hour: usize| WeatherHour {
         temperature: Temperature::celsius(0.0),
         vapour_pressure: Pressure::new(400.0),
-        level_sun: Irradiance::new(if hour % 24 == 12 { 10.0 } else { 0.0 }),
+        global_horizontal_irradiance: Irradiance::new(if hour % 24 == 12 { 10.0 } else { 0.0 }),
     };
     let hours: Vec<_> = (0..HOURS_IN_YEAR).map(overcast).collect();
     let year = WeatherYear::new(Length::new(0.0), Angle::degrees(45.0), &hours).expect("a year");
@@ -137,11 +140,13 @@ fn the_hours_have_the_months_of_the_place() {
             );
             close_to(
                 &of("sun"),
-                made.daily_sun.as_kilowatt_hours(),
-                given.daily_sun.as_kilowatt_hours(),
+                made.daily_global_irradiation.as_kilowatt_hours(),
+                given.daily_global_irradiation.as_kilowatt_hours(),
                 Tolerance::relative(1e-9),
             );
-            let hottest = hours_of(month).map(|hour| year.level_sun()[hour]).fold(0.0, f64::max);
+            let hottest = hours_of(month)
+                .map(|hour| year.global_horizontal_irradiance()[hour])
+                .fold(0.0, f64::max);
             assert!(hottest < 1100.0, "{hottest} W/m² in month {month}");
         }
         let again = reconstruct(&checked, spread, SEED);
@@ -187,7 +192,8 @@ fn a_design_temperature_that_is_not_reached_is_told() {
 fn a_place_that_cannot_be_is_refused() {
     let mut place = varnholm_flats();
     place.months[0].temperature = Temperature::celsius(f64::NAN);
-    place.months[6].daily_sun = inchwise_core::units::Irradiation::kilowatt_hours(40.0);
+    place.months[6].daily_global_irradiation =
+        inchwise_core::units::Irradiation::kilowatt_hours(40.0);
     place.latitude = Angle::degrees(91.0);
     assert_eq!(place.check().expect_err("three faults").len(), 3);
     let mut dark = varnholm_flats();

@@ -29,11 +29,11 @@ pub fn pack_climate(place: &Place, measured: Option<&WeatherYear>) -> Vec<f64> {
             month.temperature.as_celsius(),
             month.daily_range.value(),
             month.vapour_pressure.value(),
-            month.daily_sun.value(),
+            month.daily_global_irradiation.value(),
         ]);
     }
     if let Some(year) = measured {
-        for column in [year.celsius(), year.vapour_pascals(), year.level_sun()] {
+        for column in [year.celsius(), year.vapour_pascals(), year.global_horizontal_irradiance()] {
             numbers.extend_from_slice(column);
         }
     }
@@ -55,7 +55,7 @@ fn unpack(numbers: &[f64]) -> Option<(Place, &[f64])> {
             temperature: Temperature::celsius(temperature),
             daily_range: TemperatureDifference::new(range),
             vapour_pressure: Pressure::new(vapour),
-            daily_sun: Irradiation::new(sun),
+            daily_global_irradiation: Irradiation::new(sun),
         }),
     };
     Some((place, hours))
@@ -88,7 +88,7 @@ pub(crate) fn weather_of(numbers: &[f64]) -> Option<(WeatherYear, Vec<NotReached
         .map(|((&celsius, &pascals), &sun)| WeatherHour {
             temperature: Temperature::celsius(celsius),
             vapour_pressure: Pressure::new(pascals),
-            level_sun: Irradiance::new(sun),
+            global_horizontal_irradiance: Irradiance::new(sun),
         })
         .collect();
     let measured = WeatherYear::new(place.elevation, place.latitude, &hours).ok()?;
@@ -118,7 +118,7 @@ mod tests {
         let hour = |n: usize| WeatherHour {
             temperature: Temperature::celsius((n % 24) as f64 - 20.0),
             vapour_pressure: Pressure::new(100.0 + (n % 7) as f64),
-            level_sun: Irradiance::new((n % 12) as f64),
+            global_horizontal_irradiance: Irradiance::new((n % 12) as f64),
         };
         let hours: Vec<WeatherHour> = (0..HOURS_IN_YEAR).map(hour).collect();
         let measured = WeatherYear::new(Length::ZERO, place.latitude, &hours).unwrap();

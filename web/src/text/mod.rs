@@ -19,8 +19,10 @@ mod places;
 mod spots;
 mod weather;
 mod year;
+mod year_choices;
 mod year_fields;
 mod year_heater;
+mod year_verdicts;
 
 pub use answer::Answer;
 pub use cautions::{Cautions, Warning};
@@ -35,6 +37,8 @@ pub use phrase::Phrase;
 pub use spots::Spots;
 pub use weather::Weather;
 pub use year::Year;
+pub use year_choices::YearChoiceWords;
+pub use year_verdicts::YearVerdicts;
 
 /// A language the planner speaks.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Default)]

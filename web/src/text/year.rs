@@ -44,64 +44,6 @@ pub struct Year {
     pub carbon: &'static str,
     /// Where the grid's factor is not given.
     pub no_grid: &'static str,
-    /// Heading of what to know.
-    pub verdicts: &'static str,
-    /// What holds.
-    pub holds: &'static str,
-    /// What does not hold.
-    pub short: &'static str,
-    /// What holds only while someone feeds a stove.
-    pub tended: &'static str,
-    /// What gets wet.
-    pub damp: &'static str,
-    /// What stays dry.
-    pub stays_dry: &'static str,
-    /// What is no more than said.
-    pub said: &'static str,
-    /// Heater: gives {0} at {1}, needed {2}.
-    pub heater: Phrase,
-    /// What of a stove's heat is given with nobody there: {0}.
-    pub unattended: Phrase,
-    /// Heater: hours under the set-point {0}.
-    pub unmet: Phrase,
-    /// Supply: {0} V, {1} A carries {2}; asked {3}, of it for heat {4}.
-    pub supply: Phrase,
-    /// That the heat of drying is not counted.
-    pub drying_note: &'static str,
-    /// What the supply's share rests on.
-    pub supply_note: &'static str,
-    /// Power cut at {0}: {1}, {2}.
-    pub power_cut: Phrase,
-    /// Down to {0} after {1}.
-    pub down_after: Phrase,
-    /// Never down to {0}.
-    pub down_never: Phrase,
-    /// From cold at {0}: air at {1} {2}, walls {3}.
-    pub warm_up: Phrase,
-    /// That this takes someone to feed the stove.
-    pub while_fed: &'static str,
-    /// After {0}.
-    pub after: Phrase,
-    /// Not with this heater.
-    pub never: &'static str,
-    /// Coldest spot {0}: frost {1} hours, drip {2} hours.
-    pub wet: Phrase,
-    /// Coldest spot {0} stays dry.
-    pub dry: Phrase,
-    /// Water on the windows {0} litres.
-    pub windows: Phrase,
-    /// Summer: up to {0}; light paint {1}, shaded {2}.
-    pub summer: Phrase,
-    /// With the fan off {0}.
-    pub without_fan: Phrase,
-    /// Too warm for {0} hours over {1}.
-    pub too_warm: Phrase,
-    /// Hours and minutes: {0} h {1} min.
-    pub hours_minutes: Phrase,
-    /// Hours without minutes: {0}.
-    pub whole_hours: Phrase,
-    /// Days: {0}.
-    pub days: Phrase,
     /// Opens the table of months.
     pub as_table: &'static str,
     /// Columns of it: month, heat, cost, frost, drip, too warm, too cold.
@@ -148,36 +90,6 @@ pub struct Year {
     pub summer_temperature: &'static str,
     /// A figure of the place that cannot be.
     pub bad_figure: &'static str,
-    /// Headings of the groups: heater and supply, use, fan, sun, prices.
-    pub groups: [&'static str; 5],
-    /// Label: what heats.
-    pub what_heats: &'static str,
-    /// Label: the currency.
-    pub currency: &'static str,
-    /// Label: the day of the prices.
-    pub prices_of: &'static str,
-    /// How a day is written.
-    pub date_hint: &'static str,
-    /// Range: {0} to {1}.
-    pub range: Phrase,
-    /// Fault: no number.
-    pub no_number: &'static str,
-    /// Fault: whole number.
-    pub whole: &'static str,
-    /// Fault: the room's hours end when they begin.
-    pub used_hours: &'static str,
-    /// Fault: the fan cools below the set-point {0}.
-    pub cools_below: Phrase,
-    /// Fault: a price without a day.
-    pub undated: &'static str,
-    /// Fault: no such day.
-    pub no_day: &'static str,
-    /// Fault: not a currency.
-    pub no_currency: &'static str,
-    /// Over the faults of the choices.
-    pub earlier: &'static str,
-    /// That flames without a flue are not offered: {0} kg of water.
-    pub refused: Phrase,
 }
 
 const ENGLISH: Year = Year {
@@ -222,38 +134,6 @@ const ENGLISH: Year = Year {
     coldest_day: "On the coldest day",
     carbon: "Carbon dioxide",
     no_grid: "give the grid’s figure under Prices",
-    verdicts: "Will it hold?",
-    holds: "Holds",
-    short: "Too little",
-    tended: "While tended",
-    damp: "Wet",
-    stays_dry: "Dry",
-    said: "Expect",
-    heater: Phrase("Heater: up to {0} at {1} outdoors, {2} needed."),
-    unattended: Phrase("With nobody there to feed the stove: {0}."),
-    unmet: Phrase("Heater: {0} hours of the year more than half a degree under the set-point."),
-    supply: Phrase("Supply: {0} V and {1} A carry {2} for hours; {3} asked, {4} of it for heat."),
-    drying_note: "Water that dries in the room, as laundry does, takes 0.68 kWh of heat a kilogram; \
-                  that is not counted.",
-    supply_note: "Four fifths of the breaker’s rating. Ask an electrician.",
-    power_cut: Phrase("After a power cut at {0}: {1}, {2}."),
-    down_after: Phrase("{0} after {1}"),
-    down_never: Phrase("never {0}"),
-    warm_up: Phrase("From stone cold at {0}: air at {1} {2}, walls {3}."),
-    while_fed: "Only while someone feeds the stove.",
-    after: Phrase("after {0}"),
-    never: "not with this heater",
-    wet: Phrase("Coldest spot: {0}. Frost in {1} hours, drip in {2} hours of the year."),
-    dry: Phrase("Coldest spot: {0}. No frost and no drip."),
-    windows: Phrase("Windows: {0} of water run down them in a year."),
-    summer: Phrase(
-        "Summer: up to {0} as chosen; {1} with light paint, {2} with roof and windows shaded.",
-    ),
-    without_fan: Phrase("{0} with the fan off."),
-    too_warm: Phrase("Summer: {0} hours over {1}."),
-    hours_minutes: Phrase("{0} h {1} min"),
-    whole_hours: Phrase("{0} h"),
-    days: Phrase("{0} days"),
     as_table: "The year as a table",
     columns: ["Month", "Heat", "Cost", "Frost", "Drip", "Too warm", "Cannot hold"],
     place: "Place",
@@ -285,24 +165,6 @@ const ENGLISH: Year = Year {
     winter: "Winter: 99 % of hours above",
     summer_temperature: "Summer: 1 % of hours above",
     bad_figure: "This cannot be; the year shown is that of the figures before.",
-    groups: ["Heater and supply", "Use", "Fan", "Sun and summer", "Prices"],
-    what_heats: "Heater",
-    currency: "Currency, three letters",
-    prices_of: "Day the prices are of",
-    date_hint: "year-month-day, 2026-01-31",
-    range: Phrase("{0} to {1}"),
-    no_number: "No number could be read.",
-    whole: "A whole number, please.",
-    used_hours: "The same hour twice. All day is 0 until 24; past midnight is fine, as 20 until 4.",
-    cools_below: Phrase("The heater holds {0}; the fan may cool above that only."),
-    undated: "Prices need the day they are of.",
-    no_day: "There is no such day.",
-    no_currency: "Three capital letters, as XTS.",
-    earlier: "The year shown is that of the choices before:",
-    refused: Phrase(
-        "Flames without a flue are not offered: each kilogram of propane gives {0} kg of water to \
-         the room, with its fumes.",
-    ),
 };
 
 const FRENCH: Year = Year {
@@ -347,42 +209,6 @@ const FRENCH: Year = Year {
     coldest_day: "Le jour le plus froid",
     carbon: "Dioxyde de carbone",
     no_grid: "donnez le facteur du réseau sous Prix",
-    verdicts: "Est-ce que ça tient?",
-    holds: "Tient",
-    short: "Trop peu",
-    tended: "Si surveillé",
-    damp: "Mouillé",
-    stays_dry: "Sec",
-    said: "À prévoir",
-    heater: Phrase("Chauffage : jusqu’à {0} à {1} dehors, {2} nécessaires."),
-    unattended: Phrase("Sans personne pour charger le poêle : {0}."),
-    unmet: Phrase("Chauffage : {0} heures par année à plus d’un demi-degré sous la consigne."),
-    supply: Phrase(
-        "Alimentation : {0} V et {1} A portent {2} pendant des heures; {3} demandés, dont {4} \
-         pour chauffer.",
-    ),
-    drying_note: "L’eau qui sèche dans la pièce, comme la lessive, prend 0,68 kWh de chaleur par \
-                  kilogramme; ce n’est pas compté.",
-    supply_note: "Quatre cinquièmes du calibre du disjoncteur. Consultez un électricien.",
-    power_cut: Phrase("Après une panne à {0} : {1}, {2}."),
-    down_after: Phrase("{0} après {1}"),
-    down_never: Phrase("jamais {0}"),
-    warm_up: Phrase("Départ à froid à {0} : air à {1} {2}, parois {3}."),
-    while_fed: "Seulement si quelqu’un charge le poêle.",
-    after: Phrase("après {0}"),
-    never: "pas avec ce chauffage",
-    wet: Phrase("Point le plus froid : {0}. Givre {1} heures, gouttes {2} heures par année."),
-    dry: Phrase("Point le plus froid : {0}. Ni givre ni gouttes."),
-    windows: Phrase("Fenêtres : {0} d’eau y coulent en une année."),
-    summer: Phrase(
-        "Été : jusqu’à {0} tel que choisi; {1} avec peinture claire, {2} avec toit et fenêtres \
-         ombragés.",
-    ),
-    without_fan: Phrase("{0} sans ventilateur."),
-    too_warm: Phrase("Été : {0} heures au-dessus de {1}."),
-    hours_minutes: Phrase("{0} h {1} min"),
-    whole_hours: Phrase("{0} h"),
-    days: Phrase("{0} jours"),
     as_table: "L’année en tableau",
     columns: ["Mois", "Chaleur", "Coût", "Givre", "Gouttes", "Trop chaud", "Insuffisant"],
     place: "Lieu",
@@ -415,24 +241,6 @@ const FRENCH: Year = Year {
     winter: "Hiver : 99 % des heures au-dessus",
     summer_temperature: "Été : 1 % des heures au-dessus",
     bad_figure: "C’est impossible; l’année montrée est celle des chiffres d’avant.",
-    groups: ["Chauffage et alimentation", "Usage", "Ventilateur", "Soleil et été", "Prix"],
-    what_heats: "Chauffage",
-    currency: "Monnaie, trois lettres",
-    prices_of: "Date des prix",
-    date_hint: "année-mois-jour, 2026-01-31",
-    range: Phrase("{0} à {1}"),
-    no_number: "Aucun nombre lisible.",
-    whole: "Un nombre entier, s’il vous plaît.",
-    used_hours: "Deux fois la même heure. Tout le jour : 0 à 24; après minuit va aussi, comme 20 à 4.",
-    cools_below: Phrase("Le chauffage tient {0}; le ventilateur ne rafraîchit qu’au-dessus."),
-    undated: "Il faut la date des prix.",
-    no_day: "Ce jour n’existe pas.",
-    no_currency: "Trois majuscules, comme XTS.",
-    earlier: "L’année montrée est celle des choix d’avant :",
-    refused: Phrase(
-        "Les flammes sans conduit ne sont pas offertes : chaque kilogramme de propane donne {0} kg \
-         d’eau à la pièce, avec ses fumées.",
-    ),
 };
 
 impl Language {
@@ -457,30 +265,10 @@ mod tests {
                 words.band,
                 words.strip_told,
                 words.cost_is,
-                words.heater,
-                words.unattended,
-                words.unmet,
-                words.supply,
-                words.power_cut,
-                words.down_after,
-                words.down_never,
-                words.warm_up,
-                words.after,
-                words.wet,
-                words.dry,
-                words.windows,
-                words.summer,
-                words.without_fan,
-                words.too_warm,
-                words.hours_minutes,
-                words.days,
                 words.estimate,
                 words.missed,
-                words.cools_below,
                 words.found,
                 words.size_for,
-                words.range,
-                words.refused,
             ]
         };
         let items = |words: &super::Year| words.missed_items;

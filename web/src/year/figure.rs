@@ -13,7 +13,7 @@ pub const WHOLE: [ClimateQuantity; 4] =
 
 /// Figures of a month.
 pub const MONTHLY: [ClimateQuantity; 4] =
-    [Q::Temperature, Q::DailyRange, Q::VapourPressure, Q::DailySun];
+    [Q::Temperature, Q::DailyRange, Q::VapourPressure, Q::DailyGlobalIrradiation];
 
 /// One figure of a place.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -43,7 +43,7 @@ impl Figure {
             Q::Temperature => month.temperature.as_celsius(),
             Q::DailyRange => month.daily_range.value(),
             Q::VapourPressure => month.vapour_pressure.value(),
-            Q::DailySun => month.daily_sun.as_kilowatt_hours(),
+            Q::DailyGlobalIrradiation => month.daily_global_irradiation.as_kilowatt_hours(),
             // No figure of a place.
             _ => f64::NAN,
         }
@@ -60,7 +60,9 @@ impl Figure {
             Q::Temperature => month.temperature = Temperature::celsius(value),
             Q::DailyRange => month.daily_range = TemperatureDifference::new(value),
             Q::VapourPressure => month.vapour_pressure = Pressure::new(value),
-            Q::DailySun => month.daily_sun = Irradiation::kilowatt_hours(value),
+            Q::DailyGlobalIrradiation => {
+                month.daily_global_irradiation = Irradiation::kilowatt_hours(value)
+            }
             _ => {}
         }
     }
@@ -75,7 +77,7 @@ impl Figure {
             Q::Temperature => "temperature",
             Q::DailyRange => "daily_range",
             Q::VapourPressure => "vapour_pressure",
-            Q::DailySun => "daily_sun",
+            Q::DailyGlobalIrradiation => "daily_global_irradiation",
             _ => "",
         };
         if WHOLE.contains(&self.quantity) {

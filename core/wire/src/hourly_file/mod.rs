@@ -6,7 +6,7 @@
 //! |---|---|
 //! | `temperature_c` | mean temperature of the hour, °C |
 //! | `dew_point_c`, `relative_humidity_percent` or `vapour_pressure_pa` | its vapour |
-//! | `global_horizontal_w_m2` | mean sun on level ground in the hour, W/m² |
+//! | `global_horizontal_w_m2` | mean global horizontal irradiance of the hour, W/m² |
 //!
 //! 8,760 hours from the first of 1 January, in the sun's own time or near it, or 8,784 with those of
 //! 29 February, which are left out. Columns of other names are passed over, but two are read if they
@@ -172,7 +172,11 @@ impl Reading {
             self.errors.push(HourlyFileError::NoHumidity { line, column, given });
             return;
         };
-        let hour = WeatherHour { temperature, vapour_pressure, level_sun: Irradiance::new(sun) };
+        let hour = WeatherHour {
+            temperature,
+            vapour_pressure,
+            global_horizontal_irradiance: Irradiance::new(sun),
+        };
         let wrong = hour.check(self.lines - 1);
         self.errors
             .extend(wrong.into_iter().map(|error| HourlyFileError::OutOfRange { line, error }));

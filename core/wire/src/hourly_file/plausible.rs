@@ -30,7 +30,8 @@ pub(super) fn not_in_their_units(
         let most = saturation.pascals(hour.temperature.as_celsius());
         100.0 * (hour.vapour_pressure.value() / most).min(1.0)
     });
-    let sunniest = hours.iter().map(|hour| hour.level_sun.value()).fold(0.0, f64::max);
+    let sunniest =
+        hours.iter().map(|hour| hour.global_horizontal_irradiance.value()).fold(0.0, f64::max);
     let figures = [
         (temperature, celsius, MEAN_TEMPERATURE),
         (vapour, humidity, MEAN_HUMIDITY),

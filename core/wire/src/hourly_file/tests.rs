@@ -60,7 +60,10 @@ fn every_wrong_line_is_told_by_its_number() {
         panic!("two figures out of range")
     };
     assert_eq!(cold.quantity, ClimateQuantity::Temperature);
-    assert_eq!((bright.quantity, bright.given), (ClimateQuantity::HourlySun, 2000.0));
+    assert_eq!(
+        (bright.quantity, bright.given),
+        (ClimateQuantity::GlobalHorizontalIrradiance, 2000.0)
+    );
 }
 
 #[test]

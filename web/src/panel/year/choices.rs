@@ -34,7 +34,7 @@ const GROUPS: [&[YearField]; 5] = [
 
 /// The folded groups.
 pub(super) fn choices(year: YearState, language: Language) -> El {
-    let words = language.year();
+    let words = language.year_choices();
     let groups: Vec<El> = GROUPS
         .iter()
         .zip(words.groups)
@@ -89,13 +89,13 @@ fn heater(year: YearState, language: Language) -> El {
     keep_up(Box::new(move || {
         shown.property("value", &year.choices.with(|choices| choices.heater.key()).into());
     }));
-    let label = el("label").attr("for", KEY).text(language.year().what_heats);
+    let label = el("label").attr("for", KEY).text(language.year_choices().what_heats);
     el("div").class("field").with(&[label, list])
 }
 
 /// What is wrong with a choice, in words.
 fn fault(error: &YearError, notation: Notation) -> String {
-    let words = notation.language.year();
+    let words = notation.language.year_choices();
     match (error.problem, error.subject) {
         (YearProblem::OutOfRange { minimum, maximum }, YearSubject::Field(field)) => words
             .range
@@ -116,7 +116,7 @@ fn fault(error: &YearError, notation: Notation) -> String {
 /// Why the year shown is an earlier one: every choice that cannot stand, by name. The boxes stand in
 /// folds that may be shut, and what is wrong with one may come of the design.
 pub(super) fn faults(year: YearState, language: Language) -> El {
-    let words = language.year();
+    let words = language.year_choices();
     let heading = el("p").text_with(move || {
         if year.errors().is_empty() { String::new() } else { words.earlier.to_owned() }
     });
@@ -184,7 +184,7 @@ fn row(year: YearState, language: Language, field: YearField) -> El {
     let hint = el("p").text_with(move || {
         let range = field.range();
         let ends = [range.minimum, range.maximum].map(|end| written(field, end, notation()));
-        language.year().range.with(&[&ends[0], &ends[1]])
+        language.year_choices().range.with(&[&ends[0], &ends[1]])
     });
     let key = field.range().key;
     let parts = box_row(key, language.year_field(field), &hint, move |typed| {
@@ -204,7 +204,7 @@ fn row(year: YearState, language: Language, field: YearField) -> El {
             typed.iter().find(|typed| typed.key == key).map(|typed| typed.text.clone())
         });
         if let Some(typed) = typed {
-            parts.show(&typed, notation.language.year().no_number);
+            parts.show(&typed, notation.language.year_choices().no_number);
             return;
         }
         let text = year
@@ -226,7 +226,7 @@ enum Text {
 }
 
 fn text_row(year: YearState, language: Language, text: Text) -> El {
-    let words = language.year();
+    let words = language.year_choices();
     let (key, label, hint, subject) = match text {
         Text::Currency => ("currency", words.currency, "XTS", YearSubject::Currency),
         Text::PricesOf => ("prices-of", words.prices_of, words.date_hint, YearSubject::PricesOf),
@@ -252,7 +252,7 @@ fn text_row(year: YearState, language: Language, text: Text) -> El {
     });
     let row = parts.row.clone();
     keep_up(Box::new(move || {
-        let words = year.state.language.get().year();
+        let words = year.state.language.get().year_choices();
         let typed = year.typed.with(|typed| {
             typed.iter().find(|typed| typed.key == key).map(|typed| typed.text.clone())
         });

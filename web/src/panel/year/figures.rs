@@ -31,7 +31,7 @@ fn money(amount: f64, choices: &YearChoices, notation: Notation) -> String {
 
 /// How long: to ten minutes, from three days on in days.
 fn lasting(time: Time, notation: Notation) -> String {
-    let words = notation.language.year();
+    let words = notation.language.year_verdicts();
     let hours = time.as_hours();
     if hours >= 72.0 {
         return words.days.with(&[&shortest(hours / 24.0, 1, notation.language)]);
@@ -138,11 +138,11 @@ pub(super) fn verdicts(year: YearState, language: Language) -> El {
         let Some(answer) = year.answer() else { return Vec::new() };
         told(year, &answer, language)
     });
-    el("div").class("year-verdicts").with(&[el("h4").text(language.year().verdicts), list])
+    el("div").class("year-verdicts").with(&[el("h4").text(language.year_verdicts().verdicts), list])
 }
 
 fn told(year: YearState, answer: &YearAnswer, language: Language) -> Vec<[String; 2]> {
-    let words = language.year();
+    let words = language.year_verdicts();
     let notation = year.state.notation();
     let choices = year.choices.get();
     let (outdoor, indoor, coldest) = year.state.look(|outcome| {

@@ -2,6 +2,7 @@
 
 mod choices;
 mod figures;
+mod missed;
 mod place;
 mod place_unit;
 mod unit;

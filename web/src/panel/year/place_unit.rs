@@ -40,9 +40,9 @@ impl PlaceUnit {
             (Q::VapourPressure, UnitSystem::Metric, _) => "Pa",
             (Q::VapourPressure, UnitSystem::Imperial, Language::English) => "inHg",
             (Q::VapourPressure, UnitSystem::Imperial, Language::French) => "po Hg",
-            (Q::DailySun, UnitSystem::Metric, _) => "kWh/m²",
-            (Q::DailySun, UnitSystem::Imperial, Language::English) => "Btu/ft²",
-            (Q::DailySun, UnitSystem::Imperial, Language::French) => "Btu/pi²",
+            (Q::DailyGlobalIrradiation, UnitSystem::Metric, _) => "kWh/m²",
+            (Q::DailyGlobalIrradiation, UnitSystem::Imperial, Language::English) => "Btu/ft²",
+            (Q::DailyGlobalIrradiation, UnitSystem::Imperial, Language::French) => "Btu/pi²",
             (Q::Elevation, UnitSystem::Metric, _) => "m",
             (Q::Elevation, UnitSystem::Imperial, Language::English) => "ft",
             (Q::Elevation, UnitSystem::Imperial, Language::French) => "pi",
@@ -54,8 +54,9 @@ impl PlaceUnit {
     const fn places(self) -> u32 {
         match (self.quantity, self.is_metric()) {
             (Q::VapourPressure, false) => 3,
-            (Q::VapourPressure | Q::Elevation, true) | (Q::DailySun | Q::Elevation, false) => 0,
-            (Q::DailySun, true) | (Q::Latitude, _) => 2,
+            (Q::VapourPressure | Q::Elevation, true)
+            | (Q::DailyGlobalIrradiation | Q::Elevation, false) => 0,
+            (Q::DailyGlobalIrradiation, true) | (Q::Latitude, _) => 2,
             _ => 1,
         }
     }
@@ -71,7 +72,7 @@ impl PlaceUnit {
             }
             Q::DailyRange => TemperatureDifference::new(own).value() * FAHRENHEIT_DEGREES,
             Q::VapourPressure => Pressure::new(own).as_inches_of_mercury(),
-            Q::DailySun => Irradiation::kilowatt_hours(own).as_btu_per_square_foot(),
+            Q::DailyGlobalIrradiation => Irradiation::kilowatt_hours(own).as_btu_per_square_foot(),
             Q::Elevation => Length::new(own).as_feet(),
             _ => own,
         }
@@ -88,7 +89,9 @@ impl PlaceUnit {
             }
             Q::DailyRange => written / FAHRENHEIT_DEGREES,
             Q::VapourPressure => Pressure::inches_of_mercury(written).value(),
-            Q::DailySun => Irradiation::btu_per_square_foot(written).as_kilowatt_hours(),
+            Q::DailyGlobalIrradiation => {
+                Irradiation::btu_per_square_foot(written).as_kilowatt_hours()
+            }
             Q::Elevation => Length::feet(written).value(),
             _ => written,
         }
@@ -155,7 +158,7 @@ mod tests {
         assert_eq!(written(Q::Temperature, -40.0), "\u{2212}40");
         assert_eq!(written(Q::DailyRange, 10.0), "18");
         assert_eq!(written(Q::VapourPressure, 1000.0), "0.295");
-        assert_eq!(written(Q::DailySun, 5.0), "1,585");
+        assert_eq!(written(Q::DailyGlobalIrradiation, 5.0), "1,585");
         assert_eq!(written(Q::Elevation, 304.8), "1,000");
         let (days, base) = degree_days([0.0, 5000.0], notation);
         assert_eq!((days.as_str(), base.as_str()), ("9,000\u{a0}°F·d", "65\u{a0}°F"));

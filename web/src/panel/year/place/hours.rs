@@ -203,7 +203,7 @@ fn fault(error: &HourlyFileError, notation: Notation) -> String {
         HourlyFileError::OutOfRange { line, error } => {
             let [least, most] = error.quantity.range().map(number);
             let name = match error.quantity {
-                ClimateQuantity::HourlySun => words.sun_of_hour,
+                ClimateQuantity::GlobalHorizontalIrradiance => words.sun_of_hour,
                 ClimateQuantity::VapourPressure => words.vapour_of_hour,
                 _ => words.temperature_of_hour,
             };

@@ -3,7 +3,6 @@
 
 mod figures;
 mod hours;
-mod missed;
 mod search;
 
 pub(super) use figures::figures;
@@ -11,6 +10,7 @@ pub(super) use figures::figures;
 use inchwise_core::climate::ClimateQuantity;
 use inchwise_core::design::Field;
 
+use super::missed::missed;
 use super::place_unit;
 use crate::dom::{El, el};
 use crate::reactive::keep_up;
@@ -48,7 +48,7 @@ pub(super) fn place(year: YearState, language: Language) -> El {
     ]);
     el("div").class("year-places").with(&[
         name,
-        missed::missed(year, language),
+        missed(year, language),
         unused(year, language),
         inside,
     ])

@@ -1,0 +1,74 @@
+//! Sun on the steel against the handbook's sol-air temperature.
+
+use inchwise_core::climate::{HOURS_IN_YEAR, WeatherHour, WeatherYear};
+use inchwise_core::design::{CheckedDesign, Surface};
+use inchwise_core::detail::{DetailMemory, Effort};
+use inchwise_core::evaluate::evaluate_with;
+use inchwise_core::units::{
+    Angle, Irradiance, Length, Pressure, SolarShare, SurfaceCoefficient, Temperature,
+    TemperatureDifference,
+};
+use inchwise_core::year::{
+    SUNNY_SURFACE_COEFFICIENT, Surroundings, YearChoices, sol_air_temperature,
+};
+use inchwise_tests::{Tolerance, close_to};
+
+use super::{empty_room, run};
+
+/// Sol-air temperature: a/h_o of 0.052 m²·K/W and 900 W/m² at 35 °C give 81.8 °C upright and 77.9 °C level (read in an
+/// encyclopedia's table after ASHRAE); α 0.7, h_o 17 give 72.06 °C.
+#[test]
+fn sol_air_temperatures() {
+    let at = |absorptance: f64, outside: f64, sky: f64| {
+        sol_air_temperature(
+            Temperature::celsius(35.0),
+            Irradiance::new(900.0),
+            SolarShare::new(absorptance),
+            SurfaceCoefficient::new(outside),
+            TemperatureDifference::new(sky),
+        )
+        .as_celsius()
+    };
+    close_to("dark wall", at(0.052 * 17.0, 17.0, 0.0), 81.8, Tolerance::absolute(1e-9));
+    close_to("dark roof", at(0.052 * 17.0, 17.0, 3.9), 77.9, Tolerance::absolute(1e-9));
+    close_to("light wall", at(0.026 * 17.0, 17.0, 0.0), 58.4, Tolerance::absolute(0.5));
+    close_to("middle wall", at(0.7, 17.0, 0.0), 72.06, Tolerance::absolute(0.005));
+}
+
+/// Surface resistances outdoors as the handbook prints them: 0.044 m²·K/W in summer at 3.4 m/s, 0.030 in winter at
+/// 6.7 m/s (ASHRAE Fundamentals 2017, chapter 26, table 10, from memory).
+#[test]
+fn steel_in_the_sun_has_the_summer_film() {
+    let resistance = 1.0 / SUNNY_SURFACE_COEFFICIENT.value();
+    close_to("m²·K/W", resistance, 0.044, Tolerance::absolute(0.0005));
+}
+
+/// A roof under 200 W/m² day and night, so cold that the heater never rests: shading half of it costs what its sol-air
+/// temperature falls by, U·A·α·100/h_o through the year (ASHRAE Fundamentals 2017, chapter 18).
+#[test]
+fn sun_on_the_roof_comes_through_by_its_sol_air_temperature() {
+    let design = CheckedDesign::default();
+    let evaluation = evaluate_with(&design, &mut DetailMemory::default(), Effort::Known);
+    let hour = WeatherHour {
+        temperature: Temperature::celsius(-20.0),
+        vapour_pressure: Pressure::new(90.0),
+        global_horizontal_irradiance: Irradiance::new(200.0),
+    };
+    let year = WeatherYear::new(Length::new(0.0), Angle::degrees(50.0), &[hour; HOURS_IN_YEAR]);
+    let faces = YearChoices::default().front_faces;
+    let surroundings = Surroundings::new(year.expect("a year"), faces).expect("an elevation");
+    let heat = |share: f64| {
+        let choices = YearChoices {
+            sun_on_roof: SolarShare::new(share),
+            sun_on_windows: SolarShare::new(0.0),
+            paint: SolarShare::new(0.7),
+            ..empty_room()
+        };
+        run(&evaluation, &surroundings, &choices).year.energy.heat().as_kilowatt_hours()
+    };
+    let plain = &evaluation.envelope.plain;
+    let roof = plain.iter().find(|plain| plain.surface == Surface::Ceiling).expect("a ceiling");
+    let through = (roof.transmittance * roof.area).value();
+    let expected = through * 0.7 * 100.0 / 22.7 * 8.76;
+    close_to("kWh", heat(0.5) - heat(1.0), expected, Tolerance::relative(1e-6));
+}

@@ -1,0 +1,113 @@
+//! Words of the choices about the year, and of what is wrong with them.
+
+use super::Language::{English, French};
+use super::{Language, Phrase};
+
+/// The phrases.
+pub struct YearChoiceWords {
+    /// That the heat of drying is not counted.
+    pub drying_note: &'static str,
+    /// What the supply's share rests on.
+    pub supply_note: &'static str,
+    /// Headings of the groups: heater and supply, use, fan, sun, prices.
+    pub groups: [&'static str; 5],
+    /// Label: what heats.
+    pub what_heats: &'static str,
+    /// Label: the currency.
+    pub currency: &'static str,
+    /// Label: the day of the prices.
+    pub prices_of: &'static str,
+    /// How a day is written.
+    pub date_hint: &'static str,
+    /// Range: {0} to {1}.
+    pub range: Phrase,
+    /// Fault: no number.
+    pub no_number: &'static str,
+    /// Fault: whole number.
+    pub whole: &'static str,
+    /// Fault: the room's hours end when they begin.
+    pub used_hours: &'static str,
+    /// Fault: the fan cools below the set-point {0}.
+    pub cools_below: Phrase,
+    /// Fault: a price without a day.
+    pub undated: &'static str,
+    /// Fault: no such day.
+    pub no_day: &'static str,
+    /// Fault: not a currency.
+    pub no_currency: &'static str,
+    /// Over the faults of the choices.
+    pub earlier: &'static str,
+    /// That flames without a flue are not offered: {0} kg of water.
+    pub refused: Phrase,
+}
+
+const ENGLISH: YearChoiceWords = YearChoiceWords {
+    drying_note: "Water that dries in the room, as laundry does, takes 0.68 kWh of heat a kilogram; \
+                  that is not counted.",
+    supply_note: "Four fifths of the breaker’s rating. Ask an electrician.",
+    groups: ["Heater and supply", "Use", "Fan", "Sun and summer", "Prices"],
+    what_heats: "Heater",
+    currency: "Currency, three letters",
+    prices_of: "Day the prices are of",
+    date_hint: "year-month-day, 2026-01-31",
+    range: Phrase("{0} to {1}"),
+    no_number: "No number could be read.",
+    whole: "A whole number, please.",
+    used_hours: "The same hour twice. All day is 0 until 24; past midnight is fine, as 20 until 4.",
+    cools_below: Phrase("The heater holds {0}; the fan may cool above that only."),
+    undated: "Prices need the day they are of.",
+    no_day: "There is no such day.",
+    no_currency: "Three capital letters, as XTS.",
+    earlier: "The year shown is that of the choices before:",
+    refused: Phrase(
+        "Flames without a flue are not offered: each kilogram of propane gives {0} kg of water to \
+         the room, with its fumes.",
+    ),
+};
+
+const FRENCH: YearChoiceWords = YearChoiceWords {
+    drying_note: "L’eau qui sèche dans la pièce, comme la lessive, prend 0,68 kWh de chaleur par \
+                  kilogramme; ce n’est pas compté.",
+    supply_note: "Quatre cinquièmes du calibre du disjoncteur. Consultez un électricien.",
+    groups: ["Chauffage et alimentation", "Usage", "Ventilateur", "Soleil et été", "Prix"],
+    what_heats: "Chauffage",
+    currency: "Monnaie, trois lettres",
+    prices_of: "Date des prix",
+    date_hint: "année-mois-jour, 2026-01-31",
+    range: Phrase("{0} à {1}"),
+    no_number: "Aucun nombre lisible.",
+    whole: "Un nombre entier, s’il vous plaît.",
+    used_hours: "Deux fois la même heure. Tout le jour : 0 à 24; après minuit va aussi, comme 20 à 4.",
+    cools_below: Phrase("Le chauffage tient {0}; le ventilateur ne rafraîchit qu’au-dessus."),
+    undated: "Il faut la date des prix.",
+    no_day: "Ce jour n’existe pas.",
+    no_currency: "Trois majuscules, comme XTS.",
+    earlier: "L’année montrée est celle des choix d’avant :",
+    refused: Phrase(
+        "Les flammes sans conduit ne sont pas offertes : chaque kilogramme de propane donne {0} kg \
+         d’eau à la pièce, avec ses fumées.",
+    ),
+};
+
+impl Language {
+    /// The phrases.
+    pub const fn year_choices(self) -> &'static YearChoiceWords {
+        match self {
+            English => &ENGLISH,
+            French => &FRENCH,
+        }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::{ENGLISH, FRENCH, YearChoiceWords};
+
+    #[test]
+    fn both_languages_fill_the_same_places() {
+        let phrases = |words: &YearChoiceWords| [words.range, words.cools_below, words.refused];
+        for (english, french) in phrases(&ENGLISH).into_iter().zip(phrases(&FRENCH)) {
+            assert_eq!(english.places(), french.places(), "{} / {}", english.0, french.0);
+        }
+    }
+}
