@@ -58,6 +58,21 @@ test("a year of hours from a file is run on, and the place's comes back", async 
   await visit.end();
 });
 
+test("hours with more sun than the latitude has are taken with a warning", async () => {
+  const visit = await begin();
+  const planner = await hosted(visit);
+  await planner.settled();
+  const bright = Object.fromEntries(Array.from({ length: 8760 }, (_, n) => [n, `${n},5,-5,300`]));
+  await planner.giveHours(yearFile(5, bright));
+  await soon(async () => /more sun than can reach/.test(await planner.placeLine()), "told");
+  const latitude = await planner.placeFigure("latitude");
+  await latitude.fill("0");
+  await latitude.press("Enter");
+  await soon(async () => !/more sun/.test(await planner.placeLine()), "the equator has it");
+  await visit.wasQuiet();
+  await visit.end();
+});
+
 test("what is wrong with a file is told by line, and the year stays", async () => {
   const visit = await begin();
   const planner = await hosted(visit);

@@ -13,6 +13,8 @@ pub struct Weather {
     pub own_hours_note: &'static str,
     /// What stands under its name; height and latitude are those of {0}.
     pub own_hours_are: Phrase,
+    /// That the hours have more sun than reaches the latitude.
+    pub too_much_sun: &'static str,
     /// That figures are those of the hours.
     pub measured_figures: &'static str,
     /// File {0} is being read.
@@ -92,6 +94,7 @@ const ENGLISH: Weather = Weather {
         "Your own hours, kept on this page only. Height and latitude are those of {0}; change them \
          under the figures.",
     ),
+    too_much_sun: "They have more sun than can reach this latitude: check it, and the file.",
     measured_figures: "Worked out from your hours. Height and latitude can be changed.",
     reading: Phrase("{0} is being read."),
     in_use: Phrase("The year runs on the hours of {0}."),
@@ -151,6 +154,8 @@ const FRENCH: Weather = Weather {
         "Vos propres heures, gardées sur cette page seulement. Altitude et latitude sont celles de \
          {0}; changez-les sous les chiffres.",
     ),
+    too_much_sun: "Elles ont plus de soleil que n’en reçoit cette latitude : vérifiez-la, et le \
+                   fichier.",
     measured_figures: "Calculés à partir de vos heures. Altitude et latitude peuvent être changées.",
     reading: Phrase("Lecture de {0}."),
     in_use: Phrase("L’année suit les heures de {0}."),

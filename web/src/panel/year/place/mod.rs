@@ -7,8 +7,9 @@ mod search;
 
 pub(super) use figures::figures;
 
-use inchwise_core::climate::ClimateQuantity;
+use inchwise_core::climate::{ClimateQuantity, mean_extraterrestrial_irradiation};
 use inchwise_core::design::Field;
+use inchwise_core::units::Irradiation;
 
 use super::missed::missed;
 use super::place_unit;
@@ -66,7 +67,8 @@ fn described(year: YearState, language: Language) -> String {
     let words = language.weather();
     let notation = year.state.notation();
     let kind = if year.is_measured() {
-        words.own_hours_are.with(&[&place_name(year, language)])
+        let said = words.own_hours_are.with(&[&place_name(year, language)]);
+        if has_too_much_sun(year) { [&said, " ", words.too_much_sun].concat() } else { said }
     } else {
         year.place.with(|place| {
             let error = |error| notation.temperature_difference(error);
@@ -81,6 +83,17 @@ fn described(year: YearState, language: Language) -> String {
     let Some(answer) = year.answer() else { return kind };
     let (days, base) = place_unit::degree_days(answer.degree_days, notation);
     [&kind, " ", &words.degree_days.with(&[&days, &base])].concat()
+}
+
+/// Daily sun that twilight and an instrument's zero may add (common practice, no source).
+const TWILIGHT: Irradiation = Irradiation::kilowatt_hours(0.1);
+
+/// Whether a month of the visitor's own hours has more sun than reaches the place's latitude.
+fn has_too_much_sun(year: YearState) -> bool {
+    let place = year.figures();
+    let reaches = |month| mean_extraterrestrial_irradiation(place.latitude, month) + TWILIGHT;
+    let mut months = place.months.iter().enumerate();
+    months.any(|(month, means)| means.daily_global_irradiation > reaches(month))
 }
 
 /// What of a link could not be used.
