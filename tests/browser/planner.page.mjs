@@ -176,6 +176,34 @@ export class Planner {
     await this.host.getByTestId("year-heater-kind").selectOption(name);
   }
 
+  /** Types a choice about the year, in the group and the box of these names. */
+  async typeYearChoice(group, key, text) {
+    const fold = this.host.getByTestId(group);
+    if ((await fold.getAttribute("open")) === null) await fold.locator("summary").click();
+    const box = this.host.getByTestId(`year-${key}`);
+    await box.fill(text);
+    await box.blur();
+  }
+
+  /** Why the year shown is an earlier one; nothing where it is that of the choices. */
+  yearFaults() {
+    return this.host.getByTestId("year-faults").innerText();
+  }
+
+  /** What of the place its hours miss. */
+  yearMissed() {
+    return this.host.getByTestId("year-missed").innerText();
+  }
+
+  /** Types the place's winter temperature. */
+  async typeWinter(text) {
+    const figures = this.host.getByTestId("year-place-figures");
+    await figures.locator("summary").click();
+    const box = figures.locator("#place-whole-2");
+    await box.fill(text);
+    await box.blur();
+  }
+
   /** Whether the live planner stands in the element. */
   isLive() {
     return this.host.evaluate((host) => Boolean(host.shadowRoot?.querySelector("div *")));

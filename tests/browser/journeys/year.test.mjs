@@ -59,3 +59,38 @@ living("a heat pump draws less, and a supply that is too small says so", async (
     "a heat pump that stops in the cold",
   );
 });
+
+living("a stove holds only while tended, and no power cut is counted on it", async (planner) => {
+  await soon(
+    async () => /The heater stops with the power/.test(await planner.yearVerdicts()),
+    "an electric heater stops",
+  );
+  await planner.chooseHeater("wood_stove");
+  await soon(
+    async () => /While tended\s+Heater: .* With nobody there to feed the stove: 0\sW/.test(await planner.yearVerdicts()),
+    "a stove left alone gives nothing",
+  );
+  assert.match(await planner.yearVerdicts(), /power cut at .*The stove is not counted/);
+});
+
+living("a fan may not cool below what the heater holds; a night shift may run over midnight", async (planner) => {
+  await planner.yearHeat();
+  await planner.typeYearChoice("year-use", "used_from", "20");
+  await planner.typeYearChoice("year-use", "used_until", "4");
+  assert.equal((await planner.yearFaults()).trim(), "");
+  await planner.typeYearChoice("year-use", "used_until", "20");
+  assert.match(await planner.yearFaults(), /Used until, hour: The same hour twice/);
+  await planner.typeYearChoice("year-use", "used_until", "4");
+  await planner.typeYearChoice("year-fan", "fan_flow", "300");
+  await planner.typeYearChoice("year-fan", "fan_above", "15");
+  assert.match(await planner.yearFaults(), /year shown is that of the choices before:\s+Cools above: The heater holds 20\s°C/);
+  await planner.typeYearChoice("year-fan", "fan_above", "25");
+  assert.equal((await planner.yearFaults()).trim(), "");
+});
+
+living("a winter that the made hours do not reach is told under the place", async (planner) => {
+  await planner.yearHeat();
+  assert.equal((await planner.yearMissed()).trim(), "");
+  await planner.typeWinter("-55");
+  await soon(async () => /winter −55\s°C, made −4\d/.test(await planner.yearMissed()), "it is told");
+});

@@ -37,6 +37,8 @@ pub struct YearChoiceWords {
     pub no_currency: &'static str,
     /// Over the faults of the choices.
     pub earlier: &'static str,
+    /// Before a fault of {0}.
+    pub named: Phrase,
     /// That flames without a flue are not offered: {0} kg of water.
     pub refused: Phrase,
 }
@@ -59,6 +61,7 @@ const ENGLISH: YearChoiceWords = YearChoiceWords {
     no_day: "There is no such day.",
     no_currency: "Three capital letters, as XTS.",
     earlier: "The year shown is that of the choices before:",
+    named: Phrase("{0}: "),
     refused: Phrase(
         "Flames without a flue are not offered: each kilogram of propane gives {0} kg of water to \
          the room, with its fumes.",
@@ -83,6 +86,7 @@ const FRENCH: YearChoiceWords = YearChoiceWords {
     no_day: "Ce jour n’existe pas.",
     no_currency: "Trois majuscules, comme XTS.",
     earlier: "L’année montrée est celle des choix d’avant :",
+    named: Phrase("{0} : "),
     refused: Phrase(
         "Les flammes sans conduit ne sont pas offertes : chaque kilogramme de propane donne {0} kg \
          d’eau à la pièce, avec ses fumées.",
@@ -105,7 +109,8 @@ mod tests {
 
     #[test]
     fn both_languages_fill_the_same_places() {
-        let phrases = |words: &YearChoiceWords| [words.range, words.cools_below, words.refused];
+        let phrases =
+            |words: &YearChoiceWords| [words.named, words.range, words.cools_below, words.refused];
         for (english, french) in phrases(&ENGLISH).into_iter().zip(phrases(&FRENCH)) {
             assert_eq!(english.places(), french.places(), "{} / {}", english.0, french.0);
         }

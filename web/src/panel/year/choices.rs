@@ -130,7 +130,7 @@ pub(super) fn faults(year: YearState, language: Language) -> El {
                 YearSubject::Currency => words.currency,
                 YearSubject::PricesOf => words.prices_of,
             };
-            [name.to_owned(), fault(error, notation)]
+            [words.named.with(&[name]), fault(error, notation)]
         });
         rows.collect()
     });
