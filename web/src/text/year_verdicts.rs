@@ -55,6 +55,8 @@ pub struct YearVerdicts {
     pub too_warm: Phrase,
     /// Hours and minutes: {0} h {1} min.
     pub hours_minutes: Phrase,
+    /// Minutes alone: {0}.
+    pub minutes: Phrase,
     /// Hours without minutes: {0}.
     pub whole_hours: Phrase,
     /// Days: {0}.
@@ -89,6 +91,7 @@ const ENGLISH: YearVerdicts = YearVerdicts {
     without_fan: Phrase("{0} with the fan off."),
     too_warm: Phrase("Summer: {0} hours over {1}."),
     hours_minutes: Phrase("{0} h {1} min"),
+    minutes: Phrase("{0} min"),
     whole_hours: Phrase("{0} h"),
     days: Phrase("{0} days"),
 };
@@ -125,6 +128,7 @@ const FRENCH: YearVerdicts = YearVerdicts {
     without_fan: Phrase("{0} sans ventilateur."),
     too_warm: Phrase("Été : {0} heures au-dessus de {1}."),
     hours_minutes: Phrase("{0} h {1} min"),
+    minutes: Phrase("{0} min"),
     whole_hours: Phrase("{0} h"),
     days: Phrase("{0} jours"),
 };
@@ -163,6 +167,7 @@ mod tests {
                 words.without_fan,
                 words.too_warm,
                 words.hours_minutes,
+                words.minutes,
                 words.whole_hours,
                 words.days,
             ]

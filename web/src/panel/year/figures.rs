@@ -41,6 +41,9 @@ fn lasting(time: Time, notation: Notation) -> String {
     if minutes == 0.0 {
         return words.whole_hours.with(&[&notation.count(whole)]);
     }
+    if whole == 0.0 {
+        return words.minutes.with(&[&notation.count(minutes)]);
+    }
     words.hours_minutes.with(&[&notation.count(whole), &notation.count(minutes)])
 }
 
