@@ -197,11 +197,9 @@ export class Planner {
 
   /** Types the place's winter temperature. */
   async typeWinter(text) {
-    const figures = this.host.getByTestId("year-place-figures");
-    await figures.locator("summary").click();
-    const box = figures.locator("#place-whole-2");
+    const box = await this.placeFigure("winter_design");
     await box.fill(text);
-    await box.blur();
+    await box.press("Enter");
   }
 
   /** Whether the live planner stands in the element. */
