@@ -2,7 +2,7 @@
 
 use crate::design::{CheckedDesign, Design, EndWallTreatment, LiningMaterial, RoomUse};
 use crate::room::Room;
-use crate::units::{Length, Mass};
+use crate::units::Length;
 
 /// A least room size that a published code asks for. Shown as a matter to ask about, never as a
 /// finding.
@@ -163,7 +163,7 @@ pub fn cautions(checked: &CheckedDesign, room: &Room) -> Vec<Caution> {
     let left_bare = design.end_wall_treatment == EndWallTreatment::LeaveBare;
     let conditional = [
         (design.room_use == RoomUse::Sleeping, Caution::SleepersWayOut),
-        (design.unvented_propane > Mass::ZERO, Caution::UnventedFlame),
+        (design.burns_without_a_flue(), Caution::UnventedFlame),
         (design.room_use.is_wet(), Caution::WetUse),
         (design.damper_count > 0.0, Caution::SuctionAndFlues),
         (corners.iter().any(|corner| corner.bare_steel), Caution::BareCastings),
