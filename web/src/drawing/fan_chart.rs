@@ -113,7 +113,7 @@ const RING: &str = "M15 8a7 7 0 0 1 14 0a7 7 0 0 1 -14 0";
 
 /// The chart and its legend; words alone while there are no dampers.
 pub fn fan_chart(state: State, language: Language) -> El {
-    let words = language.damp();
+    let words = language.air_words();
     let drawing = Drawing {
         name: NAME,
         title: words.fan,
@@ -139,13 +139,13 @@ pub fn fan_chart(state: State, language: Language) -> El {
 }
 
 fn told(chart: &Chart, notation: Notation) -> String {
-    let words = notation.language.damp();
+    let words = notation.language.air_words();
     let Some((flow, pressure)) = chart.clean else { return words.no_fan_drawn.to_owned() };
     words.fan_told.with(&[&notation.air_flow(flow), &notation.small_pressure(pressure)])
 }
 
 fn labels(chart: &Chart, notation: Notation) -> Vec<Label> {
-    let words = notation.language.damp();
+    let words = notation.language.air_words();
     let Some((flow, pressure)) = chart.clean else { return Vec::new() };
     let (across, up) = scales(notation.units);
     let across = words.flow_axis.with(&[notation.unit_name(across)]);

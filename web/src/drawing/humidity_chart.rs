@@ -90,7 +90,7 @@ fn wet(chart: &Chart) -> String {
 
 /// The chart and its legend.
 pub fn humidity_chart(state: State, language: Language) -> El {
-    let words = language.damp();
+    let words = language.damp_pictures();
     let drawing = Drawing {
         name: NAME,
         title: words.curve,
@@ -120,7 +120,7 @@ fn told(chart: &Chart, notation: Notation) -> String {
         let mould = point.weakest.map(|limit| notation.percent(limit.mould.value()));
         mould.unwrap_or_default()
     };
-    words.damp().curve_told.with(&[
+    words.damp_pictures().curve_told.with(&[
         &notation.temperature(cold.outdoor),
         &limit(cold),
         &notation.temperature(mild.outdoor),
@@ -130,7 +130,7 @@ fn told(chart: &Chart, notation: Notation) -> String {
 }
 
 fn labels(chart: &Chart, notation: Notation) -> Vec<Label> {
-    let words = notation.language.damp();
+    let words = notation.language.damp_pictures();
     let unit = match notation.units {
         UnitSystem::Metric => "°C",
         UnitSystem::Imperial => "°F",

@@ -83,7 +83,7 @@ impl Balance {
 
 /// The balance under its title.
 pub fn moisture_balance(state: State, language: Language) -> El {
-    let words = language.damp();
+    let words = language.damp_pictures();
     let drawing = Drawing {
         name: NAME,
         title: words.balance,
@@ -99,7 +99,7 @@ pub fn moisture_balance(state: State, language: Language) -> El {
 }
 
 fn told(balance: &Balance, notation: Notation) -> String {
-    let words = notation.language.damp();
+    let words = notation.language.damp_pictures();
     if balance.given == MassFlow::ZERO {
         return words.no_moisture.to_owned();
     }
@@ -113,7 +113,7 @@ fn told(balance: &Balance, notation: Notation) -> String {
 }
 
 fn labels(balance: &Balance, notation: Notation) -> Vec<Label> {
-    let words = notation.language.damp();
+    let words = notation.language.damp_pictures();
     let flows = [balance.given, balance.air, balance.frost, balance.water, balance.anywhere];
     let names = [words.comes_in, words.by_air, words.as_frost, words.as_water, words.anywhere];
     let rows = balance.bars().into_iter().zip(flows).zip(names);

@@ -58,16 +58,19 @@ const ROOM_USE: &[Field] = &[
     Field::PersonTime,
     Field::LaundryLoads,
     Field::LaundryTime,
+    Field::Showers,
     Field::PlantWater,
     Field::AnimalMass,
     Field::MoppedFloor,
     Field::HoseDowns,
     Field::UnventedPropane,
+    Field::UnventedKerosene,
 ];
 const DAMPERS: &[Field] = &[
     Field::DamperCount,
     Field::ExhaustCount,
     Field::DamperDiameter,
+    Field::ExhaustDiameter,
     Field::DuctLength,
     Field::DamperRise,
 ];

@@ -205,8 +205,9 @@ const fn english(caution: Caution) -> Option<(&'static str, &'static str)> {
         ),
         Caution::UnventedFlame => (
             "A flame without a flue",
-            "Each kilogram of propane gives the room 1.6 kg of water, and its fumes. In a tight box \
-             that is dangerous: heat with something else.",
+            "Each kilogram of propane gives the room 1.6 kg of water, one of kerosene 1.2 kg, and \
+             both give it their fumes. In a tight box that kills: carbon monoxide has no smell. \
+             Heat with something else.",
         ),
         Caution::SleepersWayOut => (
             "Sleeping in a box",
@@ -309,8 +310,9 @@ const fn french(caution: Caution) -> Option<(&'static str, &'static str)> {
         ),
         Caution::UnventedFlame => (
             "Une flamme sans conduit",
-            "Chaque kilogramme de propane donne à la pièce 1,6 kg d’eau, et ses fumées. Dans un \
-             conteneur étanche, c’est dangereux : chauffez autrement.",
+            "Un kilogramme de propane donne à la pièce 1,6 kg d’eau, un de kérosène 1,2 kg, et tous \
+             deux leurs fumées. Dans un conteneur étanche, cela tue : le monoxyde de carbone n’a \
+             pas d’odeur. Chauffez autrement.",
         ),
         Caution::SleepersWayOut => (
             "Dormir dans un conteneur",
