@@ -6,7 +6,7 @@ use inchwise_core::units::{RelativeHumidity, Temperature};
 use super::geometry::{Axis, Pen, Plane, Point};
 use super::paper::{Drawing, Label, Picture, figure};
 use super::pattern::Patterns;
-use super::plot::{LINE, axis_labels, grid, legend, ring};
+use super::plot::{LINE, axis_labels, degrees, grid, legend, ring};
 use crate::dom::El;
 use crate::measure::{Notation, UnitSystem};
 use crate::state::State;
@@ -30,13 +30,6 @@ struct Chart {
     present: Option<(Temperature, RelativeHumidity)>,
 }
 
-fn shown(temperature: Temperature, units: UnitSystem) -> f64 {
-    match units {
-        UnitSystem::Metric => temperature.as_celsius(),
-        UnitSystem::Imperial => temperature.as_fahrenheit(),
-    }
-}
-
 impl Chart {
     fn of(state: State) -> Self {
         let units = state.units.get();
@@ -54,13 +47,13 @@ impl Chart {
             });
             found.map_or((Vec::new(), None), |(points, present)| (points, Some(present)))
         });
-        let across: Vec<f64> = points.iter().map(|point| shown(point.outdoor, units)).collect();
+        let across: Vec<f64> = points.iter().map(|point| degrees(point.outdoor, units)).collect();
         let plane = Plane::new(Axis::holding(&across, 7), Axis::holding(&[0.0, 100.0], 5));
         Self { plane, units, points, present }
     }
 
     fn at(&self, outdoor: Temperature, humidity: RelativeHumidity) -> Point {
-        self.plane.at(shown(outdoor, self.units), humidity.as_percent())
+        self.plane.at(degrees(outdoor, self.units), humidity.as_percent())
     }
 
     fn line(&self, of: fn(&HumidityPoint) -> Option<RelativeHumidity>) -> Vec<Point> {

@@ -11,7 +11,7 @@ use inchwise_core::units::{
 use super::geometry::{Axis, Pen, Plane, Point, Rect};
 use super::paper::{Drawing, Label, Picture, figure};
 use super::pattern::Patterns;
-use super::plot::{LINE, axis_labels, grid, legend, ring};
+use super::plot::{LINE, axis_labels, degrees, grid, legend, ring};
 use crate::dom::{El, el};
 use crate::measure::{Notation, UnitSystem};
 use crate::state::State;
@@ -40,13 +40,6 @@ struct Chart {
     /// Outdoor air, the room's, and saturated air at the coldest surface.
     air: Option<[AirState; 3]>,
     humidity: RelativeHumidity,
-}
-
-const fn shown(temperature: Temperature, units: UnitSystem) -> f64 {
-    match units {
-        UnitSystem::Metric => temperature.as_celsius(),
-        UnitSystem::Imperial => temperature.as_fahrenheit(),
-    }
 }
 
 /// Water in air, in the unit of the axis: g/kg or grains a pound.
@@ -95,7 +88,7 @@ impl Chart {
         // Room over the higher of the two, so that it is seen which that is.
         let highest = water(room.1, units).max(water(spot.1, units)) * 1.25;
         let across = [coldest, warmest + TemperatureDifference::new(BESIDE)]
-            .map(|temperature| shown(temperature, units));
+            .map(|temperature| degrees(temperature, units));
         Self {
             plane: Plane::new(Axis::holding(&across, 7), Axis::holding(&[0.0, highest], 5)),
             units,
@@ -106,7 +99,7 @@ impl Chart {
     }
 
     fn at(&self, (temperature, ratio): AirState) -> Point {
-        self.plane.at(shown(temperature, self.units), water(ratio, self.units))
+        self.plane.at(degrees(temperature, self.units), water(ratio, self.units))
     }
 
     /// The curve of saturation up to the top of the plot.
@@ -119,7 +112,7 @@ impl Chart {
 }
 
 const RING: &str = "M15 8a7 7 0 0 1 14 0a7 7 0 0 1 -14 0";
-const BAR: &str = "M16 2H28V14H16Z";
+const HATCHED: &str = "M14 1H30V15H14ZM14 9L22 1M14 15L28 1M20 15L30 5M27 15L30 12";
 
 /// The chart, what it says in words, and its legend.
 pub fn moist_air(state: State, language: Language) -> El {
@@ -140,7 +133,7 @@ pub fn moist_air(state: State, language: Language) -> El {
         ("own", LINE, words.warmed_line),
         ("limit drips", LINE, words.ceiling_line),
         ("present", RING, words.room_ring),
-        ("landed-solid", BAR, words.over_bar),
+        ("other", HATCHED, words.over_bar),
     ]);
     figure(NAME, words.moist_air, &[said, drawing.drawn(state), legend])
         .class_with("refining", move || state.look(|outcome| outcome.is_refining()))

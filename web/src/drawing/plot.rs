@@ -1,9 +1,19 @@
 //! What every plain plot draws: its grid, its figures and its legend.
 
+use inchwise_core::units::Temperature;
+
 use super::geometry::{Pen, Plane, Point};
 use super::paper::Label;
 use crate::dom::{El, el, svg};
-use crate::measure::{Notation, decimal};
+use crate::measure::{Notation, UnitSystem, decimal};
+
+/// A temperature in the degrees of an axis.
+pub const fn degrees(temperature: Temperature, units: UnitSystem) -> f64 {
+    match units {
+        UnitSystem::Metric => temperature.as_celsius(),
+        UnitSystem::Imperial => temperature.as_fahrenheit(),
+    }
+}
 
 /// Lines at every tick of both axes.
 pub fn grid(plane: &Plane) -> String {

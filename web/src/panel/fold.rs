@@ -163,7 +163,7 @@ const FOLDS: [Fold; 10] = [
             |_| Part::Fields(WINDOWS),
             |_| Part::Choice(window_wall),
             |_| Part::Fields(OPENING_FRAMES),
-            |_| Part::Minds(&[Caution::Structure, Caution::HotWork]),
+            |_| Part::Minds(&[Caution::BareOpeningFrames, Caution::Structure, Caution::HotWork]),
         ],
     ),
     (

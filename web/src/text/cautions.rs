@@ -224,6 +224,11 @@ const fn english(caution: Caution) -> Option<(&'static str, &'static str)> {
             "Studs or joists that touch the box carry heat straight out and turn cold enough to \
              sweat. A gap of 25 mm (1 in), foamed, cures most of it.",
         ),
+        Caution::BareOpeningFrames => (
+            "Bare frames of openings",
+            "The welded frame is part of the skin: with no foam between it and the room it frosts \
+             before anything else. Foam over its face and back along the reveal, 25 mm (1 in).",
+        ),
         Caution::BelowRoomMinimum(_) => return None,
     })
 }
@@ -331,6 +336,11 @@ const fn french(caution: Caution) -> Option<(&'static str, &'static str)> {
             "Des montants ou solives qui touchent le conteneur mènent la chaleur dehors et \
              deviennent assez froids pour suer. Un jeu de 25 mm (1 po), moussé, en guérit \
              l’essentiel.",
+        ),
+        Caution::BareOpeningFrames => (
+            "Cadres d’ouverture nus",
+            "Le cadre soudé fait partie de la tôle : sans mousse entre lui et la pièce, il givre \
+             avant tout le reste. Mousser sa face et l’embrasure, 25 mm (1 po).",
         ),
         Caution::BelowRoomMinimum(_) => return None,
     })
