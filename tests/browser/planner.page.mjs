@@ -209,8 +209,8 @@ export class Planner {
 
   /** Opens every folded section, also those that only appear once others are open. */
   async unfold() {
-    const folded = this.host.locator("details:not([open]) > summary, [aria-expanded='false']");
-    for (let left = 100; (await folded.count()) > 0 && left > 0; left--) {
+    const folded = this.host.locator("details:not([open]) > summary:visible, [aria-expanded='false']:visible");
+    for (let left = 200; (await folded.count()) > 0 && left > 0; left--) {
       await folded.first().click();
     }
   }

@@ -61,13 +61,13 @@ impl Plotted for Chart {
     }
 
     fn told(&self, notation: Notation) -> String {
-        let words = notation.language.damp();
+        let words = notation.language.air_words();
         let Some((flow, pressure)) = self.clean else { return words.no_fan_drawn.to_owned() };
         words.fan_told.with(&[&notation.air_flow(flow), &notation.small_pressure(pressure)])
     }
 
     fn labels(&self, notation: Notation) -> Vec<Label> {
-        let words = notation.language.damp();
+        let words = notation.language.air_words();
         let Some((flow, pressure)) = self.clean else { return Vec::new() };
         let (across, up) = scales(notation.units);
         let across = words.flow_axis.with(&[notation.unit_name(across)]);
@@ -159,7 +159,7 @@ const RING: &str = "M15 8a7 7 0 0 1 14 0a7 7 0 0 1 -14 0";
 
 /// The chart and its legend; words alone while there are no dampers.
 pub fn fan_chart(state: State, language: Language) -> El {
-    let words = language.damp();
+    let words = language.air_words();
     let legend = legend(&[
         ("fan-line", LINE, words.fan_curve),
         ("openings-line", LINE, words.system_curve),

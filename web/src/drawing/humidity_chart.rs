@@ -6,7 +6,7 @@ use inchwise_core::units::{RelativeHumidity, Temperature};
 use super::geometry::{Axis, Pen, Plane, Point, Rect};
 use super::paper::{Label, Picture, figure};
 use super::pattern::Patterns;
-use super::plot::{LINE, Plotted, axis_labels, grid, legend, ring};
+use super::plot::{LINE, Plotted, axis_labels, degrees, grid, legend, ring};
 use crate::dom::El;
 use crate::measure::{Notation, UnitSystem};
 use crate::state::State;
@@ -28,13 +28,6 @@ struct Chart {
     present: Option<(Temperature, RelativeHumidity)>,
 }
 
-fn shown(temperature: Temperature, units: UnitSystem) -> f64 {
-    match units {
-        UnitSystem::Metric => temperature.as_celsius(),
-        UnitSystem::Imperial => temperature.as_fahrenheit(),
-    }
-}
-
 impl Plotted for Chart {
     const NAME: &'static str = "humidity";
 
@@ -54,7 +47,7 @@ impl Plotted for Chart {
             });
             found.map_or((Vec::new(), None), |(points, present)| (points, Some(present)))
         });
-        let across: Vec<f64> = points.iter().map(|point| shown(point.outdoor, units)).collect();
+        let across: Vec<f64> = points.iter().map(|point| degrees(point.outdoor, units)).collect();
         let plane = Plane::new(Axis::holding(&across, 7), Axis::holding(&[0.0, 100.0], 5));
         Self { plane, units, points, present }
     }
@@ -71,7 +64,7 @@ impl Plotted for Chart {
             let mould = point.weakest.map(|limit| notation.percent(limit.mould.value()));
             mould.unwrap_or_default()
         };
-        words.damp().curve_told.with(&[
+        words.damp_pictures().curve_told.with(&[
             &notation.temperature(cold.outdoor),
             &limit(cold),
             &notation.temperature(mild.outdoor),
@@ -81,7 +74,7 @@ impl Plotted for Chart {
     }
 
     fn labels(&self, notation: Notation) -> Vec<Label> {
-        let words = notation.language.damp();
+        let words = notation.language.damp_pictures();
         let unit = match notation.units {
             UnitSystem::Metric => "°C",
             UnitSystem::Imperial => "°F",
@@ -124,7 +117,7 @@ impl Plotted for Chart {
 
 impl Chart {
     fn at(&self, outdoor: Temperature, humidity: RelativeHumidity) -> Point {
-        self.plane.at(shown(outdoor, self.units), humidity.as_percent())
+        self.plane.at(degrees(outdoor, self.units), humidity.as_percent())
     }
 
     fn line(&self, of: fn(&HumidityPoint) -> Option<RelativeHumidity>) -> Vec<Point> {
@@ -154,7 +147,7 @@ fn wet(chart: &Chart) -> String {
 
 /// The chart and its legend.
 pub fn humidity_chart(state: State, language: Language) -> El {
-    let words = language.damp();
+    let words = language.damp_pictures();
     let legend = legend(&[
         ("limit", LINE, words.mould_line),
         ("limit drips", LINE, words.drip_line),

@@ -48,7 +48,7 @@ impl Plotted for Balance {
     }
 
     fn told(&self, notation: Notation) -> String {
-        let words = notation.language.damp();
+        let words = notation.language.damp_pictures();
         if self.given == MassFlow::ZERO {
             return words.no_moisture.to_owned();
         }
@@ -62,7 +62,7 @@ impl Plotted for Balance {
     }
 
     fn labels(&self, notation: Notation) -> Vec<Label> {
-        let words = notation.language.damp();
+        let words = notation.language.damp_pictures();
         let flows = [self.given, self.air, self.frost, self.water, self.anywhere];
         let names = [words.comes_in, words.by_air, words.as_frost, words.as_water, words.anywhere];
         let rows = self.bars().into_iter().zip(flows).zip(names);
@@ -144,7 +144,7 @@ impl Balance {
 
 /// The balance under its title.
 pub fn moisture_balance(state: State, language: Language) -> El {
-    let words = language.damp();
+    let words = language.damp_pictures();
     figure(Balance::NAME, words.balance, &[Balance::drawn(state, words.balance)])
         .class_with("refining", move || state.look(|outcome| outcome.is_refining()))
 }

@@ -1,9 +1,11 @@
 //! What every plain plot draws: its grid, its figures and its legend.
 
+use inchwise_core::units::Temperature;
+
 use super::geometry::{Pen, Plane, Point, Rect};
 use super::paper::{Drawing, Label, Picture};
 use crate::dom::{El, el, svg};
-use crate::measure::{Notation, decimal};
+use crate::measure::{Notation, UnitSystem, decimal};
 use crate::state::State;
 
 /// A chart: everything it shows at once, and how it is drawn and told.
@@ -39,6 +41,14 @@ pub trait Plotted: Clone + PartialEq + 'static {
             grips: Vec::new(),
         };
         drawing.drawn(state)
+    }
+}
+
+/// A temperature in the degrees of an axis.
+pub const fn degrees(temperature: Temperature, units: UnitSystem) -> f64 {
+    match units {
+        UnitSystem::Metric => temperature.as_celsius(),
+        UnitSystem::Imperial => temperature.as_fahrenheit(),
     }
 }
 
