@@ -3,7 +3,9 @@
 
 import init, { AsideSolver } from "./solver.js";
 
-const SLICE = 12; // Milliseconds of work before the mail is looked at again.
+const SLICE = 4; // Milliseconds of work before the mail is looked at again.
+const PATIENCE = 3; // Milliseconds that fields wait for a year, which is asked for right behind them.
+const TOGETHER = 12; // Milliseconds in which answers are gathered: each costs the page a reckoning.
 
 /// Gives what hears designs; answers go to `say`.
 export const serve = (say) => {
@@ -11,18 +13,29 @@ export const serve = (say) => {
   const turn = new MessageChannel();
   let solver;
   let working = false;
+  let waiting;
+  let answers = [];
+  let tellAt = 0;
 
   const work = () => {
     const until = performance.now() + SLICE;
-    const answers = [];
     let answer;
     do {
       answer = solver.step();
       if (answer?.length) answers.push(answer);
     } while (answer && performance.now() < until);
     working = Boolean(answer); // The time ran out before the work did.
-    if (answers.length > 0) say(answers, answers.map(({ buffer }) => buffer));
+    if (answers.length > 0 && (!working || performance.now() >= tellAt)) {
+      say(answers, answers.map(({ buffer }) => buffer));
+      answers = [];
+      tellAt = performance.now() + TOGETHER;
+    }
     if (working) turn.port2.postMessage(0);
+  };
+
+  const begin = () => {
+    waiting = undefined;
+    work();
   };
 
   turn.port1.onmessage = work;
@@ -33,7 +46,14 @@ export const serve = (say) => {
     if (request === undefined) solver.look(place, design);
     else if (climate) solver.take_year(request, design, choices, climate);
     else solver.take(request, design, depths);
-    if (!working) work();
+    const isShort = request === undefined || climate;
+    // Pictures and years come of the first step, and are waited for.
+    if (isShort) tellAt = 0;
+    if (working && !(isShort && waiting)) return;
+    working = true;
+    clearTimeout(waiting);
+    waiting = isShort ? undefined : setTimeout(begin, PATIENCE);
+    if (isShort) work();
   };
 };
 

@@ -1,8 +1,10 @@
 //! Which warnings a design calls for, as keys: the words stand at the edge, in each language.
 
-use crate::design::{CheckedDesign, Design, EndWallTreatment, LiningMaterial, RoomUse};
+use crate::design::{
+    CheckedDesign, Design, EndWallTreatment, LiningMaterial, PersonnelDoor, RoomUse,
+};
 use crate::room::Room;
-use crate::units::{Length, Mass};
+use crate::units::Length;
 
 /// A least room size that a published code asks for. Shown as a matter to ask about, never as a
 /// finding.
@@ -102,6 +104,8 @@ pub enum Caution {
     WetUse,
     /// The studs or joists touch the steel.
     FrameTouchesSteel,
+    /// The steel frames round door and windows face the room with no foam over them.
+    BareOpeningFrames,
     /// The room is smaller than a published minimum.
     BelowRoomMinimum(RoomMinimum),
 }
@@ -128,6 +132,7 @@ impl Caution {
             Self::SleepersWayOut => "sleepers_way_out",
             Self::WetUse => "wet_use",
             Self::FrameTouchesSteel => "frame_touches_steel",
+            Self::BareOpeningFrames => "bare_opening_frames",
             Self::BelowRoomMinimum(_) => "below_room_minimum",
         }
     }
@@ -163,7 +168,7 @@ pub fn cautions(checked: &CheckedDesign, room: &Room) -> Vec<Caution> {
     let left_bare = design.end_wall_treatment == EndWallTreatment::LeaveBare;
     let conditional = [
         (design.room_use == RoomUse::Sleeping, Caution::SleepersWayOut),
-        (design.unvented_propane > Mass::ZERO, Caution::UnventedFlame),
+        (design.burns_without_a_flue(), Caution::UnventedFlame),
         (design.room_use.is_wet(), Caution::WetUse),
         (design.damper_count > 0.0, Caution::SuctionAndFlues),
         (corners.iter().any(|corner| corner.bare_steel), Caution::BareCastings),
@@ -174,6 +179,11 @@ pub fn cautions(checked: &CheckedDesign, room: &Room) -> Vec<Caution> {
         (
             design.stud_stand_off == Length::ZERO || design.joist_stand_off == Length::ZERO,
             Caution::FrameTouchesSteel,
+        ),
+        (
+            design.opening_frame_foam == Length::ZERO
+                && (design.personnel_door != PersonnelDoor::None || design.window_count > 0.0),
+            Caution::BareOpeningFrames,
         ),
         (foams.iter().any(|&foam| foam < VAPOUR_CONTROL_DEPTH), Caution::ThinFoamForVapour),
         (lining_may_not_be_a_barrier(design), Caution::ThermalBarrier),

@@ -86,6 +86,89 @@ export class Planner {
     return this.host.getByTestId("year-place").innerText();
   }
 
+  /** Types into the search of places and reads what is found; the keyboard stays in the search. */
+  async searchPlaces(words) {
+    await this.host.getByTestId("year-place-search").focus();
+    await this.page.keyboard.type(words);
+    const found = this.host.getByTestId("year-found").getByRole("button");
+    await found.first().waitFor();
+    await this.host.locator(".year-sources:not([hidden])").waitFor({ state: "attached" });
+    return found.allTextContents();
+  }
+
+  /** The place that is chosen, or the file, and what is said of it. */
+  async placeLine() {
+    const text = await this.host.getByTestId("year-place").textContent();
+    return text.replace(/[\u00a0\u202f]/g, " ");
+  }
+
+  /** The box of one figure of the place. */
+  async placeFigure(key) {
+    const figures = this.host.getByTestId("year-place-figures");
+    if ((await figures.getAttribute("open")) === null) await figures.locator("summary").click();
+    return this.host.getByTestId(`place-${key}`);
+  }
+
+  /** Chooses a file of hours. */
+  giveHours(file) {
+    return this.host.getByTestId("year-hours-file").setInputFiles(file);
+  }
+
+  /** Drops a file of hours on their box. */
+  dropHours({ name, mimeType, buffer }) {
+    return this.host.getByTestId("year-hours").evaluate(
+      (box, { name, type, text }) => {
+        const dataTransfer = new DataTransfer();
+        dataTransfer.items.add(new File([text], name, { type }));
+        for (const event of ["dragover", "drop"]) {
+          box.dispatchEvent(new DragEvent(event, { dataTransfer, bubbles: true, cancelable: true }));
+        }
+      },
+      { name, type: mimeType, text: buffer.toString() },
+    );
+  }
+
+  /** What is said of the file of hours. */
+  hoursSaid() {
+    return this.host.getByTestId("year-hours-said").textContent();
+  }
+
+  /** What is wrong with it, line by line. */
+  hourFaults() {
+    return this.host.getByTestId("year-hours-faults").locator("li").allTextContents();
+  }
+
+  /** Back to the hours of the place, by keys. */
+  async backFromHours() {
+    const back = this.host.getByTestId("year-hours-back");
+    await back.focus();
+    await this.page.keyboard.press("Enter");
+    await back.waitFor({ state: "hidden" });
+  }
+
+  /** Saves the example of a file of hours and gives its text. */
+  async saveExample() {
+    const format = this.host.getByTestId("year-hours-format");
+    await format.locator("summary").click();
+    const [download] = await Promise.all([
+      this.page.waitForEvent("download"),
+      format.getByRole("button").click(),
+    ]);
+    const parts = [];
+    for await (const part of await download.createReadStream()) parts.push(part);
+    return Buffer.concat(parts).toString();
+  }
+
+  /** Where the link to this design leads. */
+  link() {
+    return this.host.getByTestId("design-link").getAttribute("href");
+  }
+
+  /** What of a link could not be used. */
+  unusedOfLink() {
+    return this.host.getByTestId("year-unused").textContent();
+  }
+
   /** Chooses a heater by its stable name. */
   async chooseHeater(name) {
     const group = this.host.getByTestId("year-heater");
@@ -114,11 +197,9 @@ export class Planner {
 
   /** Types the place's winter temperature. */
   async typeWinter(text) {
-    const figures = this.host.getByTestId("year-place-figures");
-    await figures.locator("summary").click();
-    const box = figures.locator("#place-whole-2");
+    const box = await this.placeFigure("winter_design");
     await box.fill(text);
-    await box.blur();
+    await box.press("Enter");
   }
 
   /** Whether the live planner stands in the element. */
@@ -128,8 +209,8 @@ export class Planner {
 
   /** Opens every folded section, also those that only appear once others are open. */
   async unfold() {
-    const folded = this.host.locator("details:not([open]) > summary, [aria-expanded='false']");
-    for (let left = 100; (await folded.count()) > 0 && left > 0; left--) {
+    const folded = this.host.locator("details:not([open]) > summary:visible, [aria-expanded='false']:visible");
+    for (let left = 200; (await folded.count()) > 0 && left > 0; left--) {
       await folded.first().click();
     }
   }

@@ -1,10 +1,10 @@
 //! How the page is put together.
 
+use crate::address;
 use crate::dom::{El, el};
 use crate::drawing;
 use crate::heights::Rests;
-use crate::link::link_of;
-use crate::panel::{self, Places};
+use crate::panel;
 use crate::state::State;
 use crate::text::Language;
 use crate::year::YearState;
@@ -40,12 +40,12 @@ fn first(state: State, language: Language, further: &El) -> El {
 }
 
 /// The further part.
-pub fn further_part(state: State, year: YearState, places: Places) -> El {
+pub fn further_part(state: State, year: YearState) -> El {
     let whole = el("div").class("further-part");
     let rests = Rests::of(state, whole.clone());
     whole.children_with(move || {
         let language = state.language.get();
-        vec![
+        let mut parts = vec![
             rests.part(|| {
                 framed(state, "drawing close-up").child(&drawing::close_up(state, language))
             }),
@@ -62,14 +62,16 @@ pub fn further_part(state: State, year: YearState, places: Places) -> El {
                 rests.part(|| panel::losses(state, language)),
             ]),
             rests.part(|| panel::damp(state, language)),
-            rests.part(|| panel::year(year, language, places)),
+            rests.part(|| panel::year(year, language)),
             rests.part(|| panel::summary(state, language)),
             rests.part(|| panel::cautions(state, language)),
-        ]
+        ];
+        parts.extend(address::link(year, language));
+        parts
     })
 }
 
-/// Starting over, and the address that reopens this design.
+/// Starting over, and what is wrong with the page's address.
 fn foot(state: State, language: Language) -> El {
     let words = language.controls();
     let start_over = el("button")
@@ -78,13 +80,6 @@ fn foot(state: State, language: Language) -> El {
         .text(words.start_over)
         .on("click", move |_| state.start_over());
     let foot = el("div").class("foot").child(&start_over);
-    let foot = if state.in_address.get() {
-        let address = move || format!("#{}", state.chosen(link_of));
-        let link = el("a").test_id("design-link").text(words.link).attr_with("href", address);
-        foot.child(&link)
-    } else {
-        foot
-    };
     let unread = move || if state.link_unread.get() { words.link_unread } else { "" };
     foot.child(&el("p").attr("role", "status").text_with(move || unread().to_owned()))
 }

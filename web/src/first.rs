@@ -42,7 +42,7 @@ impl Planner {
     /// - `units`: `metric` or `imperial`.
     /// - `language`: `en` or `fr`; without it, the nearest `lang` of the page.
     /// - `theme`: `light` or `dark`, read by the style sheet alone.
-    /// - `address`: where it stands, the design is kept in the fragment of the page's address.
+    /// - `address`: where it stands, design and year are kept in the fragment of the page's address.
     ///
     /// Fields are solved by `worker`, a fresh one of `web/worker.js`, or what behaves like one.
     pub fn mount(root: &HtmlElement, host: HtmlElement, worker: Worker) -> Self {
@@ -53,7 +53,7 @@ impl Planner {
             let aside = Aside::start(state, worker);
             outward::tell_host(state, host.clone());
             if host.has_attribute("address") {
-                outward::keep_in_address(state);
+                outward::read_addresses(state);
             }
             let _ = root.append_child(first_part(state, &further).element());
             (state, aside, Line::new(state))

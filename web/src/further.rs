@@ -5,19 +5,19 @@ use std::time::Duration;
 
 use js_sys::Function;
 use wasm_bindgen::JsCast;
-use web_sys::{HtmlElement, ShadowRoot, Worker};
+use web_sys::{Element, HtmlElement, ShadowRoot, Worker};
 
+use crate::address;
 use crate::app::further_part;
 use crate::choices::Packed;
 use crate::ledger::{Ledger, Request};
 use crate::line::Line;
 use crate::measure::UnitSystem;
-use crate::panel::Places;
 use crate::reactive::Scope;
 use crate::sight;
 use crate::state::State;
 use crate::text::Language;
-use crate::year::YearState;
+use crate::year::{Places, YearState};
 
 /// The further part of one planner.
 pub struct Further {
@@ -58,17 +58,17 @@ impl Further {
         if !self.root.has_child_nodes() {
             let part = self.scope.with(|| {
                 let year =
-                    YearState::start(self.state, self.worker.clone(), self.of_year().as_deref());
-                further_part(self.state, year, self.places)
+                    YearState::start(self.state, self.worker.clone(), self.places, self.host());
+                address::keep(year);
+                further_part(self.state, year)
             });
             let _ = self.root.append_child(part.element());
         }
     }
 
-    /// What the host chose about the year: its attribute `year`.
-    fn of_year(&self) -> Option<String> {
-        let shadow = self.root.get_root_node().dyn_into::<ShadowRoot>().ok()?;
-        shadow.host().get_attribute("year")
+    /// The element on the host's page.
+    fn host(&self) -> Option<Element> {
+        Some(self.root.get_root_node().dyn_into::<ShadowRoot>().ok()?.host())
     }
 
     /// Notes what the worker was asked.

@@ -5,6 +5,7 @@
 #[macro_use]
 extern crate inchwise_tests;
 
+mod address;
 mod app;
 mod aside;
 mod choices;
@@ -19,6 +20,7 @@ pub mod link;
 pub mod measure;
 mod outward;
 mod panel;
+mod promise;
 mod reactive;
 mod sight;
 pub mod state;

@@ -87,9 +87,11 @@ pub fn link_of(design: &Design) -> String {
     link
 }
 
-/// Whether a text looks like a link, so that a page's own fragment is left alone.
-pub fn is_link(text: &str) -> bool {
-    text.starts_with("v=")
+/// The design and the year of an address's fragment, parted by a semicolon; `None` for a fragment
+/// that is the page's own.
+pub fn fragment_of(hash: &str) -> Option<(&str, &str)> {
+    let text = hash.trim_start_matches('#');
+    text.starts_with("v=").then(|| text.split_once(';').unwrap_or((text, "")))
 }
 
 /// Reads a link, with or without its `#`. What is left out keeps its default.
@@ -220,6 +222,14 @@ mod tests {
         for text in [" v=1&side_wall_foam_mm=75 ", "#v=1&side_wall_foam_mm=75"] {
             assert_eq!(design_of_link(text).as_ref(), Ok(&expected), "{text}");
         }
+    }
+
+    #[test]
+    fn a_fragment_holds_a_design_and_a_year_or_is_the_pages_own() {
+        assert_eq!(fragment_of("#v=1&a=2"), Some(("v=1&a=2", "")));
+        assert_eq!(fragment_of("#v=1;b=3&c=;d"), Some(("v=1", "b=3&c=;d")));
+        assert_eq!(fragment_of("#section-2"), None);
+        assert_eq!(fragment_of(""), None);
     }
 
     #[test]

@@ -11,16 +11,13 @@ use wasm_bindgen::JsValue;
 use web_sys::{CustomEvent, CustomEventInit, HtmlElement};
 
 use crate::dom::{Waiting, listen_to_window, window};
-use crate::link::{design_of_link, entries, is_link, link_of};
+use crate::link::{design_of_link, entries, fragment_of, link_of};
 use crate::measure::plain_number;
 use crate::reactive::keep_up;
 use crate::state::{ChangedBy, State};
 
 /// The event that follows every change to a lawful design.
 const CHANGE: &str = "inchwise-change";
-
-/// Browsers allow about a hundred changes of the address in half a minute.
-const ADDRESS_REST: Duration = Duration::from_millis(400);
 
 /// A hand that drags a slider causes one event when it pauses, not sixty a second.
 const EVENT_REST: Duration = Duration::from_millis(120);
@@ -97,30 +94,17 @@ fn detail(evaluation: &Evaluation, changed_by: ChangedBy) -> Object {
     object(parts.map(|(key, value)| (key.to_owned(), value)))
 }
 
-/// Keeps the design in the fragment of the page's address: read now and whenever it changes,
-/// written when things have come to rest.
-pub fn keep_in_address(state: State) {
-    state.in_address.set(true);
+/// Reads the design in the fragment of the page's address, now and whenever it changes. The
+/// further part writes it (`address.rs`).
+pub fn read_addresses(state: State) {
     read_address(state);
     listen_to_window("hashchange", Box::new(move || read_address(state)));
-    let waiting = Waiting::new();
-    let mut first = true;
-    keep_up(Box::new(move || {
-        let lawful = state.look(|outcome| outcome.errors.is_empty());
-        let link = state.chosen(link_of);
-        if !std::mem::take(&mut first) && lawful {
-            waiting.after(ADDRESS_REST, Box::new(move || write_address(&link)));
-        }
-    }));
 }
 
 fn read_address(state: State) {
     let hash = window().location().hash().unwrap_or_default();
-    let text = hash.trim_start_matches('#');
     // Another fragment is the page's own business.
-    if !is_link(text) {
-        return;
-    }
+    let Some((text, _)) = fragment_of(&hash) else { return };
     let known = state.chosen_untracked(link_of);
     match design_of_link(text) {
         Ok(design) if text != known => {
@@ -132,15 +116,5 @@ fn read_address(state: State) {
             state.replace(Design::default());
             state.link_unread.set(true);
         }
-    }
-}
-
-fn write_address(link: &str) {
-    let address = format!("#{link}");
-    if window().location().hash().is_ok_and(|hash| hash == address) {
-        return;
-    }
-    if let Ok(history) = window().history() {
-        let _ = history.replace_state_with_url(&JsValue::NULL, "", Some(&address));
     }
 }

@@ -101,8 +101,6 @@ pub struct State {
     pub year: Watched<Option<(u32, Rc<Vec<f64>>)>>,
     /// Who made the last change.
     pub changed_by: Watched<ChangedBy>,
-    /// Whether the design is kept in the page's address.
-    pub in_address: Watched<bool>,
     /// Whether the page's address held a design that could not be read.
     pub link_unread: Watched<bool>,
 }
@@ -152,7 +150,6 @@ impl State {
             sight: Sight::default(),
             year: Watched::new(None),
             changed_by: Watched::new(ChangedBy::Host),
-            in_address: Watched::new(false),
             link_unread: Watched::new(false),
         }
     }

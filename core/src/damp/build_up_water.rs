@@ -4,10 +4,12 @@ use super::Setting;
 use crate::design::{CheckedDesign, Surface};
 use crate::envelope::{Envelope, LayerKind, foam_material};
 use crate::moisture::{
-    Assembly, DAYS_OF_MONTH, MoistureError, MonthState, YearBalance,
+    Assembly, DAYS_OF_MONTH, MoistureError, MonthBalance, MonthState, YearBalance,
     least_depth_for_vapour_control, monthly_balance, permeability,
 };
-use crate::units::{Length, RelativeHumidity, SurfaceMoisture, Temperature, TemperatureDifference};
+use crate::units::{
+    Length, Pressure, RelativeHumidity, SurfaceMoisture, Temperature, TemperatureDifference,
+};
 
 /// A surface through the year.
 #[derive(Clone, Debug, PartialEq)]
@@ -18,8 +20,45 @@ pub struct BuildUpWater {
     pub foam: Length,
     /// Foam from which on it holds vapour back by itself.
     pub least_foam: Length,
+    /// Still air that resists vapour as much as all that stands before the steel, Σ s_d.
+    pub equivalent_air_thickness: Length,
     /// The twelve months.
     pub year: YearBalance,
+    /// The month in which most gathers; `None` where nothing does.
+    pub wettest: Option<WettestMonth>,
+}
+
+/// The month in which most water gathers at the steel, g = δ₀·(p_i − p_sat(θ)) / Σ s_d · t.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct WettestMonth {
+    /// Its index from January.
+    pub month: usize,
+    /// Vapour pressure in the room.
+    pub indoor_vapour: Pressure,
+    /// What air at the steel can hold.
+    pub steel_saturation: Pressure,
+    /// What gathers in the month.
+    pub gained: SurfaceMoisture,
+}
+
+impl WettestMonth {
+    fn of(
+        year: &YearBalance,
+        assembly: &Assembly,
+        months: &[MonthState; 12],
+    ) -> Result<Option<Self>, MoistureError> {
+        let gained = |month: &MonthBalance| month.change.iter().copied().sum::<SurfaceMoisture>();
+        let most = |most, next| if gained(next) > gained(most) { next } else { most };
+        let Some(wettest) = year.months.iter().reduce(most) else { return Ok(None) };
+        let state = &months[wettest.month];
+        let saturations = assembly.interface_saturations(state.indoor, state.outdoor)?;
+        Ok(saturations.last().map(|&steel_saturation| Self {
+            month: wettest.month,
+            indoor_vapour: state.indoor_vapour,
+            steel_saturation,
+            gained: gained(wettest),
+        }))
+    }
 }
 
 impl BuildUpWater {
@@ -109,10 +148,20 @@ pub(super) fn build_up_water(
     let plain = envelope.plain.iter().filter(|plain| BEFORE_STEEL.contains(&plain.surface));
     plain
         .map(|plain| {
-            let year = monthly_balance(&Assembly::of_plain_area(checked, plain)?, &months)?;
+            let assembly = Assembly::of_plain_area(checked, plain)?;
+            let year = monthly_balance(&assembly, &months)?;
+            let before_steel = assembly.layers().iter().map(|layer| layer.equivalent_air_thickness);
+            let finite = before_steel.filter(|thickness| thickness.value().is_finite());
             let foam = plain.layers.iter().filter(|layer| layer.kind == LayerKind::Foam);
             let foam = foam.map(|layer| layer.thickness).sum();
-            Ok(BuildUpWater { surface: plain.surface, foam, least_foam, year })
+            Ok(BuildUpWater {
+                surface: plain.surface,
+                foam,
+                least_foam,
+                equivalent_air_thickness: finite.sum(),
+                wettest: WettestMonth::of(&year, &assembly, &months)?,
+                year,
+            })
         })
         .collect()
 }

@@ -2,7 +2,7 @@
 //! use gives off.
 
 use super::Setting;
-use crate::design::Design;
+use crate::design::{Design, Surface};
 use crate::envelope::{Amount, Envelope, Place};
 use crate::freight_box::Dimensions;
 use crate::moisture::{
@@ -218,10 +218,8 @@ pub fn cold_area(place: SpotPlace, design: &Design, room: &Room, envelope: &Enve
         }
         Place::BottomCasting(_) => COLD_STRIP * COLD_STRIP,
         Place::StudHead => design.flange_width * design.flange_width,
-        Place::DamperSleeve => {
-            let around = design.damper_diameter * core::f64::consts::PI;
-            around * design.stack(crate::design::Surface::SideWall).total()
-        }
+        Place::DamperSleeve => sleeve_area(design, design.damper_diameter),
+        Place::ExhaustSleeve => sleeve_area(design, design.exhaust_diameter),
         _ => Area::ZERO,
     };
     match amount {
@@ -235,6 +233,11 @@ pub fn cold_area(place: SpotPlace, design: &Design, room: &Room, envelope: &Enve
         }
         None => Area::ZERO,
     }
+}
+
+/// The inner face of a sleeve through a side wall.
+fn sleeve_area(design: &Design, diameter: Length) -> Area {
+    diameter * core::f64::consts::PI * design.stack(Surface::SideWall).total()
 }
 
 /// The three faces of a corner block that the room's air reaches.

@@ -23,13 +23,6 @@ pub const FASTEST_INTAKE: Speed = Speed::feet_per_minute(500.0);
 /// memory.
 pub const FLUE_SPILLS_AT: Pressure = Pressure::new(5.0);
 
-/// The openings of a design, without their fans.
-#[derive(Clone, Debug, PartialEq)]
-struct Paths {
-    intake: AirPath,
-    exhaust: AirPath,
-}
-
 /// Where a system settles, and what that does in the room.
 #[derive(Clone, Debug, PartialEq)]
 pub struct FanPoint {
@@ -53,10 +46,11 @@ impl FanPoint {
         room: &MoistAir,
     ) -> Result<Self, VentilationError> {
         let point = system.operating_point(outdoor.density(), room.density())?;
-        let damper = damper_area(design);
-        let fastest = |flows: &mut dyn Iterator<Item = VolumeFlow>| {
-            flows.fold(Speed::ZERO, |fastest, flow| fastest.max(flow / damper))
+        let fastest = |diameter: Length, flows: &mut dyn Iterator<Item = VolumeFlow>| {
+            flows.fold(Speed::ZERO, |fastest, flow| fastest.max(flow / round_area(diameter)))
         };
+        let intakes = &mut point.intakes.iter().map(|path| path.flow);
+        let exhausts = &mut point.exhausts.iter().map(|fan| fan.path.flow);
         let leaf = if design.personnel_door == PersonnelDoor::None {
             Area::ZERO
         } else {
@@ -64,8 +58,8 @@ impl FanPoint {
         };
         Ok(Self {
             moved: DryAirFlow::from_volume(point.exhausted(), room)?,
-            intake_speed: fastest(&mut point.intakes.iter().map(|path| path.flow)),
-            exhaust_speed: fastest(&mut point.exhausts.iter().map(|fan| fan.path.flow)),
+            intake_speed: fastest(design.damper_diameter, intakes),
+            exhaust_speed: fastest(design.exhaust_diameter, exhausts),
             pull_on_door: point.pull_on_door(leaf),
             point,
         })
@@ -100,6 +94,8 @@ pub struct FanRun {
     pub dirty: FanPoint,
     /// One intake's damper stuck shut; nothing moves where it was the only one.
     pub intake_stuck: Option<FanPoint>,
+    /// One exhaust's damper stuck shut; nothing moves where it was the only one.
+    pub exhaust_stuck: Option<FanPoint>,
     /// What warmth alone moves while the dampers stand open and the fan is still.
     pub open_dampers: StackFlow,
     /// The heat that takes, W.
@@ -115,14 +111,15 @@ pub enum Fan {
     Runs(Box<FanRun>),
 }
 
-/// Inside area of a damper.
-pub fn damper_area(design: &Design) -> Area {
-    design.damper_diameter * design.damper_diameter * (core::f64::consts::PI / 4.0)
+/// Area of a round damper, π·d² / 4.
+fn round_area(diameter: Length) -> Area {
+    diameter * diameter * (core::f64::consts::PI / 4.0)
 }
 
-/// What the air passes one after another, so many openings side by side taken as one.
-fn path(design: &Design, side_by_side: f64) -> Result<AirPath, VentilationError> {
-    let area = damper_area(design) * side_by_side;
+/// What the air passes one after another in openings of a diameter, so many side by side taken as
+/// one.
+fn path(design: &Design, diameter: Length, count: f64) -> Result<AirPath, VentilationError> {
+    let area = round_area(diameter) * count;
     let usual = |kind| typical_loss(kind).map_or(LossCoefficient::new(1.0), |loss| loss.typical);
     let element = |kind| FlowElement::new(kind, usual(kind), area);
     let mut elements = Vec::with_capacity(5);
@@ -136,7 +133,7 @@ fn path(design: &Design, side_by_side: f64) -> Result<AirPath, VentilationError>
     }
     elements.push(element(ElementKind::Damper)?);
     if design.duct_length > Length::ZERO {
-        let duct = FlowElement::duct(design.duct_length, design.damper_diameter, DUCT_FRICTION)?;
+        let duct = FlowElement::duct(design.duct_length, diameter, DUCT_FRICTION)?;
         elements.push(FlowElement::new(ElementKind::Duct, duct.coefficient(), area)?);
     }
     elements.push(element(ElementKind::Grille)?);
@@ -168,24 +165,32 @@ impl Fan {
             return Ok(Self::None);
         }
         let curve = fan_curve(design)?;
-        let exhaust = Exhaust { path: path(design, 1.0)?, fan: curve.clone() };
+        let intake = |count| path(design, design.damper_diameter, count);
+        let way_out = |count| path(design, design.exhaust_diameter, count);
+        let exhaust = Exhaust { path: way_out(1.0)?, fan: curve.clone() };
         let system = VentilationSystem::new(
-            vec![path(design, 1.0)?; intakes as usize],
+            vec![intake(1.0)?; intakes as usize],
             vec![exhaust; exhausts as usize],
         )?;
         let room = &setting.target;
         let at = |system: &VentilationSystem| FanPoint::of(system, design, outdoor, room);
         let intake_stuck =
             if intakes > 1.0 { Some(at(&system.with_intake_shut(0)?)?) } else { None };
-        let together = Paths { intake: path(design, intakes)?, exhaust: path(design, exhausts)? };
-        let (outside, inside) = (outdoor.density(), room.density());
-        let open_dampers =
-            stack_flow(&together.intake, &together.exhaust, design.damper_rise, outside, inside)?;
+        let exhaust_stuck =
+            if exhausts > 1.0 { Some(at(&system.with_exhaust_shut(0)?)?) } else { None };
+        let open_dampers = stack_flow(
+            &intake(intakes)?,
+            &way_out(exhausts)?,
+            design.damper_rise,
+            outdoor.density(),
+            room.density(),
+        )?;
         let by_warmth = DryAirFlow::from_volume(open_dampers.let_in, outdoor)?;
         Ok(Self::Runs(Box::new(FanRun {
             clean: at(&system)?,
             dirty: at(&system.clogged(design.screen_clogged)?)?,
             intake_stuck,
+            exhaust_stuck,
             open_dampers,
             open_dampers_heat: heat_to_warm(by_warmth, room, outdoor),
             system,

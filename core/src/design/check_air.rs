@@ -8,11 +8,17 @@ use crate::units::{AirChangeRate, Area, Mass};
 impl Design {
     /// Whether anything in the room gives moisture to its air.
     pub fn has_moisture_source(&self) -> bool {
-        let counted = [self.person_count, self.laundry_loads, self.hose_downs];
-        let weighed = [self.plant_water, self.animal_mass, self.unvented_propane];
+        let counted = [self.person_count, self.laundry_loads, self.showers, self.hose_downs];
+        let weighed =
+            [self.plant_water, self.animal_mass, self.unvented_propane, self.unvented_kerosene];
         counted.iter().any(|&count| count > 0.0)
             || weighed.iter().any(|&mass| mass > Mass::ZERO)
             || self.mopped_floor > Area::ZERO
+    }
+
+    /// Whether a flame burns in the room and no flue takes its fumes out.
+    pub fn burns_without_a_flue(&self) -> bool {
+        self.unvented_propane > Mass::ZERO || self.unvented_kerosene > Mass::ZERO
     }
 
     /// Reports what of the air does not go together.

@@ -161,12 +161,14 @@ choice_table! {
         casting_cover: Length, CastingCover, mm(5.0), mm(150.0), mm(1.0), mm(50.0);
         /// Plastic pad between a stud's bracket and the top rail.
         bracket_pad: Length, BracketPad, mm(0.0), mm(25.0), mm(1.0), mm(6.0);
-        /// Foam packed over the inner face of the steel frames round doors and windows.
+        /// Foam packed over the steel frames round doors and windows: inner face and reveal.
         opening_frame_foam: Length, OpeningFrameFoam, mm(0.0), mm(60.0), mm(1.0), mm(25.0);
         /// Damper openings through the walls, intakes and exhausts together.
         damper_count: f64, DamperCount, 0.0, 8.0, 1.0, 0.0;
-        /// Inside diameter of a damper's steel sleeve.
+        /// Inside diameter of an intake damper's steel sleeve.
         damper_diameter: Length, DamperDiameter, mm(100.0), mm(400.0), mm(5.0), mm(200.0);
+        /// Inside diameter of an exhaust damper's steel sleeve.
+        exhaust_diameter: Length, ExhaustDiameter, mm(100.0), mm(400.0), mm(5.0), mm(200.0);
         /// Width of the personnel door.
         door_width: Length, DoorWidth, mm(600.0), mm(1200.0), mm(5.0), mm(910.0);
         /// Height of the personnel door.
@@ -196,6 +198,8 @@ choice_table! {
         laundry_loads: f64, LaundryLoads, 0.0, 40.0, 1.0, 0.0;
         /// How long a day's loads take to dry.
         laundry_time: Time, LaundryTime, hours(1.0), hours(24.0), hours(1.0), hours(12.0);
+        /// Showers of five minutes taken in the room each day.
+        showers: f64, Showers, 0.0, 40.0, 1.0, 0.0;
         /// Water given to plants each day; all of it comes to the air.
         plant_water: Mass, PlantWater, 0.0, 200.0, 0.5, 0.0;
         /// Animals kept, all together.
@@ -206,6 +210,8 @@ choice_table! {
         hose_downs: f64, HoseDowns, 0.0, 10.0, 1.0, 0.0;
         /// Propane burnt each day without a flue.
         unvented_propane: Mass, UnventedPropane, 0.0, 50.0, 0.5, 0.0;
+        /// Kerosene burnt each day without a flue.
+        unvented_kerosene: Mass, UnventedKerosene, 0.0, 50.0, 0.5, 0.0;
         /// Humidity the room is to be held at, or under.
         target_humidity: RelativeHumidity, TargetHumidity, 0.1, 0.95, 0.01, 0.4;
         /// Humidity outdoors in winter.

@@ -6,10 +6,11 @@ use crate::units::Time;
 
 impl RoomUse {
     /// The choices that a use sets when it is picked, each free to be changed afterwards, SI:
-    /// people and hours, loads, plants, animals, washing down, and the humidity to hold.
+    /// people and hours, loads, showers, plants, animals, washing down, flames, and the humidity to
+    /// hold.
     ///
     /// Common practice, no source, for a 20 ft box.
-    pub fn usual(self) -> [(Field, f64); 10] {
+    pub fn usual(self) -> [(Field, f64); 12] {
         let hours = |hours| Time::hours(hours).value();
         // People, their hours, loads, litres to plants, kilograms of animals, square metres
         // mopped, hose-downs, percent to hold.
@@ -29,11 +30,13 @@ impl RoomUse {
             (Field::PersonTime, hours(time)),
             (Field::LaundryLoads, loads),
             (Field::LaundryTime, hours(12.0)),
+            (Field::Showers, 0.0),
             (Field::PlantWater, plants),
             (Field::AnimalMass, animals),
             (Field::MoppedFloor, mopped),
             (Field::HoseDowns, hosed),
             (Field::UnventedPropane, 0.0),
+            (Field::UnventedKerosene, 0.0),
             (Field::TargetHumidity, percent / 100.0),
         ]
     }

@@ -257,7 +257,8 @@ pub fn detail_at(
         )),
         Place::TopCasting(end) => Detail::Corner(top_corner(checked, end, line)?),
         Place::BottomCasting(end) => Detail::BottomCorner(bottom_corner(checked, end, line)?),
-        Place::DamperSleeve => Detail::Sleeve(SleeveBody::of(checked)),
+        Place::DamperSleeve => Detail::Sleeve(SleeveBody::of(checked, design.damper_diameter)),
+        Place::ExhaustSleeve => Detail::Sleeve(SleeveBody::of(checked, design.exhaust_diameter)),
     })
 }
 

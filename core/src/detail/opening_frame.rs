@@ -25,7 +25,8 @@ pub struct OpeningFrameSection {
     pub wall: BuildUp,
     /// U of door or window, its own frame included.
     pub opening: ThermalTransmittance,
-    /// Foam packed over the inner face of the tube.
+    /// Foam packed over the tube wherever it faces the room: over its inner face, and back along
+    /// the reveal to the frame of door or window, which it laps.
     pub packing: Length,
 }
 
@@ -57,6 +58,7 @@ impl Model for OpeningFrameSection {
         let (cut, left) = (self.cut(), -self.panel_length());
         let zero = Length::ZERO;
         let tube = [zero, FRAME_TUBE];
+        let reveal = -self.packing - wall.lining;
         let inner = FRAME_TUBE + self.packing;
         let face = self.face();
         let mut drawing = Drawing::section(
@@ -74,13 +76,9 @@ impl Model for OpeningFrameSection {
             let still_air = air_layer_conductivity(over_tube[1] - over_tube[0], wall.direction);
             drawing.fill(tube, over_tube, still_air);
         }
-        drawing.fill(
-            [-wall.lining, FRAME_TUBE],
-            [back, back + wall.lining],
-            wall.lining_conductivity,
-        );
+        drawing.fill([reveal, FRAME_TUBE], [back, back + wall.lining], wall.lining_conductivity);
         drawing.fill(past_tube, wall.lining_span(), wall.lining_conductivity);
-        drawing.fill([-wall.lining, zero], [PANEL, back], wall.lining_conductivity);
+        drawing.fill([reveal, -self.packing], [PANEL, back], wall.lining_conductivity);
         drawing.fill([zero, cut], wall.sheet_span(), STEEL.conductivity);
         drawing.fill(tube, [-wall.sheet, FRAME_TUBE], STEEL.conductivity);
         let hollow = FRAME_TUBE - FRAME_TUBE_THICKNESS * 2.0;
@@ -95,7 +93,7 @@ impl Model for OpeningFrameSection {
         let panel = PANEL / (self.opening.resistance() - surfaces_of_panel);
         drawing.fill([left, zero], [zero, PANEL], panel);
         let inside = SurfaceResistances::uniform(surfaces.inside(wall.direction));
-        drawing.open([left, -wall.lining], [PANEL, face], ROOM, inside);
+        drawing.open([left, reveal], [PANEL, face], ROOM, inside);
         drawing.open([FRAME_TUBE, cut], [wall.face(), face], ROOM, inside);
         drawing.open([left, zero], [-wall.sheet, zero], OUTDOORS, OUTSIDE);
         drawing.expose_outdoors(Side::YMinimum);

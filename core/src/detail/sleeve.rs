@@ -21,9 +21,8 @@ pub struct SleeveBody {
 }
 
 impl SleeveBody {
-    /// The sleeve in a side wall of a design.
-    pub fn of(checked: &CheckedDesign) -> Self {
-        let diameter = checked.design().damper_diameter;
+    /// A sleeve of an inside diameter in a side wall of a design.
+    pub fn of(checked: &CheckedDesign, diameter: Length) -> Self {
         Self { wall: BuildUp::of(checked, Surface::SideWall), diameter }
     }
 

@@ -57,8 +57,10 @@ pub enum Place {
     TopCasting(End),
     /// A bottom corner casting.
     BottomCasting(End),
-    /// A damper's sleeve.
+    /// The sleeve of an intake's damper.
     DamperSleeve,
+    /// The sleeve of an exhaust's damper.
+    ExhaustSleeve,
 }
 
 impl Place {
@@ -86,6 +88,7 @@ impl Place {
             Self::BottomCasting(End::Front) => "front_bottom_casting",
             Self::BottomCasting(End::Door) => "door_bottom_casting",
             Self::DamperSleeve => "damper_sleeve",
+            Self::ExhaustSleeve => "exhaust_sleeve",
         }
     }
 }
@@ -94,9 +97,11 @@ impl Place {
     /// Whether only a body in three dimensions shows what happens here; a section does elsewhere.
     pub const fn takes_a_body(self) -> bool {
         match self {
-            Self::StudHead | Self::TopCasting(_) | Self::BottomCasting(_) | Self::DamperSleeve => {
-                true
-            }
+            Self::StudHead
+            | Self::TopCasting(_)
+            | Self::BottomCasting(_)
+            | Self::DamperSleeve
+            | Self::ExhaustSleeve => true,
             Self::FrameLine(_)
             | Self::RoofEdge(_)
             | Self::CornerPost(_)
@@ -179,7 +184,9 @@ pub fn places(design: &Design, clear: &Dimensions, member_spacing: Length) -> Ve
     for end in End::ALL {
         places.push((Place::BottomCasting(end), Amount::Pieces(2.0)));
     }
-    places.push((Place::DamperSleeve, Amount::Pieces(design.damper_count)));
+    let exhausts = design.exhaust_count.min(design.damper_count);
+    places.push((Place::DamperSleeve, Amount::Pieces(design.damper_count - exhausts)));
+    places.push((Place::ExhaustSleeve, Amount::Pieces(exhausts)));
     places.retain(|(_, amount)| match amount {
         Amount::Metres(length) => *length > Length::ZERO,
         Amount::Pieces(count) => *count > 0.0,

@@ -62,7 +62,7 @@ impl Remedy {
                 Place::OpeningFrame(Opening::PersonnelDoor | Opening::Window) => {
                     Self::PackOpeningFrames
                 }
-                Place::DamperSleeve => Self::InsulateDampers,
+                Place::DamperSleeve | Place::ExhaustSleeve => Self::InsulateDampers,
             },
             SpotPlace::Plain(Surface::Floor) => Self::InsulateFloor,
             SpotPlace::Plain(_) => Self::DeepenFoam,

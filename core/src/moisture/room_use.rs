@@ -1,6 +1,6 @@
 //! What a room is used for, what that usually gives to its air, and what must be asked of others.
 
-use super::emission::{MoistureLoad, MoistureRate, MoistureSource};
+use super::emission::{KEROSENE_DENSITY, MoistureLoad, MoistureRate, MoistureSource};
 use super::error::MoistureError;
 use crate::design::{Design, RoomUse};
 use crate::source::Source;
@@ -74,6 +74,10 @@ impl RoomUse {
 /// How long a floor takes to dry once it is mopped or hosed down. Common practice, no source.
 const FLOOR_DRIES_IN: Time = Time::hours(6.0);
 
+/// How long it takes until the water of a day's showers has come to the air. Common practice, no
+/// source: towels and walls hold the last of it.
+const SHOWER_DRIES_IN: Time = Time::hours(2.0);
+
 /// What gives moisture to the room's air in a design, in the order of its choices. People are at
 /// work, at desks or asleep as the use says.
 ///
@@ -86,14 +90,17 @@ pub fn loads(design: &Design) -> Result<Vec<MoistureLoad>, MoistureError> {
         _ => MoistureSource::PersonActive,
     };
     let all_day = Time::days(1.0);
+    let kerosene = design.unvented_kerosene / KEROSENE_DENSITY;
     [
         (person, design.person_count, design.person_time),
         (MoistureSource::LaundryLoad, design.laundry_loads, design.laundry_time),
+        (MoistureSource::Shower, design.showers, SHOWER_DRIES_IN),
         (MoistureSource::WaterGivenToPlants, design.plant_water.value(), all_day),
         (MoistureSource::AnimalKilogram, design.animal_mass.value(), all_day),
         (MoistureSource::MoppedFloor, design.mopped_floor.value(), FLOOR_DRIES_IN),
         (MoistureSource::HoseDown, design.hose_downs, FLOOR_DRIES_IN),
         (MoistureSource::UnventedPropane, design.unvented_propane.value(), design.person_time),
+        (MoistureSource::UnventedKerosene, kerosene.as_litres(), design.person_time),
     ]
     .into_iter()
     .filter(|&(_, count, _)| count > 0.0)

@@ -36,6 +36,10 @@ impl Length {
     pub const fn as_inches(self) -> f64 {
         self.value() / METRES_PER_INCH
     }
+    /// From feet.
+    pub const fn feet(value: f64) -> Self {
+        Self::new(value * METRES_PER_FOOT)
+    }
     /// In feet.
     pub const fn as_feet(self) -> f64 {
         self.value() / METRES_PER_FOOT
@@ -97,6 +101,14 @@ impl Irradiation {
     /// In kilowatt hours a square metre.
     pub const fn as_kilowatt_hours(self) -> f64 {
         self.value() / 3.6e6
+    }
+    /// From British thermal units a square foot.
+    pub const fn btu_per_square_foot(value: f64) -> Self {
+        Self::new(value * JOULES_PER_BTU / (METRES_PER_FOOT * METRES_PER_FOOT))
+    }
+    /// In British thermal units a square foot.
+    pub const fn as_btu_per_square_foot(self) -> f64 {
+        self.value() * (METRES_PER_FOOT * METRES_PER_FOOT) / JOULES_PER_BTU
     }
 }
 
@@ -262,6 +274,17 @@ const KILOGRAMS_PER_GRAIN: f64 = KILOGRAMS_PER_POUND / 7000.0;
 
 /// Pascals in a conventional inch of mercury: 25.4 mm of 13595.1 kg/m³ under 9.80665 m/s².
 const PASCALS_PER_INCH_OF_MERCURY: f64 = METRES_PER_INCH * 13_595.1 * 9.806_65;
+
+impl Pressure {
+    /// From conventional inches of mercury.
+    pub const fn inches_of_mercury(value: f64) -> Self {
+        Self::new(value * PASCALS_PER_INCH_OF_MERCURY)
+    }
+    /// In conventional inches of mercury.
+    pub const fn as_inches_of_mercury(self) -> f64 {
+        self.value() / PASCALS_PER_INCH_OF_MERCURY
+    }
+}
 
 impl VapourPermeance {
     /// From nanograms a pascal, second and square metre.

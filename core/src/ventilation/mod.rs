@@ -29,7 +29,8 @@ pub use fan_curve::{FAN_RATING_DENSITY, FanCurve, fan_power_at_speed};
 pub use flow_element::{ElementKind, FlowElement, dynamic_pressure, screen_loss};
 pub use heat_recovery::{HeatRecovery, RecoveredAir};
 pub use need::{
-    DryAirFlow, OutdoorAirRate, flow_to_carry_heat, flow_to_hold, steady_humidity_ratio,
+    DryAirFlow, OutdoorAirRate, flow_to_carry_heat, flow_to_hold, heat_capacity,
+    steady_humidity_ratio,
 };
 pub use operating_point::{ExhaustFlow, OperatingPoint};
 pub use stack::{StackDirection, StackFlow, stack_flow, stack_pressure};

@@ -113,7 +113,7 @@ pub fn steady_humidity_ratio(
 
 /// Specific heat capacity of air with its vapour per mass of its dry air, 1006 + 1860·W,
 /// J/(kg·K) (ASHRAE Fundamentals 2017, chapter 1, equation 30).
-pub(super) fn heat_capacity(air: &MoistAir) -> f64 {
+pub fn heat_capacity(air: &MoistAir) -> f64 {
     1006.0 + 1860.0 * air.humidity_ratio().value()
 }
 

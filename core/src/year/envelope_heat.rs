@@ -63,7 +63,7 @@ fn of_place(design: &Design, place: Place) -> Shares {
             };
             of_surface(surface_of(wall))
         }
-        Place::DamperSleeve => SIDES,
+        Place::DamperSleeve | Place::ExhaustSleeve => SIDES,
     }
 }
 

@@ -85,6 +85,7 @@ fn fan(fan: &Fan, room: &MoistAir) -> Value {
     json!({
         "clean": fan_point(&run.clean, room),
         "dirty": fan_point(&run.dirty, room),
+        "exhaust_stuck": run.exhaust_stuck.as_ref().map(|point| fan_point(point, room)),
         "intake_stuck": run.intake_stuck.as_ref().map(|point| fan_point(point, room)),
         "open_dampers": open_dampers(run),
     })

@@ -32,10 +32,10 @@ pub struct PlaceTable {
     lines: Vec<(String, String)>,
 }
 
-/// A table that cannot be read: the number of the first line that is not one of a place, from 1.
+/// A line that is not one of a place.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub struct NotAPlace {
-    /// The line.
+    /// Its number, from 1.
     pub line: usize,
 }
 
@@ -45,16 +45,30 @@ impl PlaceTable {
     /// # Errors
     /// The first line that is not one of a place.
     pub fn read(text: &str) -> Result<Self, NotAPlace> {
+        let (table, faults) = Self::read_where(text, |_| true);
+        faults.first().map_or(Ok(table), |&fault| Err(fault))
+    }
+
+    /// Reads the places of a table that somebody else wrote: those whose figures can be, and the
+    /// lines that are none of such.
+    pub fn read_checked(text: &str) -> (Self, Vec<NotAPlace>) {
+        Self::read_where(text.trim_start_matches('\u{feff}'), |place| place.check().is_ok())
+    }
+
+    fn read_where(text: &str, is_taken: fn(&Place) -> bool) -> (Self, Vec<NotAPlace>) {
         let mut table = Self::default();
+        let mut faults = Vec::new();
         for (index, line) in text.lines().enumerate() {
             if let Some(source) = line.strip_prefix('#') {
                 table.sources.push(source.trim().to_owned());
             } else if !line.trim().is_empty() {
-                let place = named_place(line).ok_or(NotAPlace { line: index + 1 })?;
-                table.lines.push((folded(&place.name), line.to_owned()));
+                match named_place(line).filter(|named| is_taken(&named.place)) {
+                    Some(named) => table.lines.push((folded(&named.name), line.to_owned())),
+                    None => faults.push(NotAPlace { line: index + 1 }),
+                }
             }
         }
-        Ok(table)
+        (table, faults)
     }
 
     /// How many places there are.
@@ -207,5 +221,19 @@ mod tests {
     fn a_line_that_is_no_place_is_named() {
         let wrong = PlaceTable::read("# head\nSomewhere|XX|1|2\n").expect_err("no place");
         assert_eq!(wrong.line, 2);
+    }
+
+    #[test]
+    fn of_a_table_of_somebody_else_the_places_that_can_be_are_kept() {
+        let lines = SHIPPED.lines().filter(|line| !line.starts_with('#'));
+        let [one, other]: [&str; 2] = lines.take(2).collect::<Vec<_>>().try_into().unwrap();
+        // Its winter is made warmer than its summer.
+        let mut parts: Vec<&str> = other.split('|').collect();
+        parts[7] = "590";
+        let warm = parts.join("|");
+        let text = format!("\u{feff}# head\n{one}\nSomewhere|XX\n{warm}\n{other}\n");
+        let (table, faults) = PlaceTable::read_checked(&text);
+        assert_eq!((table.count(), table.sources), (2, vec!["head".to_owned()]));
+        assert_eq!(faults.iter().map(|fault| fault.line).collect::<Vec<_>>(), [3, 4]);
     }
 }

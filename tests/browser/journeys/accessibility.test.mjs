@@ -33,6 +33,10 @@ for (const [screen, viewport] of Object.entries(screens)) {
       assert.deepEqual(await faults(visit.page), []);
       await planner.unfold();
       assert.deepEqual(await faults(visit.page), []);
+      await planner.type("damper_count", "3");
+      await planner.damp.getByTestId("fan-table").waitFor();
+      await planner.unfold();
+      assert.deepEqual(await faults(visit.page), []);
       await visit.end();
     });
   }

@@ -11,14 +11,14 @@ let browser, site;
 before(async () => ([browser, site] = await Promise.all([launch(), serve()])));
 after(() => Promise.all([browser?.close(), site?.stop()]));
 
-const planning = (name, viewport, steps) =>
+const planning = (name, viewport, steps, ended = (visit) => visit.wasClean()) =>
   test(name, async () => {
     const visit = await Visit.begin(browser, site, { viewport });
     await visit.open();
     const planner = await new Planner(visit.page).ready();
     await planner.settled();
     await steps(planner, visit);
-    await visit.wasClean();
+    await ended(visit);
     await visit.end();
   });
 
@@ -70,3 +70,51 @@ planning("wrong choices of air are refused at their field, each with its reason"
   await refused("exhaust_count", "3", /^$/);
   assert.match(await planner.fault("damper_count"), /Needs 4, has 3: 1 short/);
 });
+
+planning("every figure of damp tells how it comes about, by keys alone", screens.phone, async (planner, visit) => {
+  await planner.open("ventilation");
+  await planner.type("damper_count", "3");
+  await planner.settled();
+  const asked = planner.damp.getByTestId("damp-room").locator("summary").first();
+  await asked.focus();
+  await visit.page.keyboard.press("Enter");
+  const working = planner.damp.getByTestId("damp-room").locator(".working").first();
+  await working.getByText(/2 × person at ordinary work: 180\sg\/h, known from 120\sg\/h to 240\sg\/h/).waitFor();
+  await working.getByText(/^Source: /).waitFor();
+  const moves = planner.damp.getByTestId("fan-table").locator("summary").first();
+  await moves.focus();
+  await visit.page.keyboard.press("Space");
+  await planner.damp.getByTestId("fan-table").getByText(/^Intake: ζ hood\s1\.50 \+ screen/).waitFor();
+  // It stays open while the figures beside it change.
+  await planner.type("exhaust_diameter", "300");
+  await planner.damp.getByTestId("fan-table").getByText(/^Exhaust: ζ hood\s1\.50 \+ screen/).waitFor();
+});
+
+planning("showers, kerosene and a wider exhaust change what is told", screens.desktop, async (planner) => {
+  await planner.open("use");
+  await planner.open("ventilation");
+  await planner.choose("room_use", "store");
+  await planner.damp.getByText(/no moisture/).first().waitFor();
+  await planner.type("showers", "2");
+  await planner.damp.getByText(/0\.5\skg of water a day/).waitFor();
+  await planner.type("showers", "0");
+  await planner.type("unvented_kerosene", "2");
+  await planner.damp.getByText(/2\.3\skg of water a day/).waitFor();
+  await planner.host.getByTestId("cautions").getByText("A flame without a flue").waitFor();
+  await planner.type("damper_count", "3");
+  const exhaust = planner.damp.getByTestId("fan-table").locator("tr").filter({ hasText: "On the exhaust" }).locator("td").first();
+  const narrow = await exhaust.textContent();
+  await planner.type("exhaust_diameter", "300");
+  await exhaust.filter({ hasNotText: narrow }).waitFor();
+  const [slow, fast] = [await exhaust.textContent(), narrow].map((text) => Number.parseFloat(text));
+  assert.ok(slow < fast, `${slow} m/s through the wider one, ${fast} m/s before`);
+}, (visit) => visit.wasQuiet());
+
+planning("the picture of why it drips says in words what it shows", screens.phone, async (planner) => {
+  const figure = planner.host.getByTestId("moist-air");
+  await figure.scrollIntoViewIfNeeded();
+  await figure.getByText(/Outdoor air of −33\s°C brings 0\.14\sg\/kg of water.*the rest lands there\./).first().waitFor();
+  assert.match(await figure.locator("desc").textContent(), /the rest lands there/);
+  await planner.choose("room_use", "store");
+  await figure.getByText(/nothing lands there\./).first().waitFor();
+}, (visit) => visit.wasQuiet());

@@ -58,10 +58,19 @@ proptest! {
             damp.cold_spots.could_take.value(),
             damp.outlook.holds_up_to.map_or(0.0, Temperature::as_celsius),
         ];
-        figures.extend(damp.build_ups.iter().map(|build_up| build_up.peak().value()));
+        for build_up in &damp.build_ups {
+            figures.push(build_up.peak().value());
+            figures.push(build_up.equivalent_air_thickness.value());
+            // Something gathers exactly where there is a month that most does.
+            prop_assert_eq!(build_up.wettest.is_some(), build_up.year.peak().is_some());
+            if let Some(wettest) = &build_up.wettest {
+                prop_assert!(wettest.gained <= build_up.peak() * (1.0 + 1e-12));
+                prop_assert!(wettest.indoor_vapour > wettest.steel_saturation);
+            }
+        }
         if let Some(run) = damp.fan.run() {
-            for point in [Some(&run.clean), Some(&run.dirty), run.intake_stuck.as_ref()] {
-                let Some(point) = point else { continue };
+            let stuck = [run.intake_stuck.as_ref(), run.exhaust_stuck.as_ref()];
+            for point in [&run.clean, &run.dirty].into_iter().chain(stuck.into_iter().flatten()) {
                 figures.push(point.exhausted().value());
                 figures.push(point.pull_on_door.value());
                 prop_assert!(point.exhausted() > VolumeFlow::ZERO);
@@ -99,6 +108,18 @@ proptest! {
             if let Some(stuck) = &run.intake_stuck {
                 prop_assert!(stuck.exhausted() <= run.clean.exhausted() + slack);
                 prop_assert!(stuck.suction() >= run.clean.suction());
+            }
+            if let Some(stuck) = &run.exhaust_stuck {
+                prop_assert!(stuck.exhausted() <= run.clean.exhausted() + slack);
+                prop_assert!(stuck.suction() <= run.clean.suction() + Pressure::new(1e-6));
+            }
+            for field in [Field::DamperDiameter, Field::ExhaustDiameter] {
+                let mut design = checked.design().clone();
+                design.set(field, Some(field.range().maximum));
+                let Ok(wider) = design.check() else { continue };
+                let wider = damp_with(&wider, factors);
+                let flow = wider.fan.run().map(|run| run.clean.exhausted());
+                prop_assert!(flow.is_some_and(|flow| flow + slack >= run.clean.exhausted()));
             }
         }
     }

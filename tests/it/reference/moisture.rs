@@ -244,6 +244,17 @@ fn uses_add_up_their_sources() {
     close_to("their mean over the day", mean, 100.0 * 8.0 / 24.0, Tolerance::absolute(1e-9));
     assert!(usual(RoomUse::Store).is_empty());
 
+    // Two showers at half a US pint each and a litre of kerosene (0.81 kg) at 0.95 kg a litre.
+    let wet = Design {
+        person_count: 0.0,
+        showers: 2.0,
+        unvented_kerosene: Mass::new(0.81),
+        ..Design::default()
+    };
+    let a_day = in_the_mean_of_a_day(&loads(&wet).unwrap()).typical * Time::days(1.0);
+    let by_hand = 2.0 * 0.5 * 0.473_176 + 0.95;
+    close_to("showers and kerosene, kg a day", a_day.value(), by_hand, Tolerance::relative(1e-6));
+
     // A load that dries in twelve hours gives as much in the day as one that dries in two.
     let load = |hours| {
         let load = MoistureLoad::new(MoistureSource::LaundryLoad, 1.0, Time::hours(hours));

@@ -76,6 +76,39 @@ fn moist_air_agrees_with_two_libraries() {
     }
 }
 
+/// What real air at saturation holds beyond ideal gases, by A. L. Buck, New equations for computing
+/// vapor pressure and enhancement factor, Journal of Applied Meteorology 20, 1981 (coefficients
+/// from memory), p in hPa: 1.0007 + 3.46e-6·p over water, 1.0003 + 4.18e-6·p over ice.
+fn enhancement(temperature: Temperature, hectopascals: f64) -> f64 {
+    if temperature < Temperature::celsius(0.0) {
+        1.0003 + 4.18e-6 * hectopascals
+    } else {
+        1.0007 + 3.46e-6 * hectopascals
+    }
+}
+
+/// All that parts our humidity ratio from that of real air is the enhancement factor: with it in
+/// hand the two agree to 0.1 %.
+///
+/// The product goes without: its states are ideal gases as in ISO 13788 and the ASHRAE equations
+/// (PsychroLib meets them to 1e-6), and in every answer it stands on both sides of a difference,
+/// where half a per cent of a flow is far below what is known of any moisture source.
+#[test]
+fn real_air_differs_by_the_enhancement_factor_and_nothing_else() {
+    let table = Table::read(include_str!("../../reference/psychro/moist_air_grid.tsv"));
+    for row in table.rows() {
+        let temperature = celsius(&row, "temperature_c");
+        let humidity = RelativeHumidity::new(row.number("relative_humidity"));
+        let air =
+            MoistAir::from_relative_humidity(temperature, humidity, STANDARD_PRESSURE).unwrap();
+        let more = air.vapour_pressure() * enhancement(temperature, 1013.25);
+        let ratio = humidity_ratio(more, STANDARD_PRESSURE).unwrap().value();
+        let real = row.number("real_humidity_ratio");
+        let name = format!("humidity ratio at {row}");
+        close_to(&name, ratio, real, Tolerance::relative(0.001));
+    }
+}
+
 #[test]
 fn wet_bulb_and_humidity_ratio_are_the_worked_states() {
     let table = Table::read(include_str!("../../reference/psychro/wet_bulb_states.tsv"));

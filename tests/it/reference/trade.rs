@@ -1,6 +1,10 @@
 //! What the trade takes for granted. Common practice, no source, unless said otherwise.
 
+use inchwise_core::caution::{Caution, cautions};
 use inchwise_core::design::{Design, EndWallTreatment, Surface};
+use inchwise_core::detail::{DetailMemory, Effort};
+use inchwise_core::envelope::{Opening, Place};
+use inchwise_core::evaluate::evaluate_with;
 use inchwise_core::freight_box::BoxSize;
 use inchwise_core::room::Room;
 use inchwise_core::units::Length;
@@ -137,4 +141,25 @@ fn the_worked_clear_size_is_met_to_the_millimetre() {
     let clear = room(&design).clear;
     let size = [clear.length, clear.width, clear.height].map(|length| length.as_mm().round());
     assert_eq!(size, [5696.0, 2150.0, 2278.0]);
+}
+
+/// A steel frame welded into the skin is packed over its face and back along the reveal: bare it frosts
+/// before a window pane does, and every bit of packing warms it. Common practice, no source.
+#[test]
+fn a_packed_opening_frame_is_warmer_than_a_bare_one() {
+    let at = |millimetres: f64| {
+        let design = Design { opening_frame_foam: Length::mm(millimetres), ..Design::default() };
+        let checked = design.check().expect("a lawful design");
+        let evaluation = evaluate_with(&checked, &mut DetailMemory::default(), Effort::Sections);
+        let is_warned = cautions(&checked, &evaluation.room).contains(&Caution::BareOpeningFrames);
+        assert_eq!(is_warned, millimetres == 0.0);
+        let window = Place::OpeningFrame(Opening::Window);
+        let placed = evaluation.details.iter().find(|placed| placed.place == window);
+        let field = placed.and_then(|placed| placed.field()).expect("a section that solves");
+        field.temperature_factor.value()
+    };
+    let factors = [0.0, 10.0, 25.0, 40.0].map(at);
+    assert!(factors.is_sorted_by(|colder, warmer| colder < warmer), "{factors:?}");
+    // The pane itself, of U 1.8, has 1 − 0.13·1.8.
+    assert!(factors[0] < 0.5 && factors[3] < 1.0 - 0.13 * 1.8, "{factors:?}");
 }

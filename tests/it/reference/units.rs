@@ -10,6 +10,15 @@ fn converted(conversion: &str, given: f64) -> f64 {
     match conversion {
         "inches to metres" => Length::inches(given).value(),
         "metres to feet" => Length::new(given).as_feet(),
+        "feet to metres" => Length::feet(given).value(),
+        "inches of mercury to pascals" => Pressure::inches_of_mercury(given).value(),
+        "pascals to inches of mercury" => Pressure::new(given).as_inches_of_mercury(),
+        "btu per square foot to joules per square metre" => {
+            Irradiation::btu_per_square_foot(given).value()
+        }
+        "kilowatt hours per square metre to btu per square foot" => {
+            Irradiation::kilowatt_hours(given).as_btu_per_square_foot()
+        }
         "square metres to square feet" => Area::new(given).as_square_feet(),
         "cubic metres to cubic feet" => Volume::new(given).as_cubic_feet(),
         "cubic metres to board feet" => Volume::new(given).as_board_feet(),

@@ -12,6 +12,7 @@
 #[macro_use]
 extern crate inchwise_tests;
 
+mod climate;
 mod message;
 mod pack;
 mod pack_picture;
@@ -19,6 +20,7 @@ mod solver;
 mod year;
 mod year_job;
 
+pub use climate::pack_climate;
 pub use message::*;
 pub use pack::*;
 pub use pack_picture::*;

@@ -1,8 +1,8 @@
 //! The worker's side: what is asked, solved piece by piece.
 //!
 //! A piece is never longer than one field, so that a newer request waits for no longer than that.
-//! The place that is looked at comes first: its pictures, then its figures. A year is run with the
-//! fields there are, and again once all are solved.
+//! A year comes first, which is far shorter than a field: it is run with the fields there are, and
+//! again once all are solved. Then the place that is looked at: its pictures, then its figures.
 
 use inchwise_core::conduction::ConductionError;
 use inchwise_core::design::{CheckedDesign, EndWallTreatment};
@@ -115,10 +115,10 @@ impl Solver {
         }
     }
 
-    /// Takes a year in place of the one before: a design, choices about use and a place, each packed. One of
-    /// which anything does not pass its check is not run.
-    pub fn take_year(&mut self, request: u32, design: &[f64], choices: &[f64], place: &[f64]) {
-        let year = YearJob::of(request, design, choices, place);
+    /// Takes a year in place of the one before: a design, choices about use and a climate, each
+    /// packed. One of which anything does not pass its check is not run.
+    pub fn take_year(&mut self, request: u32, design: &[f64], choices: &[f64], climate: &[f64]) {
+        let year = YearJob::of(request, design, choices, climate);
         self.year = year.map(|year| (year, Progress::Fresh));
     }
 
@@ -133,11 +133,11 @@ impl Solver {
     /// Works on for one piece and says what came of it, which may be nothing yet; `None` once all
     /// is done.
     pub fn step(&mut self) -> Option<Vec<f64>> {
-        if let Some(pictures) = self.pictures() {
-            return Some(pack_pictures(&pictures));
-        }
         if let Some(year) = self.run_year(Progress::Fresh) {
             return Some(year);
+        }
+        if let Some(pictures) = self.pictures() {
+            return Some(pack_pictures(&pictures));
         }
         let fields_are_solved =
             self.job.as_ref().is_none_or(|job| job.next_place == job.order.len());

@@ -1,9 +1,8 @@
 //! A year as plain numbers: what is asked of the worker, and what it answers.
 
-use inchwise_core::climate::{ClimateQuantity, DAYS_IN_YEAR, MonthMeans, NotReached, Place};
+use inchwise_core::climate::{ClimateQuantity, DAYS_IN_YEAR, NotReached};
 use inchwise_core::units::{
-    Angle, Energy, Irradiation, Length, Mass, Power, Pressure, SurfaceMoisture, Temperature,
-    TemperatureDifference, Time,
+    Energy, Mass, Power, SurfaceMoisture, Temperature, TemperatureDifference, Time,
 };
 use inchwise_core::year::{
     EnergyByPurpose, HeaterCheck, HeaterKind, Period, PriceDate, Summer, SummerCase, SupplyCheck,
@@ -49,43 +48,6 @@ pub fn unpack_choices(numbers: &[f64]) -> Option<YearChoices> {
     Some(choices)
 }
 
-/// A place as numbers: the four of the whole, then four of each month.
-pub fn pack_place(place: &Place) -> Vec<f64> {
-    let mut numbers = vec![
-        place.elevation.value(),
-        place.latitude.value(),
-        place.winter_design.as_celsius(),
-        place.summer_design.as_celsius(),
-    ];
-    for month in &place.months {
-        numbers.extend([
-            month.temperature.as_celsius(),
-            month.daily_range.value(),
-            month.vapour_pressure.value(),
-            month.daily_global_irradiation.value(),
-        ]);
-    }
-    numbers
-}
-
-/// The place that was packed; `None` if these are not the numbers of one.
-pub fn unpack_place(numbers: &[f64]) -> Option<Place> {
-    let (&[elevation, latitude, winter, summer], months) = numbers.split_first_chunk::<4>()?;
-    let months: &[[f64; 4]; 12] = months.as_chunks::<4>().0.try_into().ok()?;
-    Some(Place {
-        elevation: Length::new(elevation),
-        latitude: Angle::new(latitude),
-        winter_design: Temperature::celsius(winter),
-        summer_design: Temperature::celsius(summer),
-        months: months.map(|[temperature, range, vapour, sun]| MonthMeans {
-            temperature: Temperature::celsius(temperature),
-            daily_range: TemperatureDifference::new(range),
-            vapour_pressure: Pressure::new(vapour),
-            daily_global_irradiation: Irradiation::new(sun),
-        }),
-    })
-}
-
 /// One day of a year: heat, and hours of each state.
 #[derive(Clone, Copy, Debug, Default, PartialEq)]
 pub struct YearDay {
@@ -128,9 +90,16 @@ pub struct YearAnswer {
     pub heater: HeaterCheck,
     /// Whether the supply carries it.
     pub supply: SupplyCheck,
+    /// Heating degree days of the hours to each of [`DEGREE_DAY_BASES`], K·d.
+    pub degree_days: [f64; 2],
     /// What of the place its hours do not have.
     pub not_reached: Vec<NotReached>,
 }
+
+/// What heating degree days are counted to: 18 °C in metric and 65 °F in imperial units (common
+/// practice, no source).
+pub const DEGREE_DAY_BASES: [Temperature; 2] =
+    [Temperature::celsius(18.0), Temperature::fahrenheit(65.0)];
 
 /// How near the set-point the room counts as warmed up, K.
 pub const WARM_ENOUGH: TemperatureDifference = TemperatureDifference::new(3.0);
@@ -204,7 +173,7 @@ fn unpack_not_reached(&[quantity, month, asked, reached]: &[f64; 4]) -> Option<N
 }
 
 /// Numbers in front of the periods.
-const IN_HEAD: usize = 23;
+const IN_HEAD: usize = 25;
 
 impl YearAnswer {
     /// As numbers: what there is one of, then thirteen periods, then the days, then
@@ -229,6 +198,7 @@ impl YearAnswer {
         let summer = &self.summer;
         let cases = [&summer.as_chosen, &summer.without_fan, &summer.light_paint, &summer.shaded];
         numbers.extend(cases.into_iter().flat_map(case));
+        numbers.extend(self.degree_days);
         numbers.extend(self.months.iter().chain([&self.year]).flat_map(pack_period));
         for day in &self.days {
             numbers.extend([day.heat.value(), day.frost, day.drip, day.too_warm, day.too_cold]);
@@ -294,6 +264,7 @@ impl YearAnswer {
                 light_paint: case(19),
                 shaded: case(21),
             },
+            degree_days: [head[23], head[24]],
             not_reached: not_reached?,
         })
     }
@@ -302,10 +273,9 @@ impl YearAnswer {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use inchwise_core::climate::varnholm_flats;
 
     #[test]
-    fn choices_and_places_come_back_bit_for_bit() {
+    fn choices_come_back_bit_for_bit() {
         let choices = YearChoices {
             heater: HeaterKind::VentedDiesel,
             currency: *b"XTS",
@@ -315,8 +285,5 @@ mod tests {
         };
         assert_eq!(unpack_choices(&pack_choices(&choices)), Some(choices.clone()));
         assert_eq!(unpack_choices(&pack_choices(&choices)[1..]), None);
-        let place = varnholm_flats();
-        assert_eq!(unpack_place(&pack_place(&place)), Some(place.clone()));
-        assert_eq!(unpack_place(&pack_place(&place)[1..]), None);
     }
 }

@@ -1,6 +1,6 @@
 //! The worker's side of a year: the hours of a place kept for many designs, and one run for each.
 
-use inchwise_core::climate::{CheckedPlace, HOURS_IN_YEAR, SEED, Spread, not_reached, reconstruct};
+use inchwise_core::climate::{HOURS_IN_YEAR, NotReached, heating_degree_days};
 use inchwise_core::design::CheckedDesign;
 use inchwise_core::detail::{DetailMemory, Effort};
 use inchwise_core::evaluate::{Evaluation, evaluate_with};
@@ -11,33 +11,50 @@ use inchwise_core::year::{
     Surroundings, YearModel, YearModelError, YearOutcome, run_year,
 };
 
+use crate::climate::{weather_of, winter_of};
 use crate::pack::unpack_design;
-use crate::year::{WARM_ENOUGH, YearAnswer, YearDay, unpack_choices, unpack_place};
+use crate::year::{DEGREE_DAY_BASES, WARM_ENOUGH, YearAnswer, YearDay, unpack_choices};
 
 /// A year that was asked for.
 pub(crate) struct YearJob {
     pub(crate) request: u32,
     pub(crate) checked: CheckedDesign,
     choices: CheckedYearChoices,
-    place: CheckedPlace,
+    climate: Vec<f64>,
+    winter: Temperature,
 }
 
 impl YearJob {
     /// From numbers; `None` if anything of it does not pass its check.
-    pub(crate) fn of(request: u32, design: &[f64], choices: &[f64], place: &[f64]) -> Option<Self> {
+    pub(crate) fn of(
+        request: u32,
+        design: &[f64],
+        choices: &[f64],
+        climate: &[f64],
+    ) -> Option<Self> {
         let checked = unpack_design(design)?.check().ok()?;
         let set_point = checked.design().indoor_temperature;
         let choices = unpack_choices(choices)?.check(set_point).ok()?;
-        let place = unpack_place(place)?.check().ok()?;
-        Some(Self { request, checked, choices, place })
+        let winter = winter_of(climate)?;
+        Some(Self { request, checked, choices, climate: climate.to_vec(), winter })
     }
+}
+
+/// The hours of a climate.
+struct Hours {
+    /// The climate by its numbers.
+    climate: Vec<f64>,
+    /// Its hours about the box.
+    surroundings: Surroundings,
+    degree_days: [f64; 2],
+    /// What of the place they do not have.
+    not_reached: Vec<NotReached>,
 }
 
 /// Runs years, and keeps what the next one can use.
 #[derive(Default)]
 pub(crate) struct Years {
-    /// The place, and its hours about the box.
-    surroundings: Option<(CheckedPlace, Surroundings)>,
+    hours: Option<Hours>,
     /// The last evaluation with every field in it.
     complete: Option<Evaluation>,
 }
@@ -58,22 +75,26 @@ impl Years {
             evaluation.heat_loss = evaluation.heat_loss.with_waiting_from(&earlier.heat_loss);
             evaluation.cold_spots = with_waiting_from(&evaluation.cold_spots, &earlier.cold_spots);
         }
-        let surroundings = self.surroundings(job)?;
-        answer(&evaluation, surroundings, job).ok()
+        let hours = self.hours(job)?;
+        answer(&evaluation, hours, job).ok()
     }
 
-    fn surroundings(&mut self, job: &YearJob) -> Option<&Surroundings> {
+    /// The hours of a year's climate; none for one that does not pass its check.
+    fn hours(&mut self, job: &YearJob) -> Option<&Hours> {
         let faces = job.choices.choices().front_faces;
-        let known = self.surroundings.take().filter(|(place, _)| *place == job.place);
-        let surroundings = match known {
-            Some((_, known)) if known.front_faces() == faces => known,
-            Some((_, known)) => known.turned(faces),
+        let known = self.hours.take().filter(|known| known.climate == job.climate);
+        let hours = match known {
+            Some(known) if known.surroundings.front_faces() == faces => known,
+            Some(known) => Hours { surroundings: known.surroundings.turned(faces), ..known },
             None => {
-                let weather = reconstruct(&job.place, Spread::DesignTemperatures, SEED);
-                Surroundings::new(weather, faces).ok()?
+                let (weather, not_reached) = weather_of(&job.climate)?;
+                let degree_days = DEGREE_DAY_BASES.map(|base| heating_degree_days(&weather, base));
+                let surroundings = Surroundings::new(weather, faces).ok()?;
+                let climate = job.climate.clone();
+                Hours { climate, surroundings, degree_days, not_reached }
             }
         };
-        Some(&self.surroundings.insert((job.place.clone(), surroundings)).1)
+        Some(self.hours.insert(hours))
     }
 }
 
@@ -94,14 +115,14 @@ fn with_waiting_from(now: &ColdSpots, earlier: &ColdSpots) -> ColdSpots {
 
 fn answer(
     evaluation: &Evaluation,
-    surroundings: &Surroundings,
+    hours: &Hours,
     job: &YearJob,
 ) -> Result<YearAnswer, YearModelError> {
-    let checked = &job.choices;
+    let (checked, surroundings) = (&job.choices, &hours.surroundings);
     let model = YearModel::new(evaluation, surroundings, checked)?;
     let outcome = run_year(&model);
     let choices = checked.choices();
-    let winter = job.place.place().winter_design;
+    let winter = job.winter;
     let design = evaluation.checked.design();
     let set_point = design.indoor_temperature;
     let load = evaluation.heat_loss.design_load;
@@ -122,9 +143,10 @@ fn answer(
         warm_up: [warmed(RoomPart::Air), warmed(RoomPart::Surfaces)],
         heater: HeaterCheck::of(choices, load, design.outdoor_temperature),
         supply: SupplyCheck::of(choices, design.outdoor_temperature),
+        degree_days: hours.degree_days,
         months: outcome.months.to_vec(),
         year: outcome.year,
-        not_reached: not_reached(&job.place, surroundings.weather()),
+        not_reached: hours.not_reached.clone(),
     })
 }
 

@@ -4,15 +4,14 @@ use inchwise_core::design::EndWallTreatment;
 use inchwise_core::tradeoff::WallDepthPoint;
 use inchwise_core::units::{Length, METRES_PER_INCH};
 
-use super::geometry::{ChartPlane, Curve, Pen, Point, curves, frame_face};
-use super::paper::{Drawing, Label, Picture, figure};
+use super::geometry::{ChartPlane, Curve, Pen, Point, Rect, curves, frame_face};
+use super::paper::{Label, Picture, figure};
+use super::plot::{Plotted, grid, ring};
 use crate::dom::{El, el};
 use crate::measure::{Notation, UnitSystem, decimal};
 use crate::reactive::keep_up;
 use crate::state::State;
 use crate::text::Language;
-
-const NAME: &str = "chart";
 
 /// Everything the chart shows at once.
 #[derive(Clone, PartialEq)]
@@ -25,7 +24,9 @@ struct Chart {
     finished: bool,
 }
 
-impl Chart {
+impl Plotted for Chart {
+    const NAME: &'static str = "chart";
+
     fn of(state: State) -> Self {
         let (treatment, frame, present) = state.look(|outcome| {
             let design = outcome.good.checked.design();
@@ -47,6 +48,102 @@ impl Chart {
         })
     }
 
+    fn paper(&self) -> Rect {
+        self.plane.plane.paper
+    }
+
+    fn told(&self, notation: Notation) -> String {
+        let words = notation.language.drawing();
+        let points = self.own().filter(|_| self.finished).map(|curve| &curve.points[..]);
+        let Some([first, .., last]) = points else { return words.working_out.to_owned() };
+        words.chart_told.with(&[
+            &notation.length(first.depth),
+            &notation.volume(first.lost_volume),
+            &notation.load(first.design_load),
+            &notation.length(last.depth),
+            &notation.volume(last.lost_volume),
+            &notation.load(last.design_load),
+            &notation.length(self.frame),
+        ])
+    }
+
+    fn labels(&self, notation: Notation) -> Vec<Label> {
+        let words = notation.language.drawing();
+        let plane = &self.plane.plane;
+        let plot = &plane.plot;
+        let number = |value: f64| decimal(value, 0, notation.language);
+        let mut labels = Vec::new();
+        // Ticks stand at round figures once there are curves to hold them.
+        let told = !self.curves.is_empty();
+        for tick in plane.across.ticks().into_iter().filter(|_| told) {
+            labels.push(Label::new(
+                plane.at(tick, plane.up.low).x,
+                plot.bottom + 24.0,
+                "tick",
+                number(tick),
+            ));
+        }
+        for tick in plane.up.ticks().into_iter().filter(|_| told) {
+            let y = plane.at(plane.across.low, tick).y;
+            labels.push(Label::new(plot.left - 10.0, y, "before tick", number(tick)));
+        }
+        let [lost, load] = axis_units(notation);
+        labels.push(Label::new(
+            plot.right,
+            plot.bottom + 66.0,
+            "before small",
+            words.room_lost.with(&[lost]),
+        ));
+        labels.push(Label::new(
+            plot.left,
+            plot.top - 26.0,
+            "after small",
+            words.heating_load.with(&[load]),
+        ));
+        if !self.finished {
+            let centre = plot.centre();
+            labels.push(Label::new(centre.x, centre.y, "waiting", words.working_out));
+        }
+        depth_labels(self, notation, &mut labels);
+        if let Some([_, note]) = kink_leader(self) {
+            let text = words.kink.with(&[&notation.length(self.frame)]);
+            labels.push(Label::new(note.x + 6.0, note.y - 30.0, "after kink", text));
+        }
+        for (curve, [_, _, name]) in treatment_leaders(self) {
+            let class = if is_own(self, curve) { "after own" } else { "after" };
+            labels.push(Label::new(name.x + 6.0, name.y, class, named(curve, notation)));
+        }
+        if let Some(present) = &self.present {
+            let mark = self.plane.place(present);
+            // The curves come from above on the left and go on below on the right.
+            let (x, y, class) = if mark.x < plot.left + 0.7 * plot.width() {
+                (mark.x + 16.0, mark.y - 26.0, "after this-design")
+            } else {
+                ((mark.x + 100.0).min(plane.paper.right), mark.y + 46.0, "before this-design")
+            };
+            labels.push(Label::new(x, y, class, words.this_design));
+        }
+        labels
+    }
+
+    fn picture() -> Picture<Self> {
+        let mut picture = Picture::new();
+        picture
+            .path("grid", |chart: &Self| grid(&chart.plane.plane))
+            .path("curve", |chart| lines(chart, false))
+            .path("curve own", |chart| lines(chart, true))
+            .path("curve-dot", dots)
+            .path("fine", leaders)
+            .path("present", |chart| {
+                chart
+                    .present
+                    .map_or(String::new(), |present| ring(chart.plane.place(&present), 11.0))
+            });
+        picture
+    }
+}
+
+impl Chart {
     /// The curve the present design lies on.
     fn own(&self) -> Option<&Curve> {
         self.curves.iter().find(|curve| curve.treatments.contains(&self.treatment))
@@ -61,16 +158,6 @@ fn finished(state: State) -> bool {
 /// The chart, its axes named, and under it the same as a table.
 pub fn depth_chart(state: State, language: Language) -> El {
     let words = language.drawing();
-    let drawing = Drawing {
-        name: NAME,
-        title: words.chart,
-        shape: Box::new(move || Chart::of(state)),
-        paper: |chart| chart.plane.paper,
-        told,
-        labels,
-        picture: picture(),
-        grips: Vec::new(),
-    };
     let table_holder = el("div");
     let held = table_holder.clone();
     let mut last = None;
@@ -84,25 +171,10 @@ pub fn depth_chart(state: State, language: Language) -> El {
         }
     }));
     let details = el("details").child(&el("summary").text(words.as_table)).child(&table_holder);
-    figure(NAME, words.chart, &[drawing.drawn(state), details])
+    figure(Chart::NAME, words.chart, &[Chart::drawn(state, words.chart), details])
         .class_with("working", move || !finished(state))
         // While fields are still being solved the mark is that of an earlier design.
         .class_with("refining", move || state.look(|outcome| outcome.is_refining()))
-}
-
-fn told(chart: &Chart, notation: Notation) -> String {
-    let words = notation.language.drawing();
-    let points = chart.own().filter(|_| chart.finished).map(|curve| &curve.points[..]);
-    let Some([first, .., last]) = points else { return words.working_out.to_owned() };
-    words.chart_told.with(&[
-        &notation.length(first.depth),
-        &notation.volume(first.lost_volume),
-        &notation.load(first.design_load),
-        &notation.length(last.depth),
-        &notation.volume(last.lost_volume),
-        &notation.load(last.design_load),
-        &notation.length(chart.frame),
-    ])
 }
 
 /// The names of the treatments that share a curve.
@@ -119,60 +191,6 @@ fn is_round(depth: Length, units: UnitSystem) -> bool {
         UnitSystem::Imperial => depth.value() / METRES_PER_INCH,
     };
     (steps - steps.round()).abs() < 1e-6
-}
-
-fn labels(chart: &Chart, notation: Notation) -> Vec<Label> {
-    let words = notation.language.drawing();
-    let plane = &chart.plane;
-    let plot = &plane.plot;
-    let number = |value: f64| decimal(value, 0, notation.language);
-    let mut labels = Vec::new();
-    // Ticks stand at round figures once there are curves to hold them.
-    let told = !chart.curves.is_empty();
-    for tick in plane.lost.ticks().into_iter().filter(|_| told) {
-        labels.push(Label::new(plane.lost_at(tick), plot.bottom + 24.0, "tick", number(tick)));
-    }
-    for tick in plane.load.ticks().into_iter().filter(|_| told) {
-        let y = plane.load_at(tick);
-        labels.push(Label::new(plot.left - 10.0, y, "before tick", number(tick)));
-    }
-    let [lost, load] = axis_units(notation);
-    labels.push(Label::new(
-        plot.right,
-        plot.bottom + 66.0,
-        "before small",
-        words.room_lost.with(&[lost]),
-    ));
-    labels.push(Label::new(
-        plot.left,
-        plot.top - 26.0,
-        "after small",
-        words.heating_load.with(&[load]),
-    ));
-    if !chart.finished {
-        let centre = plot.centre();
-        labels.push(Label::new(centre.x, centre.y, "waiting", words.working_out));
-    }
-    depth_labels(chart, notation, &mut labels);
-    if let Some([_, note]) = kink_leader(chart) {
-        let text = words.kink.with(&[&notation.length(chart.frame)]);
-        labels.push(Label::new(note.x + 6.0, note.y - 30.0, "after kink", text));
-    }
-    for (curve, [_, _, name]) in treatment_leaders(chart) {
-        let class = if is_own(chart, curve) { "after own" } else { "after" };
-        labels.push(Label::new(name.x + 6.0, name.y, class, named(curve, notation)));
-    }
-    if let Some(present) = &chart.present {
-        let mark = plane.place(present);
-        // The curves come from above on the left and go on below on the right.
-        let (x, y, class) = if mark.x < plot.left + 0.7 * plot.width() {
-            (mark.x + 16.0, mark.y - 26.0, "after this-design")
-        } else {
-            ((mark.x + 100.0).min(plane.paper.right), mark.y + 46.0, "before this-design")
-        };
-        labels.push(Label::new(x, y, class, words.this_design));
-    }
-    labels
 }
 
 /// The units along the axes: room lost, heating load.
@@ -212,7 +230,7 @@ fn kink_leader(chart: &Chart) -> Option<[Point; 2]> {
     let points = &chart.own()?.points;
     let kink = points.iter().find(|point| point.depth == chart.frame)?;
     let place = chart.plane.place(kink);
-    Some([place, Point::new(place.x, chart.plane.plot.bottom - 40.0)])
+    Some([place, Point::new(place.x, chart.plane.plane.plot.bottom - 40.0)])
 }
 
 /// From the thin end of each curve up and over to its name. The curve furthest left goes up
@@ -228,7 +246,7 @@ fn treatment_leaders(chart: &Chart) -> Vec<(&Curve, [Point; 3])> {
     let Some(&(_, last)) = tops.last() else { return Vec::new() };
     const ROW: f64 = 46.0;
     let names = last.x + 40.0;
-    let row = |index: usize| plane.plot.top + 26.0 + ROW * index as f64;
+    let row = |index: usize| plane.plane.plot.top + 26.0 + ROW * index as f64;
     tops.into_iter()
         .enumerate()
         .map(|(index, (curve, top))| {
@@ -236,21 +254,6 @@ fn treatment_leaders(chart: &Chart) -> Vec<(&Curve, [Point; 3])> {
             (curve, [top, Point::new(top.x, y), Point::new(names, y)])
         })
         .collect()
-}
-
-fn grid(chart: &Chart) -> String {
-    let plane = &chart.plane;
-    let plot = plane.plot;
-    let mut pen = Pen::new();
-    for tick in plane.load.ticks() {
-        let y = plane.load_at(tick);
-        pen = pen.between(plot.left, y, plot.right, y);
-    }
-    for tick in plane.lost.ticks() {
-        let x = plane.lost_at(tick);
-        pen = pen.between(x, plot.top, x, plot.bottom);
-    }
-    pen.done()
 }
 
 fn leaders(chart: &Chart) -> String {
@@ -280,29 +283,6 @@ fn dot(pen: Pen, at: Point) -> Pen {
 fn dots(chart: &Chart) -> String {
     let points = chart.own().map(|curve| &curve.points[..]).unwrap_or_default();
     points.iter().fold(Pen::new(), |pen, point| dot(pen, chart.plane.place(point))).done()
-}
-
-/// A ring round the present design's place.
-fn ring(chart: &Chart) -> String {
-    const RADIUS: f64 = 11.0;
-    let Some(present) = &chart.present else { return String::new() };
-    let at = chart.plane.place(present);
-    let half =
-        |pen: Pen, across: f64| pen.command('a', &[RADIUS, RADIUS, 0.0, 0.0, 1.0, across, 0.0]);
-    let pen = Pen::new().command('M', &[at.x - RADIUS, at.y]);
-    half(half(pen, 2.0 * RADIUS), -2.0 * RADIUS).done()
-}
-
-fn picture() -> Picture<Chart> {
-    let mut picture = Picture::new();
-    picture
-        .path("grid", grid)
-        .path("curve", |chart| lines(chart, false))
-        .path("curve own", |chart| lines(chart, true))
-        .path("curve-dot", dots)
-        .path("fine", leaders)
-        .path("present", ring);
-    picture
 }
 
 fn table(curves: &[Curve], finished: bool, frame: Length, notation: Notation) -> El {

@@ -5,14 +5,12 @@ use inchwise_core::units::{Pressure, VolumeFlow};
 use inchwise_core::ventilation::FAN_RATING_DENSITY;
 
 use super::geometry::{Axis, Pen, Plane, Point, Rect};
-use super::paper::{Drawing, Label, Picture, figure};
-use super::plot::{LINE, axis_labels, grid, legend, ring};
+use super::paper::{Label, Picture, figure};
+use super::plot::{LINE, Plotted, axis_labels, grid, legend, ring};
 use crate::dom::{El, el};
 use crate::measure::{FieldUnit, Notation, UnitSystem};
 use crate::state::State;
 use crate::text::Language;
-
-const NAME: &str = "fan";
 
 /// How many places a curve is drawn through.
 const PLACES: usize = 25;
@@ -37,7 +35,9 @@ fn pair(point: &FanPoint) -> Pair {
     (point.exhausted(), pressure.unwrap_or(Pressure::ZERO))
 }
 
-impl Chart {
+impl Plotted for Chart {
+    const NAME: &'static str = "fan";
+
     fn of(state: State) -> Self {
         let units = state.units.get();
         let nothing = |axis: Axis| Self {
@@ -56,6 +56,52 @@ impl Chart {
         })
     }
 
+    fn paper(&self) -> Rect {
+        self.plane.paper
+    }
+
+    fn told(&self, notation: Notation) -> String {
+        let words = notation.language.air_words();
+        let Some((flow, pressure)) = self.clean else { return words.no_fan_drawn.to_owned() };
+        words.fan_told.with(&[&notation.air_flow(flow), &notation.small_pressure(pressure)])
+    }
+
+    fn labels(&self, notation: Notation) -> Vec<Label> {
+        let words = notation.language.air_words();
+        let Some((flow, pressure)) = self.clean else { return Vec::new() };
+        let (across, up) = scales(notation.units);
+        let across = words.flow_axis.with(&[notation.unit_name(across)]);
+        let up = words.pressure_axis.with(&[notation.unit_name(up)]);
+        let mut labels = axis_labels(&self.plane, across, up, notation);
+        let at = self.at((flow, pressure));
+        let text = [notation.air_flow(flow), notation.small_pressure(pressure)].join(", ");
+        labels.push(Label::new(at.x + 20.0, at.y - 30.0, "after this-design", text));
+        labels
+    }
+
+    fn picture() -> Picture<Self> {
+        let mut picture = Picture::new();
+        picture
+            .path(
+                "grid",
+                |chart: &Chart| {
+                    if chart.clean.is_some() { grid(&chart.plane) } else { String::new() }
+                },
+            )
+            .path("openings-line", |chart| chart.line(&chart.openings))
+            .path("fan-line", |chart| {
+                let points: Vec<Point> = chart.fan.iter().map(|&pair| chart.at(pair)).collect();
+                Pen::new().line(&points).done()
+            })
+            .path("other", others)
+            .path("present", |chart| {
+                chart.clean.map_or(String::new(), |pair| ring(chart.at(pair), 11.0))
+            });
+        picture
+    }
+}
+
+impl Chart {
     fn running(run: &FanRun, units: UnitSystem) -> Self {
         let fans = run.clean.point.exhausts.len() as f64;
         let last = run.curve.last_flow();
@@ -113,17 +159,7 @@ const RING: &str = "M15 8a7 7 0 0 1 14 0a7 7 0 0 1 -14 0";
 
 /// The chart and its legend; words alone while there are no dampers.
 pub fn fan_chart(state: State, language: Language) -> El {
-    let words = language.damp();
-    let drawing = Drawing {
-        name: NAME,
-        title: words.fan,
-        shape: Box::new(move || Chart::of(state)),
-        paper: |chart| chart.plane.paper,
-        told,
-        labels,
-        picture: picture(),
-        grips: Vec::new(),
-    };
+    let words = language.air_words();
     let legend = legend(&[
         ("fan-line", LINE, words.fan_curve),
         ("openings-line", LINE, words.system_curve),
@@ -132,29 +168,10 @@ pub fn fan_chart(state: State, language: Language) -> El {
         ("other", SQUARE, words.stuck),
     ]);
     let none = el("p").class("no-fan").text(words.no_fan_drawn);
-    figure(NAME, words.fan, &[none, drawing.drawn(state), legend])
+    figure(Chart::NAME, words.fan, &[none, Chart::drawn(state, words.fan), legend])
         .class_with("without-fan", move || {
             state.look(|outcome| outcome.good.checked.design().damper_count == 0.0)
         })
-}
-
-fn told(chart: &Chart, notation: Notation) -> String {
-    let words = notation.language.damp();
-    let Some((flow, pressure)) = chart.clean else { return words.no_fan_drawn.to_owned() };
-    words.fan_told.with(&[&notation.air_flow(flow), &notation.small_pressure(pressure)])
-}
-
-fn labels(chart: &Chart, notation: Notation) -> Vec<Label> {
-    let words = notation.language.damp();
-    let Some((flow, pressure)) = chart.clean else { return Vec::new() };
-    let (across, up) = scales(notation.units);
-    let across = words.flow_axis.with(&[notation.unit_name(across)]);
-    let up = words.pressure_axis.with(&[notation.unit_name(up)]);
-    let mut labels = axis_labels(&chart.plane, across, up, notation);
-    let at = chart.at((flow, pressure));
-    let text = [notation.air_flow(flow), notation.small_pressure(pressure)].join(", ");
-    labels.push(Label::new(at.x + 20.0, at.y - 30.0, "after this-design", text));
-    labels
 }
 
 /// A triangle and a square about their places.
@@ -174,25 +191,4 @@ fn others(chart: &Chart) -> String {
         pen = pen.rect(&Rect::new(at.x - HALF, at.y - HALF, at.x + HALF, at.y + HALF));
     }
     pen.done()
-}
-
-fn picture() -> Picture<Chart> {
-    let mut picture = Picture::new();
-    picture
-        .path(
-            "grid",
-            |chart: &Chart| {
-                if chart.clean.is_some() { grid(&chart.plane) } else { String::new() }
-            },
-        )
-        .path("openings-line", |chart| chart.line(&chart.openings))
-        .path("fan-line", |chart| {
-            let points: Vec<Point> = chart.fan.iter().map(|&pair| chart.at(pair)).collect();
-            Pen::new().line(&points).done()
-        })
-        .path("other", others)
-        .path("present", |chart| {
-            chart.clean.map_or(String::new(), |pair| ring(chart.at(pair), 11.0))
-        });
-    picture
 }

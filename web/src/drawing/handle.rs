@@ -129,7 +129,7 @@ pub fn handles(place: Place, wall_of_door: Surface, wall_of_window: Surface) -> 
                 (view.axis == Axis::Y).then(|| point(corner.side.foam, high))
             })]
         }
-        Place::DamperSleeve => {
+        Place::DamperSleeve | Place::ExhaustSleeve => {
             vec![handle(&[Field::SideWallFoam], Towards::Right, |detail, view| {
                 let Detail::Sleeve(sleeve) = detail else { return None };
                 (view.axis == Axis::X)

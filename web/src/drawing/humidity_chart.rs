@@ -3,16 +3,14 @@
 use inchwise_core::damp::HumidityPoint;
 use inchwise_core::units::{RelativeHumidity, Temperature};
 
-use super::geometry::{Axis, Pen, Plane, Point};
-use super::paper::{Drawing, Label, Picture, figure};
+use super::geometry::{Axis, Pen, Plane, Point, Rect};
+use super::paper::{Label, Picture, figure};
 use super::pattern::Patterns;
-use super::plot::{LINE, axis_labels, grid, legend, ring};
+use super::plot::{LINE, Plotted, axis_labels, degrees, grid, legend, ring};
 use crate::dom::El;
 use crate::measure::{Notation, UnitSystem};
 use crate::state::State;
 use crate::text::Language;
-
-const NAME: &str = "humidity";
 
 /// How many outdoor temperatures are looked at.
 const POINTS: usize = 16;
@@ -30,14 +28,9 @@ struct Chart {
     present: Option<(Temperature, RelativeHumidity)>,
 }
 
-fn shown(temperature: Temperature, units: UnitSystem) -> f64 {
-    match units {
-        UnitSystem::Metric => temperature.as_celsius(),
-        UnitSystem::Imperial => temperature.as_fahrenheit(),
-    }
-}
+impl Plotted for Chart {
+    const NAME: &'static str = "humidity";
 
-impl Chart {
     fn of(state: State) -> Self {
         let units = state.units.get();
         let (points, present) = state.look(|outcome| {
@@ -54,13 +47,77 @@ impl Chart {
             });
             found.map_or((Vec::new(), None), |(points, present)| (points, Some(present)))
         });
-        let across: Vec<f64> = points.iter().map(|point| shown(point.outdoor, units)).collect();
+        let across: Vec<f64> = points.iter().map(|point| degrees(point.outdoor, units)).collect();
         let plane = Plane::new(Axis::holding(&across, 7), Axis::holding(&[0.0, 100.0], 5));
         Self { plane, units, points, present }
     }
 
+    fn paper(&self) -> Rect {
+        self.plane.paper
+    }
+
+    fn told(&self, notation: Notation) -> String {
+        let words = notation.language;
+        let ends = self.points.first().zip(self.points.last());
+        let Some((cold, mild)) = ends else { return words.drawing().working_out.to_owned() };
+        let limit = |point: &HumidityPoint| {
+            let mould = point.weakest.map(|limit| notation.percent(limit.mould.value()));
+            mould.unwrap_or_default()
+        };
+        words.damp_pictures().curve_told.with(&[
+            &notation.temperature(cold.outdoor),
+            &limit(cold),
+            &notation.temperature(mild.outdoor),
+            &limit(mild),
+            &notation.percent(cold.with_fan.value()),
+        ])
+    }
+
+    fn labels(&self, notation: Notation) -> Vec<Label> {
+        let words = notation.language.damp_pictures();
+        let unit = match notation.units {
+            UnitSystem::Metric => "°C",
+            UnitSystem::Imperial => "°F",
+        };
+        let across = [unit, words.outdoors].join(" ");
+        let mut labels = axis_labels(&self.plane, across, words.humidity.to_owned(), notation);
+        if let Some((outdoor, humidity)) = self.present {
+            let at = self.at(outdoor, humidity);
+            // Beside the ring, on the side where the plot is.
+            let y = (at.y + 34.0).min(self.plane.plot.bottom - 20.0);
+            let text = notation.percent(humidity.value());
+            labels.push(Label::new(at.x + 18.0, y, "after this-design", text));
+        }
+        labels
+    }
+
+    fn picture() -> Picture<Self> {
+        let patterns = Patterns { name: Self::NAME, unit: 1.7 };
+        let mut picture = Picture::new();
+        picture.elements.push(patterns.defined());
+        picture
+            .painted("wet", &patterns.lost(), wet)
+            .path("grid", |chart: &Chart| grid(&chart.plane))
+            .path("limit next", |chart| {
+                drawn(&chart.line(|point| point.next.map(|limit| limit.mould)))
+            })
+            .path("limit drips", |chart| drawn(&chart.drip()))
+            .path("limit", |chart| {
+                drawn(&chart.line(|point| point.weakest.map(|limit| limit.mould)))
+            })
+            .path("own alone", |chart| drawn(&chart.line(|point| Some(point.left_alone))))
+            .path("own", |chart| drawn(&chart.line(|point| Some(point.with_fan))))
+            .path("present", |chart| {
+                let present = chart.present;
+                present.map_or(String::new(), |(t, humidity)| ring(chart.at(t, humidity), 11.0))
+            });
+        picture
+    }
+}
+
+impl Chart {
     fn at(&self, outdoor: Temperature, humidity: RelativeHumidity) -> Point {
-        self.plane.at(shown(outdoor, self.units), humidity.as_percent())
+        self.plane.at(degrees(outdoor, self.units), humidity.as_percent())
     }
 
     fn line(&self, of: fn(&HumidityPoint) -> Option<RelativeHumidity>) -> Vec<Point> {
@@ -90,17 +147,7 @@ fn wet(chart: &Chart) -> String {
 
 /// The chart and its legend.
 pub fn humidity_chart(state: State, language: Language) -> El {
-    let words = language.damp();
-    let drawing = Drawing {
-        name: NAME,
-        title: words.curve,
-        shape: Box::new(move || Chart::of(state)),
-        paper: |chart| chart.plane.paper,
-        told,
-        labels,
-        picture: picture(),
-        grips: Vec::new(),
-    };
+    let words = language.damp_pictures();
     let legend = legend(&[
         ("limit", LINE, words.mould_line),
         ("limit drips", LINE, words.drip_line),
@@ -108,60 +155,6 @@ pub fn humidity_chart(state: State, language: Language) -> El {
         ("own alone", LINE, words.alone_line),
         ("own", LINE, words.fan_line),
     ]);
-    figure(NAME, words.curve, &[drawing.drawn(state), legend])
+    figure(Chart::NAME, words.curve, &[Chart::drawn(state, words.curve), legend])
         .class_with("refining", move || state.look(|outcome| outcome.is_refining()))
-}
-
-fn told(chart: &Chart, notation: Notation) -> String {
-    let words = notation.language;
-    let ends = chart.points.first().zip(chart.points.last());
-    let Some((cold, mild)) = ends else { return words.drawing().working_out.to_owned() };
-    let limit = |point: &HumidityPoint| {
-        let mould = point.weakest.map(|limit| notation.percent(limit.mould.value()));
-        mould.unwrap_or_default()
-    };
-    words.damp().curve_told.with(&[
-        &notation.temperature(cold.outdoor),
-        &limit(cold),
-        &notation.temperature(mild.outdoor),
-        &limit(mild),
-        &notation.percent(cold.with_fan.value()),
-    ])
-}
-
-fn labels(chart: &Chart, notation: Notation) -> Vec<Label> {
-    let words = notation.language.damp();
-    let unit = match notation.units {
-        UnitSystem::Metric => "°C",
-        UnitSystem::Imperial => "°F",
-    };
-    let across = [unit, words.outdoors].join(" ");
-    let mut labels = axis_labels(&chart.plane, across, words.humidity.to_owned(), notation);
-    if let Some((outdoor, humidity)) = chart.present {
-        let at = chart.at(outdoor, humidity);
-        // Beside the ring, on the side where the plot is.
-        let y = (at.y + 34.0).min(chart.plane.plot.bottom - 20.0);
-        let text = notation.percent(humidity.value());
-        labels.push(Label::new(at.x + 18.0, y, "after this-design", text));
-    }
-    labels
-}
-
-fn picture() -> Picture<Chart> {
-    let patterns = Patterns { name: NAME, unit: 1.7 };
-    let mut picture = Picture::new();
-    picture.elements.push(patterns.defined());
-    picture
-        .painted("wet", &patterns.lost(), wet)
-        .path("grid", |chart: &Chart| grid(&chart.plane))
-        .path("limit next", |chart| drawn(&chart.line(|point| point.next.map(|limit| limit.mould))))
-        .path("limit drips", |chart| drawn(&chart.drip()))
-        .path("limit", |chart| drawn(&chart.line(|point| point.weakest.map(|limit| limit.mould))))
-        .path("own alone", |chart| drawn(&chart.line(|point| Some(point.left_alone))))
-        .path("own", |chart| drawn(&chart.line(|point| Some(point.with_fan))))
-        .path("present", |chart| {
-            let present = chart.present;
-            present.map_or(String::new(), |(t, humidity)| ring(chart.at(t, humidity), 11.0))
-        });
-    picture
 }

@@ -3,14 +3,13 @@
 use inchwise_core::units::MassFlow;
 
 use super::geometry::{Pen, Rect};
-use super::paper::{Drawing, Label, Picture, figure};
+use super::paper::{Label, Picture, figure};
 use super::pattern::Patterns;
+use super::plot::Plotted;
 use crate::dom::El;
 use crate::measure::Notation;
 use crate::state::State;
 use crate::text::Language;
-
-const NAME: &str = "balance";
 
 /// From one bar to the next, and the height of a bar.
 const ROW: f64 = 96.0;
@@ -27,7 +26,9 @@ struct Balance {
     anywhere: MassFlow,
 }
 
-impl Balance {
+impl Plotted for Balance {
+    const NAME: &'static str = "balance";
+
     fn of(state: State) -> Self {
         state.look(|outcome| {
             let Ok(damp) = outcome.good.damp() else { return Self::nothing() };
@@ -42,6 +43,70 @@ impl Balance {
         })
     }
 
+    fn paper(&self) -> Rect {
+        Rect::new(0.0, 0.0, WIDTH, ROW * 5.0)
+    }
+
+    fn told(&self, notation: Notation) -> String {
+        let words = notation.language.damp_pictures();
+        if self.given == MassFlow::ZERO {
+            return words.no_moisture.to_owned();
+        }
+        let written = |flow| notation.moisture_flow(flow);
+        words.balance_told.with(&[
+            &written(self.given),
+            &written(self.air),
+            &written(self.frost),
+            &written(self.water + self.anywhere),
+        ])
+    }
+
+    fn labels(&self, notation: Notation) -> Vec<Label> {
+        let words = notation.language.damp_pictures();
+        let flows = [self.given, self.air, self.frost, self.water, self.anywhere];
+        let names = [words.comes_in, words.by_air, words.as_frost, words.as_water, words.anywhere];
+        let rows = self.bars().into_iter().zip(flows).zip(names);
+        // What lands anywhere is rare: it is named where there is any.
+        let named =
+            rows.enumerate().filter(|(row, ((_, flow), _))| *row < 4 || *flow > MassFlow::ZERO);
+        named
+            .map(|(_, row)| row)
+            .map(|((bar, flow), name)| {
+                let mut label = Label::new(0.0, bar.top - 22.0, "after", format!(" {name}"));
+                label.figure = notation.moisture_flow(flow);
+                label
+            })
+            .collect()
+    }
+
+    fn picture() -> Picture<Self> {
+        let patterns = Patterns { name: Self::NAME, unit: 1.7 };
+        let mut picture = Picture::new();
+        picture.elements.push(patterns.defined());
+        picture
+            .path("given", |balance: &Balance| Pen::new().rect(&balance.bars()[0]).done())
+            .path("by-air", |balance| Pen::new().rect(&balance.bars()[1]).done())
+            .painted("landed frost", &patterns.foam(), |balance| {
+                Pen::new().rect(&balance.bars()[2]).done()
+            })
+            .painted("landed", &patterns.lost(), |balance| {
+                Pen::new().rects(&balance.bars()[3..]).done()
+            })
+            .path("fine", |balance| {
+                // From the end of each bar down to the start of the next.
+                let bars = balance.bars();
+                bars.windows(2)
+                    .skip(1)
+                    .fold(Pen::new(), |pen, pair| {
+                        pen.between(pair[0].right, pair[0].bottom, pair[0].right, pair[1].bottom)
+                    })
+                    .done()
+            });
+        picture
+    }
+}
+
+impl Balance {
     const fn nothing() -> Self {
         let zero = MassFlow::ZERO;
         Self { given: zero, air: zero, frost: zero, water: zero, anywhere: zero }
@@ -50,10 +115,6 @@ impl Balance {
     /// What is out, one after another.
     const fn outs(&self) -> [MassFlow; 4] {
         [self.air, self.frost, self.water, self.anywhere]
-    }
-
-    fn paper(&self) -> Rect {
-        Rect::new(0.0, 0.0, WIDTH, ROW * 5.0)
     }
 
     /// The whole that all widths are parts of.
@@ -83,74 +144,7 @@ impl Balance {
 
 /// The balance under its title.
 pub fn moisture_balance(state: State, language: Language) -> El {
-    let words = language.damp();
-    let drawing = Drawing {
-        name: NAME,
-        title: words.balance,
-        shape: Box::new(move || Balance::of(state)),
-        paper: Balance::paper,
-        told,
-        labels,
-        picture: picture(),
-        grips: Vec::new(),
-    };
-    figure(NAME, words.balance, &[drawing.drawn(state)])
+    let words = language.damp_pictures();
+    figure(Balance::NAME, words.balance, &[Balance::drawn(state, words.balance)])
         .class_with("refining", move || state.look(|outcome| outcome.is_refining()))
-}
-
-fn told(balance: &Balance, notation: Notation) -> String {
-    let words = notation.language.damp();
-    if balance.given == MassFlow::ZERO {
-        return words.no_moisture.to_owned();
-    }
-    let written = |flow| notation.moisture_flow(flow);
-    words.balance_told.with(&[
-        &written(balance.given),
-        &written(balance.air),
-        &written(balance.frost),
-        &written(balance.water + balance.anywhere),
-    ])
-}
-
-fn labels(balance: &Balance, notation: Notation) -> Vec<Label> {
-    let words = notation.language.damp();
-    let flows = [balance.given, balance.air, balance.frost, balance.water, balance.anywhere];
-    let names = [words.comes_in, words.by_air, words.as_frost, words.as_water, words.anywhere];
-    let rows = balance.bars().into_iter().zip(flows).zip(names);
-    // What lands anywhere is rare: it is named where there is any.
-    let named = rows.enumerate().filter(|(row, ((_, flow), _))| *row < 4 || *flow > MassFlow::ZERO);
-    named
-        .map(|(_, row)| row)
-        .map(|((bar, flow), name)| {
-            let mut label = Label::new(0.0, bar.top - 22.0, "after", format!(" {name}"));
-            label.figure = notation.moisture_flow(flow);
-            label
-        })
-        .collect()
-}
-
-fn picture() -> Picture<Balance> {
-    let patterns = Patterns { name: NAME, unit: 1.7 };
-    let mut picture = Picture::new();
-    picture.elements.push(patterns.defined());
-    picture
-        .path("given", |balance: &Balance| Pen::new().rect(&balance.bars()[0]).done())
-        .path("by-air", |balance| Pen::new().rect(&balance.bars()[1]).done())
-        .painted("landed frost", &patterns.foam(), |balance| {
-            Pen::new().rect(&balance.bars()[2]).done()
-        })
-        .painted("landed", &patterns.lost(), |balance| {
-            Pen::new().rects(&balance.bars()[3..]).done()
-        })
-        .path("fine", |balance| {
-            // From the end of each bar down to the start of the next.
-            let bars = balance.bars();
-            bars.windows(2)
-                .skip(1)
-                .fold(Pen::new(), |pen, pair| {
-                    pen.between(pair[0].right, pair[0].bottom, pair[0].right, pair[1].bottom)
-                })
-                .done()
-        });
-    picture
 }

@@ -1,9 +1,56 @@
 //! What every plain plot draws: its grid, its figures and its legend.
 
-use super::geometry::{Pen, Plane, Point};
-use super::paper::Label;
+use inchwise_core::units::Temperature;
+
+use super::geometry::{Pen, Plane, Point, Rect};
+use super::paper::{Drawing, Label, Picture};
 use crate::dom::{El, el, svg};
-use crate::measure::{Notation, decimal};
+use crate::measure::{Notation, UnitSystem, decimal};
+use crate::state::State;
+
+/// A chart: everything it shows at once, and how it is drawn and told.
+pub trait Plotted: Clone + PartialEq + 'static {
+    /// Names it in classes, identities and tests.
+    const NAME: &'static str;
+
+    /// The chart as it stands; whoever asks is told when it changes.
+    fn of(state: State) -> Self;
+
+    /// Its paper.
+    fn paper(&self) -> Rect;
+
+    /// What is said of it to those who do not see it.
+    fn told(&self, notation: Notation) -> String;
+
+    /// The words over it.
+    fn labels(&self, notation: Notation) -> Vec<Label>;
+
+    /// Its lines and areas.
+    fn picture() -> Picture<Self>;
+
+    /// The chart under its title, keeping up.
+    fn drawn(state: State, title: &'static str) -> El {
+        let drawing = Drawing {
+            name: Self::NAME,
+            title,
+            shape: Box::new(move || Self::of(state)),
+            paper: Self::paper,
+            told: Self::told,
+            labels: Self::labels,
+            picture: Self::picture(),
+            grips: Vec::new(),
+        };
+        drawing.drawn(state)
+    }
+}
+
+/// A temperature in the degrees of an axis.
+pub const fn degrees(temperature: Temperature, units: UnitSystem) -> f64 {
+    match units {
+        UnitSystem::Metric => temperature.as_celsius(),
+        UnitSystem::Imperial => temperature.as_fahrenheit(),
+    }
+}
 
 /// Lines at every tick of both axes.
 pub fn grid(plane: &Plane) -> String {

@@ -9,13 +9,13 @@ use super::{FieldUnit, Notation, UnitSystem};
 use crate::text::Language;
 
 /// Newtons in a pound-force, exact to the digits shown.
-const NEWTONS_PER_POUND_FORCE: f64 = 4.448_222;
+pub(super) const NEWTONS_PER_POUND_FORCE: f64 = 4.448_222;
 /// Grams a square metre in an ounce a square foot.
-const GRAMS_PER_SQUARE_METRE_IN_OUNCE_PER_SQUARE_FOOT: f64 = 305.151_7;
+pub(super) const GRAMS_PER_SQUARE_METRE_IN_OUNCE_PER_SQUARE_FOOT: f64 = 305.151_7;
 
 impl Notation {
     /// A number with its unit behind a space that does not break.
-    fn figure(self, value: f64, places: u32, unit: &str) -> String {
+    pub(super) fn figure(self, value: f64, places: u32, unit: &str) -> String {
         self.beside(decimal(value, places, self.language), unit)
     }
 
@@ -33,7 +33,7 @@ impl Notation {
         self.beside(to_nearest(value, 10.0, self.language), unit)
     }
 
-    const fn is_metric(self) -> bool {
+    pub(super) const fn is_metric(self) -> bool {
         matches!(self.units, UnitSystem::Metric)
     }
 

@@ -7,6 +7,7 @@ mod decimal;
 mod notation;
 mod reading;
 mod scale;
+mod working;
 
 pub use decimal::*;
 pub use notation::*;

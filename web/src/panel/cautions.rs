@@ -22,6 +22,7 @@ const fn is_about_sizes(caution: Caution) -> bool {
             | Caution::BareCastingsBehindLining
             | Caution::WetUse
             | Caution::FrameTouchesSteel
+            | Caution::BareOpeningFrames
             | Caution::BelowRoomMinimum(_)
     )
 }

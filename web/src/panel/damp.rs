@@ -9,41 +9,46 @@ use inchwise_core::moisture::SurfaceRisk;
 use inchwise_core::units::{Mass, MassFlow, Power};
 
 use super::choice::{Choice, select};
+use super::damp_line::{Figure, Line, lines};
 use super::damp_table::table;
+use super::how::Open;
 use crate::dom::{El, el};
 use crate::drawing;
 use crate::measure::Notation;
+use crate::reactive::Watched;
 use crate::state::State;
 use crate::text::Language;
-
-/// A label and what is said behind it.
-type Line = [String; 2];
-
-/// Writes lines from an evaluation.
-type Lines = fn(&Evaluation, &Damp, Notation) -> Vec<Line>;
 
 /// The whole panel.
 pub fn damp(state: State, language: Language) -> El {
     let words = language.damp();
     let part = |parts: &[El]| el("div").class("damp-part").with(parts);
+    let open: Open<Figure> = Watched::new(Vec::new());
+    let said = |test_id, write| lines(state, open, test_id, write);
     el("section").class("damp").test_id("damp").attr("aria-label", words.title).with(&[
         el("h3").text(words.title),
         part(&[
             select(state, &room_use(language)),
             el("p").class("hint").text(words.use_note),
-            said(state, "damp-room", room),
+            said("damp-room", room),
         ]),
         part(&[drawing::humidity_chart(state, language)]),
+        part(&[drawing::moist_air(state, language)]),
         part(&[
             drawing::moisture_balance(state, language),
-            said(state, "damp-spell", spell),
+            said("damp-spell", spell),
             el("p").class("remark").text(words.estimate),
         ]),
-        part(&[drawing::fan_chart(state, language), table(state), said(state, "damp-air", air)]),
-        part(&[el("h4").text(words.inside), said(state, "damp-inside", inside)]),
+        part(&[drawing::fan_chart(state, language), table(state, open), said("damp-air", air)]),
+        part(&[el("h4").text(words.inside), said("damp-inside", inside)]),
         part(&[
             el("h4").text(words.ask).class_with("unasked", move || nothing_to_ask(state)),
-            said(state, "damp-ask", ask),
+            el("ul").class("said").test_id("damp-ask").rows_with(["li", "b", "span"], move || {
+                let notation = state.notation();
+                state.look(|outcome| {
+                    outcome.good.damp().map(|it| ask(it, notation)).unwrap_or_default()
+                })
+            }),
         ]),
     ])
 }
@@ -63,19 +68,13 @@ pub fn room_use(language: Language) -> Choice {
     }
 }
 
-/// Lines that keep up; only those that changed are written.
-fn said(state: State, test_id: &str, lines: Lines) -> El {
-    el("ul").class("said").test_id(test_id).rows_with(["li", "b", "span"], move || {
-        let notation = state.notation();
-        state.look(|outcome| {
-            let damp = outcome.good.damp();
-            damp.map(|damp| lines(&outcome.good, damp, notation)).unwrap_or_default()
-        })
-    })
+fn line(figure: Figure, label: &str, said: String) -> Line {
+    Line { figure, label: label.to_owned(), said: [" ", &said].concat() }
 }
 
-fn line(label: &str, said: String) -> Line {
-    [label.to_owned(), [" ", &said].concat()]
+/// A sentence that needs no label.
+const fn bare(figure: Figure, said: String) -> Line {
+    Line { figure, label: String::new(), said }
 }
 
 /// What the use does to the room in winter, and what holds it.
@@ -95,9 +94,9 @@ fn room(evaluation: &Evaluation, damp: &Damp, notation: Notation) -> Vec<Line> {
     let alone = damp.busy.alone().value();
     let phrase = if alone < 1.0 { words.alone_said } else { words.alone_soaked };
     let mut lines = vec![
-        line(words.gives, gives),
-        line(words.alone, phrase.with(&[&notation.percent(alone), &leakage, &cold])),
-        line(&words.holding.with(&[&held]), holding(&damp.busy, damp, notation)),
+        line(Figure::Gives, words.gives, gives),
+        line(Figure::Alone, words.alone, phrase.with(&[&notation.percent(alone), &leakage, &cold])),
+        line(Figure::Holding, &words.holding.with(&[&held]), holding(&damp.busy, damp, notation)),
     ];
     if let Some(weakest) = evaluation.cold_spots.weakest() {
         let spot = notation.language.spot(weakest.place);
@@ -107,17 +106,17 @@ fn room(evaluation: &Evaluation, damp: &Damp, notation: Notation) -> Vec<Line> {
             SurfaceRisk::Drip if weakest.frosts() => words.verdict_frost,
             SurfaceRisk::Drip => words.verdict_drip,
         };
-        lines.push(line(words.verdict, phrase.with(&[&spot])));
+        lines.push(line(Figure::Weakest, words.verdict, phrase.with(&[&spot])));
         if let Some(next) = evaluation.cold_spots.next_weakest() {
             let said = words.next_said.with(&[
                 notation.language.remedy(weakest.remedy()),
                 &notation.language.spot(next.place),
                 &notation.percent(next.limit.mould.value()),
             ]);
-            lines.push(line(words.next, said));
+            lines.push(line(Figure::Next, words.next, said));
         }
     }
-    lines.push(line(words.mild, mild(damp, &held, notation)));
+    lines.push(line(Figure::Mild, words.mild, mild(damp, &held, notation)));
     lines
 }
 
@@ -162,33 +161,42 @@ fn spell(evaluation: &Evaluation, damp: &Damp, notation: Notation) -> Vec<Line> 
     if water.source == MassFlow::ZERO {
         return Vec::new();
     }
-    let bare = |said: String| [String::new(), said];
+    let settles = notation.percent(water.room.relative_humidity().value());
+    let mut lines =
+        vec![line(Figure::Balance, words.settles, words.settles_said.with(&[&settles]))];
     let most = water
         .places
         .iter()
         .filter(|place| place.is_frost)
         .reduce(|most, next| if next.rate > most.rate { next } else { most });
     let Some(most) = most.filter(|_| water.frost() > Mass::ZERO) else {
-        return vec![bare(words.spell_dry.to_owned())];
+        lines.push(bare(Figure::Spell, words.spell_dry.to_owned()));
+        return lines;
     };
-    let mut lines = vec![bare(words.spell.with(&[
-        &notation.count(design.cold_spell_days),
-        &notation.temperature(design.outdoor_temperature),
-        &notation.water(water.frost()),
-        &notation.language.spot(most.place),
-        &notation.melt_water(water.released_at_thaw()),
-    ]))];
+    lines.push(bare(
+        Figure::Spell,
+        words.spell.with(&[
+            &notation.count(design.cold_spell_days),
+            &notation.temperature(design.outdoor_temperature),
+            &notation.water(water.frost()),
+            &notation.language.spot(most.place),
+            &notation.melt_water(water.released_at_thaw()),
+        ]),
+    ));
     if water.could_take > water.condensing.rate {
         let could = notation.moisture_flow(water.could_take);
         let rate = notation.moisture_flow(water.condensing.rate);
-        lines.push(bare(words.limited.with(&[&could, &rate])));
+        let limited = words.limited.with(&[&could, &rate]);
+        if let Some(settles) = lines.first_mut() {
+            settles.said.push_str(&limited);
+        }
     }
     lines
 }
 
 /// Air for those inside and for a hot day, what warming it takes, and what the fan must not do.
 fn air(evaluation: &Evaluation, damp: &Damp, notation: Notation) -> Vec<Line> {
-    let words = notation.language.damp();
+    let words = notation.language.air_words();
     let design = evaluation.checked.design();
     let need = &damp.need;
     let mut lines = Vec::new();
@@ -196,7 +204,7 @@ fn air(evaluation: &Evaluation, damp: &Damp, notation: Notation) -> Vec<Line> {
         let flow = notation.air_flow(need.occupants.volume_as(&damp.target));
         let has_fan = damp.fan.run().is_some();
         let phrase = if has_fan { words.people_said } else { words.people_no_fan };
-        lines.push(line(words.people, phrase.with(&[&flow])));
+        lines.push(line(Figure::Occupants, words.people, phrase.with(&[&flow])));
     }
     if need.busy_heat > Power::ZERO {
         let mut said = words.heat_said.with(&[
@@ -208,7 +216,7 @@ fn air(evaluation: &Evaluation, damp: &Damp, notation: Notation) -> Vec<Line> {
             let left = notation.percent(recovered.effectiveness.value());
             said.push_str(&words.heat_frost.with(&[&left]));
         }
-        lines.push(line(words.heat, said));
+        lines.push(line(Figure::Warming, words.heat, said));
     }
     let hot = match &need.heat {
         Ok(flow) => {
@@ -217,7 +225,7 @@ fn air(evaluation: &Evaluation, damp: &Damp, notation: Notation) -> Vec<Line> {
         }
         Err(_) => words.hot_day_cannot.to_owned(),
     };
-    lines.push(line(words.hot_day, hot));
+    lines.push(line(Figure::HotDay, words.hot_day, hot));
     if let Some(run) = damp.fan.run() {
         lines.extend(fan_minds(run, notation));
     }
@@ -225,30 +233,34 @@ fn air(evaluation: &Evaluation, damp: &Damp, notation: Notation) -> Vec<Line> {
 }
 
 fn fan_minds(run: &FanRun, notation: Notation) -> Vec<Line> {
-    let words = notation.language.damp();
+    let words = notation.language.air_words();
     let mut lines = Vec::new();
     let points: [Option<&FanPoint>; 2] = [Some(&run.clean), run.intake_stuck.as_ref()];
     if points.into_iter().flatten().any(|point| point.intake_speed > FASTEST_INTAKE) {
         let limit = notation.air_speed(FASTEST_INTAKE);
-        lines.push([String::new(), words.too_fast.with(&[&limit])]);
+        lines.push(bare(Figure::IntakeSpeed, words.too_fast.with(&[&limit])));
     }
     if run.open_dampers_heat > Power::ZERO {
         let flow = notation.air_flow(run.open_dampers.let_in);
         let said = words.open_dampers.with(&[&flow, &notation.load(run.open_dampers_heat)]);
-        lines.push([String::new(), said]);
+        lines.push(bare(Figure::OpenDampers, said));
     }
     lines
 }
 
-/// What gathers at the steel through the year; surfaces of which the same is said, together.
+/// What gathers at the steel through the year; surfaces of which the same is said, together under the
+/// first.
 fn inside(_: &Evaluation, damp: &Damp, notation: Notation) -> Vec<Line> {
     let mut lines: Vec<Line> = Vec::new();
     for build_up in &damp.build_ups {
         let name = notation.language.surface(build_up.surface);
         let said = gathers(build_up, notation);
-        match lines.iter_mut().find(|[_, known]| *known == said) {
-            Some([names, _]) => names.extend([", ", name]),
-            None => lines.push([name.to_owned(), said]),
+        match lines.iter_mut().find(|line| line.said == said) {
+            Some(line) => line.label.extend([", ", name]),
+            None => {
+                let figure = Figure::Inside(build_up.surface);
+                lines.push(Line { figure, label: name.to_owned(), said });
+            }
         }
     }
     lines
@@ -264,9 +276,8 @@ fn gathers(build_up: &BuildUpWater, notation: Notation) -> String {
             phrase.with(&[&notation.surface_moisture(peak.total()), month])
         }
     };
-    if !build_up.controls_vapour() {
-        said.push_str(&words.thin.with(&[&notation.length(build_up.least_foam)]));
-    }
+    let phrase = if build_up.controls_vapour() { words.deep_enough } else { words.thin };
+    said.push_str(&phrase.with(&[&notation.length(build_up.least_foam)]));
     [": ", &said].concat()
 }
 
@@ -274,7 +285,7 @@ fn nothing_to_ask(state: State) -> bool {
     state.look(|outcome| outcome.good.damp().is_ok_and(|damp| damp.deferrals.is_empty()))
 }
 
-fn ask(_: &Evaluation, damp: &Damp, notation: Notation) -> Vec<Line> {
+fn ask(damp: &Damp, notation: Notation) -> Vec<[String; 2]> {
     let asked = damp.deferrals.iter();
     asked.map(|&one| [String::new(), notation.language.deferral(one).to_owned()]).collect()
 }

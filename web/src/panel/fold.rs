@@ -59,16 +59,19 @@ const ROOM_USE: &[Field] = &[
     Field::PersonTime,
     Field::LaundryLoads,
     Field::LaundryTime,
+    Field::Showers,
     Field::PlantWater,
     Field::AnimalMass,
     Field::MoppedFloor,
     Field::HoseDowns,
     Field::UnventedPropane,
+    Field::UnventedKerosene,
 ];
 const DAMPERS: &[Field] = &[
     Field::DamperCount,
     Field::ExhaustCount,
     Field::DamperDiameter,
+    Field::ExhaustDiameter,
     Field::DuctLength,
     Field::DamperRise,
 ];
@@ -163,7 +166,7 @@ const FOLDS: [Fold; 10] = [
             |_| Part::Fields(WINDOWS),
             |_| Part::Choice(window_wall),
             |_| Part::Fields(OPENING_FRAMES),
-            |_| Part::Minds(&[Caution::Structure, Caution::HotWork]),
+            |_| Part::Minds(&[Caution::BareOpeningFrames, Caution::Structure, Caution::HotWork]),
         ],
     ),
     (

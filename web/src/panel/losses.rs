@@ -1,8 +1,8 @@
 //! Where the heat goes: one table, largest first, every figure with its reckoning.
 
 use inchwise_core::heat_loss::{Element, HeatLoss, Loss, NotCounted};
-use wasm_bindgen::JsCast;
 
+use super::how::{Open, disclosure};
 use super::reckoning::reckoning;
 use crate::dom::{El, el};
 use crate::measure::{Notation, plain};
@@ -43,7 +43,7 @@ pub fn losses(state: State, language: Language) -> El {
     let table = body.clone();
     let scope = Scope::present();
     // What is open goes with the element, not with the row's place.
-    let open = Watched::new(None::<Element>);
+    let open = Watched::new(Vec::new());
     let mut rows: Vec<Row> = Vec::new();
     keep_up(Box::new(move || {
         let notation = state.notation();
@@ -130,12 +130,7 @@ struct Row {
 }
 
 impl Row {
-    fn new(
-        state: State,
-        language: Language,
-        element: Element,
-        open: Watched<Option<Element>>,
-    ) -> Self {
+    fn new(state: State, language: Language, element: Element, open: Open<Element>) -> Self {
         let row = Self {
             element,
             whole: el("tr"),
@@ -143,10 +138,11 @@ impl Row {
             share: el("td").class("number"),
             bar: el("span"),
         };
-        let how = el("div").children_with(move || {
-            if open.get() != Some(element) {
-                return Vec::new();
-            }
+        let summary = el("summary")
+            .text(language.element(element))
+            .text(" ")
+            .child(&el("span").class("how").text(language.losses().how));
+        let details = disclosure(element, open, summary, move || {
             let notation = state.notation();
             state.look(|outcome| {
                 let loss = shown(outcome).losses.iter().find(|loss| loss.element == element);
@@ -156,22 +152,6 @@ impl Row {
                 vec![el("p").class("formula").text(&how.formula), el("ul").with(&behind)]
             })
         });
-        let summary = el("summary")
-            .text(language.element(element))
-            .text(" ")
-            .child(&el("span").class("how").text(language.losses().how));
-        let details = el("details").with(&[summary, how]).on("toggle", move |event| {
-            let target = event.current_target().and_then(|target| target.dyn_into().ok());
-            let is_open =
-                target.is_some_and(|target: web_sys::Element| target.has_attribute("open"));
-            if is_open {
-                open.set(Some(element));
-            } else if open.get_untracked() == Some(element) {
-                open.set(None);
-            }
-        });
-        let opened = details.clone();
-        keep_up(Box::new(move || opened.flag("open", open.get() == Some(element))));
         let whole = row.whole.clone();
         whole.with(&[
             el("th").attr("scope", "row").child(&details),

@@ -205,8 +205,9 @@ const fn english(caution: Caution) -> Option<(&'static str, &'static str)> {
         ),
         Caution::UnventedFlame => (
             "A flame without a flue",
-            "Each kilogram of propane gives the room 1.6 kg of water, and its fumes. In a tight box \
-             that is dangerous: heat with something else.",
+            "Each kilogram of propane gives the room 1.6 kg of water, one of kerosene 1.2 kg, and \
+             both give it their fumes. In a tight box that kills: carbon monoxide has no smell. \
+             Heat with something else.",
         ),
         Caution::SleepersWayOut => (
             "Sleeping in a box",
@@ -222,6 +223,11 @@ const fn english(caution: Caution) -> Option<(&'static str, &'static str)> {
             "Frame on the steel",
             "Studs or joists that touch the box carry heat straight out and turn cold enough to \
              sweat. A gap of 25 mm (1 in), foamed, cures most of it.",
+        ),
+        Caution::BareOpeningFrames => (
+            "Bare frames of openings",
+            "The welded frame is part of the skin: with no foam between it and the room it frosts \
+             before anything else. Foam over its face and back along the reveal, 25 mm (1 in).",
         ),
         Caution::BelowRoomMinimum(_) => return None,
     })
@@ -309,8 +315,9 @@ const fn french(caution: Caution) -> Option<(&'static str, &'static str)> {
         ),
         Caution::UnventedFlame => (
             "Une flamme sans conduit",
-            "Chaque kilogramme de propane donne à la pièce 1,6 kg d’eau, et ses fumées. Dans un \
-             conteneur étanche, c’est dangereux : chauffez autrement.",
+            "Un kilogramme de propane donne à la pièce 1,6 kg d’eau, un de kérosène 1,2 kg, et tous \
+             deux leurs fumées. Dans un conteneur étanche, cela tue : le monoxyde de carbone n’a \
+             pas d’odeur. Chauffez autrement.",
         ),
         Caution::SleepersWayOut => (
             "Dormir dans un conteneur",
@@ -329,6 +336,11 @@ const fn french(caution: Caution) -> Option<(&'static str, &'static str)> {
             "Des montants ou solives qui touchent le conteneur mènent la chaleur dehors et \
              deviennent assez froids pour suer. Un jeu de 25 mm (1 po), moussé, en guérit \
              l’essentiel.",
+        ),
+        Caution::BareOpeningFrames => (
+            "Cadres d’ouverture nus",
+            "Le cadre soudé fait partie de la tôle : sans mousse entre lui et la pièce, il givre \
+             avant tout le reste. Mousser sa face et l’embrasure, 25 mm (1 po).",
         ),
         Caution::BelowRoomMinimum(_) => return None,
     })

@@ -3,11 +3,13 @@
 //! One file per area of the page. Each holds a record of its phrases and one value of the record
 //! per language, or a function whose `match` is exhaustive: a missing phrase does not compile.
 
+mod air;
 mod answer;
 mod cautions;
 mod choices;
 mod controls;
 mod damp;
+mod damp_pictures;
 mod drawing;
 mod drip;
 mod faults;
@@ -16,17 +18,23 @@ mod folds;
 mod losses;
 mod phrase;
 mod places;
+mod remedies;
+mod sources;
 mod spots;
+mod weather;
+mod workings;
 mod year;
 mod year_choices;
 mod year_fields;
 mod year_heater;
 mod year_verdicts;
 
+pub use air::AirWords;
 pub use answer::Answer;
 pub use cautions::{Cautions, Warning};
 pub use controls::Controls;
 pub use damp::DampWords;
+pub use damp_pictures::DampPictures;
 pub use drawing::DrawingWords;
 pub use drip::Drip;
 pub use faults::Faults;
@@ -34,6 +42,8 @@ pub use folds::Folds;
 pub use losses::Losses;
 pub use phrase::Phrase;
 pub use spots::Spots;
+pub use weather::Weather;
+pub use workings::Workings;
 pub use year::Year;
 pub use year_choices::YearChoiceWords;
 pub use year_verdicts::YearVerdicts;

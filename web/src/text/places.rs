@@ -54,8 +54,10 @@ impl Language {
             (Place::BottomCasting(End::Front), French) => "Pièces de coin du bas, fond",
             (Place::BottomCasting(End::Door), English) => "Bottom corner castings, door end",
             (Place::BottomCasting(End::Door), French) => "Pièces de coin du bas, portes",
-            (Place::DamperSleeve, English) => "Damper sleeves",
-            (Place::DamperSleeve, French) => "Manchons des volets",
+            (Place::DamperSleeve, English) => "Sleeves of the intakes",
+            (Place::DamperSleeve, French) => "Manchons des prises d’air",
+            (Place::ExhaustSleeve, English) => "Sleeves of the exhausts",
+            (Place::ExhaustSleeve, French) => "Manchons des sorties",
         }
     }
 }

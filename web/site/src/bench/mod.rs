@@ -5,6 +5,7 @@ mod bar;
 mod circumstances;
 mod competitor;
 mod document;
+mod evaluation;
 mod figures;
 mod ours;
 mod speed;
@@ -17,8 +18,9 @@ use anyhow::{Result, bail};
 type Measure = fn() -> Result<()>;
 
 /// What can be measured by itself.
-const PARTS: [(&str, Measure); 5] = [
+const PARTS: [(&str, Measure); 6] = [
     ("speed", speed::measure),
+    ("evaluation", evaluation::measure),
     ("year", year::measure),
     ("refinement", studies::refinement),
     ("corrugation", studies::corrugation),

@@ -4,6 +4,7 @@ use inchwise_core::design::{Design, EndWallTreatment, Surface};
 use inchwise_core::tradeoff::{WallDepthPoint, with_wall_depth};
 use inchwise_core::units::Length;
 
+use super::plane::Plane;
 use super::shape::{Point, Rect};
 use super::ticks::Axis;
 use crate::measure::UnitSystem;
@@ -69,14 +70,8 @@ pub fn curves(found: &[(EndWallTreatment, Vec<WallDepthPoint>)]) -> Vec<Curve> {
 /// The chart's plane: room lost to the right, heating load upwards, in the units shown.
 #[derive(Clone, Debug, PartialEq)]
 pub struct ChartPlane {
-    /// The paper.
-    pub paper: Rect,
-    /// The part that holds the curves.
-    pub plot: Rect,
-    /// Room lost, L or ft³.
-    pub lost: Axis,
-    /// Heating load, W or Btu/h.
-    pub load: Axis,
+    /// Room lost, L or ft³, across; heating load, W or Btu/h, up.
+    pub plane: Plane,
     units: UnitSystem,
 }
 
@@ -86,7 +81,6 @@ impl ChartPlane {
         points: impl IntoIterator<Item = &'a WallDepthPoint>,
         units: UnitSystem,
     ) -> Self {
-        let paper = Rect::new(0.0, 0.0, 1000.0, 800.0);
         let (mut lost, mut load) = (Vec::new(), Vec::new());
         for point in points {
             let (volume, power) = Self::values(point, units);
@@ -99,13 +93,13 @@ impl ChartPlane {
         lost.push(lost_low - 0.16 * (lost_high - lost_low));
         load.push(load_high + 0.3 * (load_high - load_low));
         load.push(load_low - 0.4 * (load_high - load_low));
-        Self {
-            paper,
+        let plane = Plane {
+            paper: Rect::new(0.0, 0.0, 1000.0, 800.0),
             plot: Rect::new(150.0, 40.0, 950.0, 710.0),
-            lost: Axis::holding(&lost, 6),
-            load: Axis::holding(&load, 8),
-            units,
-        }
+            across: Axis::holding(&lost, 6),
+            up: Axis::holding(&load, 8),
+        };
+        Self { plane, units }
     }
 
     fn values(point: &WallDepthPoint, units: UnitSystem) -> (f64, f64) {
@@ -120,17 +114,7 @@ impl ChartPlane {
     /// Where a point lies on the paper.
     pub fn place(&self, point: &WallDepthPoint) -> Point {
         let (lost, load) = Self::values(point, self.units);
-        Point::new(self.lost_at(lost), self.load_at(load))
-    }
-
-    /// Where a volume lies along the paper.
-    pub fn lost_at(&self, lost: f64) -> f64 {
-        self.plot.left + self.plot.width() * self.lost.share(lost)
-    }
-
-    /// Where a load lies up the paper.
-    pub fn load_at(&self, load: f64) -> f64 {
-        self.plot.bottom - self.plot.height() * self.load.share(load)
+        self.plane.at(lost, load)
     }
 }
 
@@ -181,7 +165,7 @@ mod tests {
             for (treatment, points) in &found {
                 for pair in points.windows(2) {
                     let (one, next) = (plane.place(&pair[0]), plane.place(&pair[1]));
-                    assert!(plane.plot.holds(one) && plane.plot.holds(next));
+                    assert!(plane.plane.plot.holds(one) && plane.plane.plot.holds(next));
                     assert!(next.y > one.y, "deeper foam takes less heat");
                     if *treatment == EndWallTreatment::LeaveBare && pair[1].depth <= frame {
                         assert!((next.x - one.x).abs() < 1e-6, "free up to the frame");

@@ -4,6 +4,7 @@
 //! the middle of the left one, so that the air sweeps the whole box (common practice, no source).
 
 use inchwise_core::design::Design;
+use inchwise_core::units::Length;
 
 use super::shape::{Point, Rect};
 
@@ -43,20 +44,19 @@ pub fn dampers(design: &Design, clear: &Rect, outside: &Rect) -> Vec<DrawnDamper
     }
     let exhausts = design.exhaust_count as usize;
     let intakes = (design.damper_count as usize).saturating_sub(exhausts);
-    let half = design.damper_diameter.as_mm() / 2.0;
     let run = clear.width();
-    let hole = |at: f64, top: f64, bottom: f64| {
-        let middle = clear.left + at;
+    let hole = |at: f64, diameter: Length, top: f64, bottom: f64| {
+        let (middle, half) = (clear.left + at, diameter.as_mm() / 2.0);
         Rect::new(middle - half, top, middle + half, bottom)
     };
     let intake = |at: f64| {
-        let hole = hole(at, outside.top, clear.top);
+        let hole = hole(at, design.damper_diameter, outside.top, clear.top);
         let x = hole.centre().x;
         let way = [Point::new(x, hole.top), Point::new(x, hole.bottom + REACH)];
         DrawnDamper { hole, way, is_exhaust: false }
     };
     let exhaust = |at: f64| {
-        let hole = hole(at, clear.bottom, outside.bottom);
+        let hole = hole(at, design.exhaust_diameter, clear.bottom, outside.bottom);
         let x = hole.centre().x;
         let way = [Point::new(x, hole.top - REACH), Point::new(x, hole.bottom)];
         DrawnDamper { hole, way, is_exhaust: true }
@@ -86,6 +86,9 @@ mod tests {
         let drawn = dampers(&design, &clear, &outside);
         let middles: Vec<f64> = drawn.iter().map(|damper| damper.hole.centre().x).collect();
         assert_eq!(middles, [475.0, 5423.0, 2949.0]);
+        let wider = Design { exhaust_diameter: Length::mm(300.0), ..design };
+        let widths = dampers(&wider, &clear, &outside).into_iter().map(|one| one.hole.width());
+        assert_eq!(widths.collect::<Vec<_>>(), [200.0, 200.0, 300.0]);
         assert_eq!(drawn.iter().filter(|damper| damper.is_exhaust).count(), 1);
         for damper in drawn {
             assert!(outside.holds(damper.way[0]) && outside.holds(damper.way[1]), "{damper:?}");

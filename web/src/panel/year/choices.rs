@@ -7,7 +7,7 @@ use crate::dom::{El, el, input_of, select_of};
 use crate::measure::{Notation, decimal};
 use crate::reactive::{keep_up, untracked};
 use crate::text::Language;
-use crate::year::{YearState, date_of};
+use crate::year::{YearState, date_of, day};
 
 use YearField as F;
 
@@ -263,7 +263,7 @@ fn text_row(year: YearState, language: Language, text: Text) -> El {
         }
         let written = year.choices.with(|choices| match text {
             Text::Currency => String::from_utf8_lossy(&choices.currency).into_owned(),
-            Text::PricesOf => choices.prices_of.map_or(String::new(), super::figures::day),
+            Text::PricesOf => choices.prices_of.map_or(String::new(), day),
         });
         let errors = year.errors();
         let mine = errors.iter().find(|error| error.subject == subject);

@@ -4,13 +4,13 @@ use inchwise_aside::{WARM_ENOUGH, YearAnswer};
 use inchwise_core::heat_loss::Element;
 use inchwise_core::moisture::SpotPlace;
 use inchwise_core::units::{Energy, Power, Temperature, Time};
-use inchwise_core::year::{Costs, EnergyCarrier, Period, PriceDate, YearChoices};
+use inchwise_core::year::{Costs, EnergyCarrier, Period, YearChoices};
 
 use crate::dom::{El, el};
 use crate::measure::{Notation, decimal, shortest, to_nearest};
 use crate::reactive::Watched;
 use crate::text::Language;
-use crate::year::YearState;
+use crate::year::{YearState, day};
 
 /// Whole kilowatt hours, from a hundred on to ten.
 fn energy(energy: Energy, notation: Notation) -> String {
@@ -27,12 +27,6 @@ fn money(amount: f64, choices: &YearChoices, notation: Notation) -> String {
     let currency = String::from_utf8_lossy(&choices.currency);
     let places = if amount < 10.0 { 2 } else { 0 };
     [&decimal(amount, places, notation.language), "\u{a0}", &currency].concat()
-}
-
-/// A day as `2026-01-31`.
-pub(super) fn day(date: PriceDate) -> String {
-    let two = |number: u8| if number < 10 { format!("0{number}") } else { number.to_string() };
-    [&date.year.to_string(), "-", &two(date.month), "-", &two(date.day)].concat()
 }
 
 /// How long: to ten minutes, from three days on in days.

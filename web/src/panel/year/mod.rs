@@ -4,9 +4,8 @@ mod choices;
 mod figures;
 mod missed;
 mod place;
+mod place_unit;
 mod unit;
-
-pub use place::Places;
 
 use wasm_bindgen::JsCast;
 
@@ -16,7 +15,7 @@ use crate::text::Language;
 use crate::year::YearState;
 
 /// The whole panel.
-pub fn year(year: YearState, language: Language, places: Places) -> El {
+pub fn year(year: YearState, language: Language) -> El {
     let words = language.year();
     el("section").class("year").test_id("year").attr("aria-label", words.title).with(&[
         el("div").class("year-head").with(&[
@@ -26,12 +25,13 @@ pub fn year(year: YearState, language: Language, places: Places) -> El {
                 if year.is_refused() { words.no_year.to_owned() } else { String::new() }
             }),
         ]),
-        place::place(year, language, places),
+        place::place(year, language),
         drawing::year_strip(year, language, figures::strip_told),
         figures::figures(year, language).class_with("stands-in", move || year.stands_in()),
         figures::verdicts(year, language),
         figures::table(year, language),
         choices::choices(year, language),
+        place::figures(year, language),
         el("p").class("remark").text(words.note),
     ])
 }
