@@ -24,9 +24,10 @@ export class Planner {
     return this;
   }
 
-  /** Waits until every field is solved, so that no figure is about to move. */
+  /** Waits until every field is solved and what is out of sight has taken its room, so that nothing is about to move. */
   async settled() {
     await this.load.locator(".refining").waitFor({ state: "detached" });
+    await this.page.waitForTimeout(400);
     return this;
   }
 

@@ -263,6 +263,9 @@ fn inside(_: &Evaluation, damp: &Damp, notation: Notation) -> Vec<Line> {
             }
         }
     }
+    for line in &mut lines {
+        line.label.push(':');
+    }
     lines
 }
 
@@ -278,7 +281,7 @@ fn gathers(build_up: &BuildUpWater, notation: Notation) -> String {
     };
     let phrase = if build_up.controls_vapour() { words.deep_enough } else { words.thin };
     said.push_str(&phrase.with(&[&notation.length(build_up.least_foam)]));
-    [": ", &said].concat()
+    said
 }
 
 fn nothing_to_ask(state: State) -> bool {
