@@ -41,7 +41,7 @@ impl Case {
         match &mut self.0 {
             Work::Evaluation(ready) => vec![Evaluating::TIMES as f64, 0.0, ready.evaluate()],
             Work::Year(prepared) => {
-                let outcome = prepared.run();
+                let Ok(outcome) = prepared.run() else { return Vec::new() };
                 vec![outcome.hours.len() as f64, outcome.heat_off(), Prepared::figure(&outcome)]
             }
             Work::Field(problem) => match solve(problem, &Accuracy::default()) {

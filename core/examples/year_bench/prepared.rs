@@ -41,7 +41,10 @@ impl Prepared {
     }
 
     /// Everything the loop reckons with, for a program elsewhere that runs the same.
-    #[cfg_attr(target_arch = "wasm32", expect(dead_code, reason = "files are written natively"))]
+    #[cfg_attr(
+        target_arch = "wasm32",
+        allow(dead_code, reason = "one of two programs writes files")
+    )]
     pub fn described(&self) -> Result<serde_json::Value, YearModelError> {
         let model = YearModel::new(&self.evaluation, &self.surroundings, &self.choices)?;
         let (weather, choices) = (self.surroundings.weather(), self.choices.choices());
