@@ -6,7 +6,8 @@ import { Planner } from "./planner.page.mjs";
 import { serve } from "./site.mjs";
 import { Visit } from "./visit.mjs";
 
-const STEPS = 50;
+const ROUNDS = 5;
+const STEPS = 20; // a round
 const PAUSE = 40; // milliseconds, about how fast a hand drags
 const BAR = 6; // CPU milliseconds of the page's thread per step, field solves apart
 const SOLVES = 5;
@@ -38,19 +39,33 @@ const measure = async (act) => {
   };
 };
 
+/** Least, median and greatest of several rounds: a machine that others use is never twice the same. */
+const rounds = async (act) => {
+  const all = [];
+  for (let round = 0; round < ROUNDS; round++) {
+    all.push(await measure(act));
+    await visit.page.waitForTimeout(1000);
+  }
+  all.sort((one, other) => one.task - other.task);
+  return { least: all[0], median: all[(ROUNDS - 1) / 2], greatest: all[ROUNDS - 1] };
+};
+
 await planner.deepenByKeys(5); // the first steps pay for code that is compiled only when used
-await visit.page.waitForTimeout(500);
+await planner.settled();
+await planner.curveDrawn();
+await visit.page.waitForTimeout(1000);
 const idle = await measure(async () => {});
-const steps = await measure((step) => planner.nudge(step % 2 ? -1 : 1));
+const steps = await rounds((step) => planner.nudge(step % 2 ? -1 : 1));
 await planner.settled();
 const solves = [];
 for (let solve = 0; solve < SOLVES; solve++) {
   solves.push(await planner.timeToSettle(() => planner.nudgeGrip("ceiling")));
 }
 console.log("CPU milliseconds of the page's thread, per slider step at full speed");
-console.table({ "standing still": idle, "one step": steps });
-const met = steps.task - idle.task <= BAR ? "met" : "missed";
-console.log(`The bar, field solves apart: ${BAR} ms of task, ${met}.`);
+const named = Object.entries(steps).map(([which, round]) => [`one step, ${which}`, round]);
+console.table({ "standing still": idle, ...Object.fromEntries(named) });
+const met = steps.median.task - idle.task <= BAR ? "met" : "missed";
+console.log(`The bar, field solves apart: ${BAR} ms of task, ${met} by the median of ${ROUNDS} rounds.`);
 const times = solves.map((time) => (time === null ? "known" : time.toFixed(0))).join(", ");
 console.log(`All fields of a new ceiling depth, milliseconds of wall time, in the worker: ${times}.`);
 await visit.end();

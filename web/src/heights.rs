@@ -39,9 +39,8 @@ impl Rests {
             state.curve.track();
             state.year.track();
             state.sight.seen.track();
-            if !state.look(|outcome| outcome.is_refining()) {
-                at_rest();
-            }
+            state.look(|_| ());
+            at_rest();
         }));
         rests
     }

@@ -34,7 +34,9 @@ pub fn controls(state: State, language: Language) -> El {
     let ceiling = Entry::single(&[Field::CeilingFoam], language);
     let ceiling = ceiling.map(|ceiling| field(state, language, ceiling));
     let said = |write: Figure| el("p").class("remark").text_with(figure(state, write));
-    el("section").class("controls").attr("aria-label", words.title).with(&[
+    // A form of its own: a browser that fills in forms looks through all fields of the page after
+    // each change of one that belongs to none, out of sight or not.
+    el("form").class("controls").attr("aria-label", words.title).with(&[
         el("div")
             .class("heading")
             .with(&[el("h3").text(words.title), units_switch(state, language)]),

@@ -251,7 +251,7 @@ pub fn folds(state: State, language: Language) -> El {
                 .with(&[el("summary").child(&el("h3").text(heading(words))), content])
         })
         .collect();
-    el("div").class("folds").with(&folds)
+    el("form").class("folds").with(&folds)
 }
 
 fn foam_measure(language: Language) -> Choice {

@@ -171,7 +171,7 @@ fn humidity(state: State, language: Language) -> El {
         shown.property("value", &percent(humidity).into());
         shown.set("aria-valuetext", &state.notation().percent(humidity));
     }));
-    el("div").class("humidity").with(&[
+    el("form").class("humidity").with(&[
         el("label").attr("for", "humidity").text(language.spots().humidity),
         el("output").text_with(move || state.notation().percent(state.humidity().value())),
         slider,
