@@ -7,7 +7,7 @@ import { serve } from "./site.mjs";
 import { Visit } from "./visit.mjs";
 
 const ROUNDS = 5;
-const STEPS = 20; // a round
+const STEPS = 50; // a round
 const PAUSE = 40; // milliseconds, about how fast a hand drags
 const BAR = 6; // CPU milliseconds of the page's thread per step, field solves apart
 const SOLVES = 5;

@@ -22,7 +22,8 @@ fn framed(state: State, class: &str) -> El {
 }
 
 fn first(state: State, language: Language, further: &El) -> El {
-    let sheet = el("div").class("sheet").with(&[
+    let awaiting = !further.element().has_child_nodes();
+    let sheet = el("div").class(if awaiting { "sheet awaiting" } else { "sheet" }).with(&[
         framed(state, "drawing section").child(&drawing::section(state, language)),
         el("div")
             .class("choices")

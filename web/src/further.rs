@@ -63,6 +63,9 @@ impl Further {
                 further_part(self.state, year)
             });
             let _ = self.root.append_child(part.element());
+            if let Some(sheet) = part.closest(".sheet") {
+                sheet.toggle("awaiting", false);
+            }
         }
     }
 

@@ -18,21 +18,26 @@ const KNOWN: &str = "heights-known";
 /// The planner has come to rest when nothing has changed for so long.
 const REST: Duration = Duration::from_millis(200);
 
-/// How often the planner came to rest.
+/// The rests of one planner.
 #[derive(Clone, Copy)]
-pub struct Rests(Watched<u32>);
+pub struct Rests {
+    /// How often it came to rest.
+    count: Watched<u32>,
+    /// Asks for one more.
+    ask: Watched<Box<dyn Fn()>>,
+}
 
 impl Rests {
     /// Counts rests for as long as the present scope stands, and keeps the heights of all parts of
     /// `whole` known.
     pub fn of(state: State, whole: El) -> Self {
-        let rests = Self(Watched::new(0));
+        let count = Watched::new(0);
         let waiting = Waiting::new();
         let at_rest = move || {
             let whole = whole.clone();
-            waiting.after(REST, Box::new(move || rests.come(&whole)));
+            waiting.after(REST, Box::new(move || come(count, &whole)));
         };
-        let resized = at_rest.clone();
+        let (resized, asked) = (at_rest.clone(), at_rest.clone());
         listen_to_window("resize", Box::new(resized));
         keep_up(Box::new(move || {
             state.choices();
@@ -42,24 +47,24 @@ impl Rests {
             state.look(|_| ());
             at_rest();
         }));
-        rests
+        Self { count, ask: Watched::new(Box::new(asked)) }
     }
 
     /// A part of the page that is brought up to date while it is in sight, and at each rest.
     pub fn part(self, make: impl FnOnce() -> El) -> El {
         let seen = Watched::new(true);
-        let part = Patience { in_sight: seen, rests: self.0 }.over(make);
+        let part = Patience { in_sight: seen, rests: self.count, ask: self.ask }.over(make);
         in_sight(&part, seen);
         part
     }
+}
 
-    fn come(self, whole: &El) {
-        self.0.update(|rests| *rests = rests.wrapping_add(1));
-        let Some(sheet) = whole.closest(".sheet") else { return };
-        // Laid out for one frame; the browser notes what room each part takes at the frame's end.
-        sheet.toggle(KNOWN, false);
-        at_next_frame(move || at_next_frame(move || sheet.toggle(KNOWN, true)));
-    }
+fn come(rests: Watched<u32>, whole: &El) {
+    rests.update(|rests| *rests = rests.wrapping_add(1));
+    let Some(sheet) = whole.closest(".sheet") else { return };
+    // Laid out for one frame; the browser notes what room each part takes at the frame's end.
+    sheet.toggle(KNOWN, false);
+    at_next_frame(move || at_next_frame(move || sheet.toggle(KNOWN, true)));
 }
 
 fn at_next_frame(act: impl FnOnce() + 'static) {

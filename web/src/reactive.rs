@@ -115,9 +115,11 @@ pub fn keep_up(mut update: Box<dyn FnMut()>) {
     };
     // What a run made must outlive the runs that only wait.
     let made = Scope::new();
-    let mut last = None;
+    let mut wait = None;
+    let mut is_made = false;
     keep(Rc::new(RenderEffect::new(move |_: Option<()>| {
-        if !patience.may_wait(&mut last) {
+        if !is_made || !patience.may_wait(&mut wait) {
+            is_made = true;
             made.end();
             made.with(|| patience.over(&mut update));
         }
@@ -132,6 +134,8 @@ pub struct Patience {
     pub in_sight: Watched<bool>,
     /// How often the planner came to rest.
     pub rests: Watched<u32>,
+    /// Asks for a rest, when something begins to wait.
+    pub ask: Watched<Box<dyn Fn()>>,
 }
 
 thread_local! {
@@ -148,14 +152,20 @@ impl Patience {
         made
     }
 
-    /// Whether it may wait that was last brought up to date at the rest of this number.
-    fn may_wait(self, last: &mut Option<u32>) -> bool {
-        if self.in_sight.get() {
-            *last = None;
+    /// Whether a change may wait, which began to wait at the rest of this number. Only what waits
+    /// asks to be told of sight and rests: what is up to date is never made anew by them.
+    fn may_wait(self, wait: &mut Option<u32>) -> bool {
+        let rests = self.rests.get_untracked();
+        if self.in_sight.get_untracked() || wait.is_some_and(|since| since != rests) {
+            *wait = None;
             return false;
         }
-        let rests = self.rests.get();
-        last.replace(rests) == Some(rests)
+        if wait.replace(rests).is_none() {
+            self.ask.with_untracked(|ask| ask());
+        }
+        self.in_sight.track();
+        self.rests.track();
+        true
     }
 }
 
@@ -239,15 +249,24 @@ mod tests {
     fn out_of_sight_it_waits_for_a_rest() {
         let scope = Scope::new();
         scope.with(|| {
-            let patience = Patience { in_sight: Watched::new(true), rests: Watched::new(0) };
-            let mut last = None;
-            assert!(!patience.may_wait(&mut last), "in sight it never waits");
+            let asked = Rc::new(Cell::new(0));
+            let told = Rc::clone(&asked);
+            let patience = Patience {
+                in_sight: Watched::new(true),
+                rests: Watched::new(0),
+                ask: Watched::new(Box::new(move || told.set(told.get() + 1))),
+            };
+            let mut wait = None;
+            assert!(!patience.may_wait(&mut wait), "in sight it never waits");
             patience.in_sight.set(false);
-            assert!(!patience.may_wait(&mut last), "nothing it was brought up to date at is known");
-            assert!(patience.may_wait(&mut last));
+            assert!(patience.may_wait(&mut wait));
+            assert!(patience.may_wait(&mut wait), "still no rest");
+            assert_eq!(asked.get(), 1, "a rest is asked for once");
             patience.rests.set(1);
-            assert!(!patience.may_wait(&mut last), "a rest has come");
-            assert!(patience.may_wait(&mut last));
+            assert!(!patience.may_wait(&mut wait), "a rest has come");
+            assert!(patience.may_wait(&mut wait), "the next change waits for the next rest");
+            patience.in_sight.set(true);
+            assert!(!patience.may_wait(&mut wait), "it has come into sight");
             assert!(PRESENT.get().is_none());
             patience.over(|| assert!(PRESENT.get().is_some()));
             assert!(PRESENT.get().is_none(), "patience is over what is made in it alone");
