@@ -17,6 +17,7 @@ test("two planners on one page keep their own choices", async () => {
   await visit.openHost("<inchwise-planner></inchwise-planner><inchwise-planner></inchwise-planner>");
   const [first, second] = [new Planner(visit.page, 0), new Planner(visit.page, 1)];
   await first.ready();
+  await first.settled();
   await second.ready();
   const untouched = await second.reading();
   await first.deepenByKeys(4);

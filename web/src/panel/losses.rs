@@ -1,6 +1,6 @@
 //! Where the heat goes: one table, largest first, every figure with its reckoning.
 
-use inchwise_core::heat_loss::{Element, HeatLoss, Loss, NotCounted};
+use inchwise_core::heat_loss::{Element, HeatLoss, Loss, NotCounted, Reason};
 
 use super::how::{Open, disclosure};
 use super::reckoning::reckoning;
@@ -30,10 +30,12 @@ fn shown(outcome: &Outcome) -> &HeatLoss {
     outcome.heat_loss.as_deref().unwrap_or(&outcome.good.heat_loss)
 }
 
-/// Whether a part has a figure in the table, its own or one taken over.
-fn has_figure(heat_loss: &HeatLoss, part: NotCounted) -> bool {
-    let NotCounted::Detail(place, _) = part else { return false };
-    heat_loss.losses.iter().any(|loss| loss.element == Element::Detail(place))
+/// Whether a part is left out: it has no figure in the table, its own or one taken over, and is not
+/// about to have one.
+fn is_left_out(heat_loss: &HeatLoss, part: NotCounted) -> bool {
+    let NotCounted::Detail(place, reason) = part else { return true };
+    reason != Reason::Waiting
+        && !heat_loss.losses.iter().any(|loss| loss.element == Element::Detail(place))
 }
 
 /// The table and what it leaves out.
@@ -69,7 +71,7 @@ pub fn losses(state: State, language: Language) -> El {
     let left_out = el("ul").class("not-counted").rows_with(["li", "span", "span"], move || {
         state.look(|outcome| {
             let heat_loss = shown(outcome);
-            let parts = heat_loss.not_counted.iter().filter(|part| !has_figure(heat_loss, **part));
+            let parts = heat_loss.not_counted.iter().filter(|part| is_left_out(heat_loss, **part));
             parts.map(|&part| [language.not_counted(part), String::new()]).collect()
         })
     });
