@@ -73,7 +73,7 @@ const ENGLISH: DampPictures = DampPictures {
     drip_line: "drips from here",
     next_line: "mould, weakest mended",
     alone_line: "this use, leaks alone",
-    fan_line: "this use, with the fan",
+    fan_line: "this use, with the fan if there is one",
     moist_air: "Why it drips, or does not",
     moist_air_drips: Phrase(
         "Outdoor air of {0} brings {1} of water, and takes up {2} more in the room. At the weakest \
@@ -112,7 +112,7 @@ const FRENCH: DampPictures = DampPictures {
     drip_line: "dégoutte dès ici",
     next_line: "moisissure, point faible corrigé",
     alone_line: "cet usage, fuites seules",
-    fan_line: "cet usage, avec ventilateur",
+    fan_line: "cet usage, avec le ventilateur s’il y en a un",
     moist_air: "Pourquoi ça dégoutte, ou non",
     moist_air_drips: Phrase(
         "L’air du dehors à {0} apporte {1} d’eau et en prend {2} de plus dans la pièce. Au point \
