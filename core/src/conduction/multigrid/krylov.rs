@@ -6,6 +6,8 @@
 use super::coarsen::Widths;
 use super::coloured::{Coloured, split};
 use super::cycle::Cycle;
+use super::sums::{LANES, dot, lanes};
+use super::window::Window;
 use crate::conduction::network::Network;
 use crate::conduction::solve::Accuracy;
 
@@ -22,6 +24,7 @@ pub(in crate::conduction) struct Solver {
     /// D₁ without halo.
     diagonal: Vec<f64>,
     cycle: Cycle,
+    window: Window<f64>,
     counts: [usize; 3],
     /// The first number of every row of cells.
     rows: Vec<usize>,
@@ -69,7 +72,8 @@ impl Solver {
         let cycle = Cycle::new(network, &diagonal, widths);
         let odd = diagonal.chunks_exact(2).map(|pair| pair[1]).collect();
         let rows = network.rows().collect();
-        Self { matrix, diagonal: odd, cycle, counts: network.counts, rows }
+        let window = Window::new(&matrix.layout);
+        Self { matrix, diagonal: odd, cycle, window, counts: network.counts, rows }
     }
 
     /// Solves for a heat input per cell, without padding.
@@ -136,9 +140,14 @@ impl Solver {
         let (mut energy, mut last_step) = (0.0, 0.0);
         // What a failed preconditioner left behind must not live on.
         vectors.direction.fill(0.0);
+        // Single precision has a narrow range: the cycle works on a residual of about size one.
+        let mut scale = norm;
+        let layout = &self.matrix.layout;
+        let residual = &vectors.residual[layout.halo..];
+        for (heat, residual) in self.cycle.ports(layout).0.iter_mut().zip(residual) {
+            *heat = (residual / scale) as f32;
+        }
         for step in 0..budget {
-            // Single precision has a narrow range: the cycle works on a residual of size one.
-            let scale = norm;
             let next_energy = self.precondition(preconditioner, scale, vectors);
             if !(next_energy > 0.0 && next_energy.is_finite()) {
                 vectors.go(last_step);
@@ -151,7 +160,10 @@ impl Solver {
                 return Ending::Failed;
             }
             last_step = energy / curvature;
-            norm = vectors.reduce_residual(last_step);
+            let (heat, _) = self.cycle.ports(&self.matrix.layout);
+            let next_scale = norm;
+            norm = vectors.reduce_residual(last_step, self.matrix.layout.halo, heat, next_scale);
+            scale = next_scale;
             *iterations += 1;
             since_lowest += 1;
             if norm < 0.9 * lowest {
@@ -178,15 +190,7 @@ impl Solver {
         let range = 0..layout.sizes[1];
         let residual = &vectors.residual[layout.halo..][range.clone()];
         match preconditioner {
-            Preconditioner::Cycle => {
-                let (heat, _) = self.cycle.ports(layout);
-                for (heat, residual) in heat.iter_mut().zip(residual) {
-                    *heat = (residual / scale) as f32;
-                }
-                self.cycle.run();
-                let (_, answer) = self.cycle.ports(layout);
-                scale * lanes(residual, answer, |r, z| r * f64::from(z))
-            }
+            Preconditioner::Cycle => scale * scale * self.cycle.run(),
             Preconditioner::Plain => {
                 lanes(residual, self.matrix.inverse(1, &range), |r, inverse| r * r * inverse)
             }
@@ -203,7 +207,7 @@ impl Solver {
         last_step: f64,
         vectors: &mut Vectors,
     ) -> f64 {
-        let Vectors { answer, residual, direction, product, eliminated } = vectors;
+        let Vectors { answer, residual, direction, product, .. } = vectors;
         let halo = self.matrix.layout.halo;
         let (_, preconditioned) = self.cycle.ports(&self.matrix.layout);
         let mut curvature = 0.0;
@@ -227,10 +231,11 @@ impl Solver {
                 }
             }
             let inverse = self.matrix.inverse(0, &middle);
-            let out = &mut eliminated[halo..][middle.clone()];
-            self.matrix.sweep(0, &middle, direction, out, |p, sum| inverse[p] * sum);
+            let out = self.window.room(&self.matrix.layout, &middle);
+            self.matrix.sweep(0, &middle, &*direction, out, |p, sum| inverse[p] * sum);
             let (own, diagonal) = (&direction[halo..][done.clone()], &self.diagonal[done.clone()]);
             let out = &mut product[halo..][done.clone()];
+            let eliminated = self.window.values();
             self.matrix.sweep(1, &done, eliminated, out, |p, sum| diagonal[p] * own[p] - sum);
             curvature += dot(own, out);
         }
@@ -246,12 +251,12 @@ impl Solver {
         for [_, middle, done] in self.matrix.layout.pieces() {
             let (heat, inverse) = (&heat0[halo..][middle.clone()], self.matrix.inverse(0, &middle));
             let out = &mut eliminated[halo..][middle.clone()];
-            self.matrix.sweep(0, &middle, answer, out, |p, sum| inverse[p] * (heat[p] + sum));
+            self.matrix.sweep(0, &middle, &*answer, out, |p, sum| inverse[p] * (heat[p] + sum));
             let (heat, diagonal) = (&heat1[halo..][done.clone()], &self.diagonal[done.clone()]);
             let own = &answer[halo..][done.clone()];
             let out = &mut residual[halo..][done.clone()];
             let left = |p: usize, sum: f64| heat[p] + (sum - diagonal[p] * own[p]);
-            self.matrix.sweep(1, &done, eliminated, out, left);
+            self.matrix.sweep(1, &done, &*eliminated, out, left);
             square += dot(out, out);
         }
         square.sqrt()
@@ -288,46 +293,32 @@ impl Vectors {
         }
     }
 
-    /// Takes from the residual what a step takes, and returns its new norm.
-    fn reduce_residual(&mut self, step: f64) -> f64 {
+    /// Takes from the residual what a step takes, hands it over a scale to the cycle as its heat input,
+    /// and returns its new norm.
+    fn reduce_residual(&mut self, step: f64, halo: usize, heat: &mut [f32], scale: f64) -> f64 {
+        let inverse = 1.0 / scale;
         let mut sums = [0.0; LANES];
-        let mut residuals = self.residual.chunks_exact_mut(LANES);
-        let mut products = self.product.chunks_exact(LANES);
-        for (residuals, products) in residuals.by_ref().zip(products.by_ref()) {
+        let size = heat.len();
+        let mut residuals = self.residual[halo..][..size].chunks_exact_mut(LANES);
+        let mut products = self.product[halo..][..size].chunks_exact(LANES);
+        let mut heats = heat.chunks_exact_mut(LANES);
+        let pieces = residuals.by_ref().zip(products.by_ref()).zip(heats.by_ref());
+        for ((residuals, products), heats) in pieces {
             for n in 0..LANES {
                 residuals[n] -= step * products[n];
                 sums[n] += residuals[n] * residuals[n];
+                heats[n] = (inverse * residuals[n]) as f32;
             }
         }
         let mut rest = 0.0;
-        for (residual, product) in residuals.into_remainder().iter_mut().zip(products.remainder()) {
+        let residuals = residuals.into_remainder().iter_mut().zip(products.remainder());
+        for ((residual, product), heat) in residuals.zip(heats.into_remainder()) {
             *residual -= step * product;
             rest += *residual * *residual;
+            *heat = (inverse * *residual) as f32;
         }
         (sums.iter().sum::<f64>() + rest).sqrt()
     }
-}
-
-/// How many sums run side by side.
-const LANES: usize = 8;
-
-fn dot(a: &[f64], b: &[f64]) -> f64 {
-    lanes(a, b, |a, b| a * b)
-}
-
-/// Sums a product over two arrays in interleaved sums, a fixed order that vectorises.
-#[inline(always)]
-fn lanes<B: Copy>(a: &[f64], b: &[B], product: impl Fn(f64, B) -> f64) -> f64 {
-    let mut sums = [0.0; LANES];
-    let (a_pieces, b_pieces) = (a.chunks_exact(LANES), b.chunks_exact(LANES));
-    let rest = a_pieces.remainder().iter().zip(b_pieces.remainder());
-    let rest: f64 = rest.map(|(&a, &b)| product(a, b)).sum();
-    for (a, b) in a_pieces.zip(b_pieces) {
-        for n in 0..LANES {
-            sums[n] += product(a[n], b[n]);
-        }
-    }
-    sums.iter().sum::<f64>() + rest
 }
 
 #[cfg(test)]
