@@ -45,7 +45,7 @@ pub(super) struct Layout {
 
 impl Layout {
     /// The cells of one colour that a pass over both takes at a time.
-    pub const PIECE: usize = 2048;
+    pub const PIECE: usize = 4096;
 
     pub fn new(network: &Network) -> Self {
         let cells = network.cells();
@@ -201,7 +201,7 @@ impl<T: Real> Coloured<T> {
 }
 
 /// Sorts the entries of a network by colour, both with their halos.
-pub(super) fn split<T: Real>(layout: &Layout, entries: &[f64], turn: impl Fn(f64) -> T) -> Vec<T> {
+fn split<T: Real>(layout: &Layout, entries: &[f64], turn: impl Fn(f64) -> T) -> Vec<T> {
     let mut sorted = vec![T::default(); 2 * layout.stride()];
     let (even, odd) = sorted.split_at_mut(layout.stride());
     let (even, odd) = (&mut even[layout.halo..], &mut odd[layout.halo..]);

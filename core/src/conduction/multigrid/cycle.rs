@@ -57,13 +57,13 @@ impl Cycle {
                 Some((network, diagonal)) => (network, diagonal.as_slice()),
             };
             let layout = Layout::new(fine);
-            let room = vec![0.0; 2 * layout.stride()];
-            states.push(State { heat: room.clone(), values: room });
+            let size = 2 * layout.stride();
+            states.push(State { heat: vec![0.0; size], values: vec![0.0; size] });
             if diagonal.iter().filter(|&&sum| sum > 0.0).count() <= EXACT {
                 let bottom = DenseInverse::new(fine, diagonal, &layout);
-                let left_over = states[0].heat.clone();
+                let room = levels.iter().map(Level::room).max().unwrap_or(0);
                 let window = Window::new(&Layout::new(network));
-                return Self { levels, bottom, states, left_over, window };
+                return Self { levels, bottom, states, left_over: vec![0.0; room], window };
             }
             let matrix = Coloured::new(fine, diagonal);
             let next = coarsening.next(fine, &widths);
@@ -114,6 +114,13 @@ impl Cycle {
 }
 
 impl Level {
+    /// How much room the way down needs for what is left over.
+    fn room(&self) -> usize {
+        let layout = &self.matrix.layout;
+        let pieces = layout.pieces().map(|[.., done]| done.len());
+        if self.is_small { 2 * layout.stride() } else { pieces.max().unwrap_or(0) }
+    }
+
     /// Balances from nothing and hands what is left over to the coarse level.
     fn descend(
         &self,

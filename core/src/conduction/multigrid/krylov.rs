@@ -4,7 +4,7 @@
 //! S·x₁ = f₁ + Eᵀ·D₀⁻¹·f₀ with S = D₁ − Eᵀ·D₀⁻¹·E.
 
 use super::coarsen::Widths;
-use super::coloured::{Coloured, split};
+use super::coloured::Coloured;
 use super::cycle::Cycle;
 use super::sums::{LANES, dot, lanes};
 use super::window::Window;
@@ -78,18 +78,16 @@ impl Solver {
 
     /// Solves for a heat input per cell, without padding.
     pub fn solve(&mut self, heat: &[f64], accuracy: &Accuracy) -> Outcome {
-        let stride = self.matrix.layout.stride();
-        let heat = self.spread(heat);
-        let (heat0, heat1) = heat.split_at(stride);
+        let [heat0, heat1] = self.spread(heat);
+        let (heat0, heat1) = (heat0.as_slice(), heat1.as_slice());
         let size = (dot(heat0, heat0) + dot(heat1, heat1)).sqrt();
         let wanted = accuracy.relative_residual * size;
-        let zeros = self.matrix.zeros();
         let mut vectors = Vectors {
-            answer: zeros.clone(),
-            residual: zeros.clone(),
-            direction: zeros.clone(),
-            product: zeros.clone(),
-            eliminated: zeros,
+            answer: self.matrix.zeros(),
+            residual: self.matrix.zeros(),
+            direction: self.matrix.zeros(),
+            product: self.matrix.zeros(),
+            eliminated: self.matrix.zeros(),
         };
         let mut preconditioner = Preconditioner::Cycle;
         let mut iterations = 0;
@@ -109,13 +107,12 @@ impl Solver {
                 Ending::Failed => preconditioner = Preconditioner::Plain,
             }
         }
-        let mut left_over = vec![0.0; stride];
-        left_over.extend_from_slice(&vectors.residual);
-        let mut field = vectors.eliminated;
-        field.extend_from_slice(&vectors.answer);
+        let Vectors { answer, residual, eliminated, product: mut balanced, .. } = vectors;
+        balanced.fill(0.0);
         Outcome {
-            field: self.gather(&field),
-            left_over: self.gather(&left_over),
+            field: self.gather([&eliminated, &answer]),
+            // Colour 0 is in balance.
+            left_over: self.gather([&balanced, &residual]),
             iterations,
             residual: norm / size,
         }
@@ -262,23 +259,28 @@ impl Solver {
         square.sqrt()
     }
 
-    /// An entry per cell to entries by colour, with padding.
-    fn spread(&self, cells: &[f64]) -> Vec<f64> {
-        let mut numbered = vec![0.0; self.matrix.layout.sizes.iter().sum()];
+    /// An entry per cell to entries by colour, with padding and halos.
+    fn spread(&self, cells: &[f64]) -> [Vec<f64>; 2] {
+        let halo = self.matrix.layout.halo;
+        let mut coloured = [self.matrix.zeros(), self.matrix.zeros()];
         for (row, &first) in cells.chunks_exact(self.counts[0]).zip(&self.rows) {
-            numbered[first..first + row.len()].copy_from_slice(row);
+            for (n, &cell) in row.iter().enumerate() {
+                let number = first + n;
+                coloured[number % 2][halo + number / 2] = cell;
+            }
         }
-        split(&self.matrix.layout, &numbered, |value| value)
+        coloured
     }
 
-    /// Entries by colour, with padding, to an entry per cell.
-    fn gather(&self, coloured: &[f64]) -> Vec<f64> {
-        let layout = &self.matrix.layout;
+    /// Entries by colour, with padding and halos, to an entry per cell.
+    fn gather(&self, coloured: [&[f64]; 2]) -> Vec<f64> {
+        let halo = self.matrix.layout.halo;
         let nx = self.counts[0];
         let mut cells = vec![0.0; nx * self.rows.len()];
         for (row, &first) in cells.chunks_exact_mut(nx).zip(&self.rows) {
             for (n, cell) in row.iter_mut().enumerate() {
-                *cell = coloured[layout.position(first + n)];
+                let number = first + n;
+                *cell = coloured[number % 2][halo + number / 2];
             }
         }
         cells
