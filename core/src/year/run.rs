@@ -6,6 +6,7 @@ use super::network::{Drive, Step};
 use super::outcome::{EnergyByPurpose, Period, RoomHour, SpotHours, SpotState, YearOutcome, add};
 use super::vapour_balance::{VapourDrive, VapourState};
 use crate::climate::{HOURS_IN_YEAR, hours_of};
+use crate::extremes::{greater, lesser};
 use crate::units::{Energy, Mass, Power, SurfaceMoisture, Temperature};
 
 /// Seconds in a step.
@@ -136,9 +137,9 @@ impl<'a> Run<'a> {
         } else {
             limit * self.kind.capacity_share(Temperature::celsius(outdoors))
         };
-        let least = (limit * self.kind.least_share()).min(capacity);
-        let main = needed.min(capacity).max(least);
-        let backup = (needed - main).max(0.0).min(choices.backup_limit.value());
+        let least = lesser(limit * self.kind.least_share(), capacity);
+        let main = greater(lesser(needed, capacity), least);
+        let backup = lesser(greater(needed - main, 0.0), choices.backup_limit.value());
         let short = (needed - main - backup) * per_watt;
         Acting { main, backup, unmet: short > NEARLY }
     }
@@ -215,11 +216,10 @@ impl<'a> Run<'a> {
             let heated = Drive { to_air: drive.to_air + acting.main + acting.backup, ..drive };
             let room = step.go(network, &heated, state.mass);
             let vapour = self.vapour_drive(hour, [room.air, room.surface], network.leaks, source);
-            duty = self.duty_to_cool(free, &drive, state.mass).max(self.duty_to_dry(
-                room.air,
-                &state.vapour,
-                &vapour,
-            ));
+            duty = greater(
+                self.duty_to_cool(free, &drive, state.mass),
+                self.duty_to_dry(room.air, &state.vapour, &vapour),
+            );
             if duty > 0.0 {
                 step = if duty < 1.0 { network.step(duty * model.fan, HOUR) } else { self.blown };
                 free = step.go(network, &drive, state.mass).air;
@@ -272,9 +272,9 @@ impl<'a> Run<'a> {
         };
         add(&mut period.energy, &energy);
 
-        self.greatest_heat = self.greatest_heat.max(heat);
-        self.warmest = self.warmest.max(room.air);
-        self.coldest = self.coldest.min(room.air);
+        self.greatest_heat = greater(self.greatest_heat, heat);
+        self.warmest = greater(self.warmest, room.air);
+        self.coldest = lesser(self.coldest, room.air);
         self.hours[hour] = RoomHour {
             celsius: room.air as f32,
             humidity: (after.pascals / saturation.pascals(room.air)) as f32,
@@ -329,8 +329,8 @@ impl<'a> Run<'a> {
         let taken = model.vapour.onto_spot * (pascals - saturation.pascals(celsius)) * HOUR;
         if celsius < 0.0 {
             // Below freezing it grows, or goes back to drier air.
-            state.frost = (state.frost + taken).max(0.0);
-            self.most_frost = self.most_frost.max(state.frost);
+            state.frost = greater(state.frost + taken, 0.0);
+            self.most_frost = greater(self.most_frost, state.frost);
             if taken > 0.0 { SpotState::Frost } else { SpotState::Dry }
         } else {
             let thaws = state.frost > 0.0;
