@@ -138,7 +138,7 @@ fn answer(
         greatest_heat: outcome.greatest_heat,
         coldest_day: outcome.coldest_day,
         most_frost: outcome.most_frost,
-        summer: Summer::of(evaluation, surroundings, checked)?,
+        summer: Summer::of(&outcome, evaluation, surroundings, checked)?,
         cool_down: [cooled(5.0), cooled(0.0)],
         warm_up: [warmed(RoomPart::Air), warmed(RoomPart::Surfaces)],
         heater: HeaterCheck::of(choices, load, design.outdoor_temperature),
