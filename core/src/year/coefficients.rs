@@ -24,6 +24,8 @@ impl YearModel<'_> {
             ("sun_at_left_side", left_side),
             ("sun_at_right_side", right_side),
             ("sky", self.sky),
+            ("sky_through_windows", self.sky_through_windows),
+            ("drying", self.drying),
             ("window_area", window_area),
             ("window_column", window_column as f64),
             ("window_factor", self.window_factor),

@@ -15,6 +15,8 @@ pub(super) struct EnvelopeHeat {
     pub(super) floor: f64,
     /// Windows and door, W/K.
     pub(super) openings: f64,
+    /// Windows alone, W/K.
+    pub(super) windows: f64,
 }
 
 /// Where an element's steel lies: shares of roof, front end, door end, left side, right side, floor.
@@ -81,12 +83,18 @@ impl EnvelopeHeat {
     pub(super) fn of(design: &Design, heat_loss: &HeatLoss) -> Self {
         let mut shared = [0.0; 6];
         let mut openings = HeatTransferCoefficient::ZERO;
+        let mut windows = HeatTransferCoefficient::ZERO;
         for loss in &heat_loss.losses {
             let shares = match loss.element {
                 Element::Plain(surface) => of_surface(surface),
                 Element::Detail(place) => of_place(design, place),
-                Element::PersonnelDoor | Element::Windows => {
+                Element::PersonnelDoor => {
                     openings += loss.coefficient;
+                    continue;
+                }
+                Element::Windows => {
+                    openings += loss.coefficient;
+                    windows += loss.coefficient;
                     continue;
                 }
                 Element::Air => continue,
@@ -96,7 +104,12 @@ impl EnvelopeHeat {
             }
         }
         let [roof, front, doors, left, right, floor] = shared;
-        Self { faces: [roof, front, doors, left, right], floor, openings: openings.value() }
+        Self {
+            faces: [roof, front, doors, left, right],
+            floor,
+            openings: openings.value(),
+            windows: windows.value(),
+        }
     }
 
     /// Everything opaque, W/K.

@@ -6,7 +6,7 @@ use super::envelope_heat::{EnvelopeHeat, face_of};
 use super::error::YearModelError;
 use super::heat_capacity::InsideMass;
 use super::network::{Network, NetworkParts};
-use super::sol_air::{SUNNY_SURFACE_COEFFICIENT, WHOLE_SKY};
+use super::sol_air::{SKY_BEFORE_WINDOWS, SUNNY_SURFACE_COEFFICIENT, WHOLE_SKY};
 use super::surroundings::Surroundings;
 use super::vapour_balance::VapourBalance;
 use crate::climate::BoxFace;
@@ -15,6 +15,10 @@ use crate::heat_loss::{AIR_DENSITY, AIR_HEAT_CAPACITY};
 use crate::moisture::{SpotPlace, opening_temperature_factor};
 use crate::psychro::STANDARD_PRESSURE;
 use crate::units::{Area, HeatTransferCoefficient, Power, TemperatureFactor};
+
+/// Heat that a kilogram of water takes to dry at 20 °C, 2501 − 2.326·θ kJ/kg (ASHRAE Fundamentals 2017, chapter 1,
+/// equation 33).
+const LATENT_HEAT: f64 = 2.501e6 - 2326.0 * 20.0;
 
 /// A design in its surroundings with the choices about use, ready to run.
 #[derive(Clone, Debug)]
@@ -29,6 +33,10 @@ pub struct YearModel<'a> {
     /// Kelvin that the sky takes off.
     pub(super) sky: f64,
     opaque: f64,
+    /// Watts that the sky draws through the windows.
+    pub(super) sky_through_windows: f64,
+    /// Watts that water drying in the room takes from its air.
+    pub(super) drying: f64,
     /// Square metres of full sun through the windows, and the column of their face.
     pub(super) window: (f64, usize),
     /// Temperature factor of the windows in their mean.
@@ -114,6 +122,8 @@ impl<'a> YearModel<'a> {
             sun_at_steel,
             sky: WHOLE_SKY.value() * seen / opaque,
             opaque,
+            sky_through_windows: heat.windows * SKY_BEFORE_WINDOWS.value(),
+            drying: choices.moisture_drying.value() * LATENT_HEAT,
             window: (open, column),
             window_factor: opening_temperature_factor(&envelope.windows).value(),
             fan: fan.value() * AIR_HEAT_CAPACITY.value(),
@@ -129,8 +139,8 @@ impl<'a> YearModel<'a> {
         &self.network
     }
 
-    /// What the sky draws from the steel beyond what outdoor air does, at a steady room, W.
+    /// What the sky draws from steel and windows beyond what outdoor air does, at a steady room, W.
     pub fn sky_loss(&self) -> Power {
-        Power::new(self.opaque * self.sky)
+        Power::new(self.opaque * self.sky + self.sky_through_windows)
     }
 }

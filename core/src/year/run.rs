@@ -47,8 +47,8 @@ struct Acting {
 /// In each hour weather, use and gains stand still. The heater brings the mean air temperature of
 /// the hour to the set-point as far as it can. The fan runs for as much of the hour as it takes to hold the
 /// room at its temperature or humidity, and only while outdoor air is colder, or holds less
-/// vapour. Left out: wind, frost that insulates, and the heat of vapour: what condenses gives it, what dries in
-/// the room takes it, 0.68 kWh a kilogram; people's own moisture takes none, for their heat is counted dry.
+/// vapour. Water that dries in the room takes its heat from the air; people's own moisture takes none, for their heat
+/// is counted dry. Left out: wind, frost that insulates, and the heat that condensing vapour gives back.
 pub fn run_year(model: &YearModel<'_>) -> YearOutcome {
     let mut run = Run::new(model);
     let mut state = run.start();
@@ -194,6 +194,7 @@ impl<'a> Run<'a> {
         let in_use = if used { choices.equipment_in_use.value() } else { 0.0 };
         let equipment = choices.equipment_always.value() + in_use;
         let source = choices.moisture_always.value()
+            + choices.moisture_drying.value()
             + if used { choices.moisture_in_use.value() } else { 0.0 };
 
         let (open, column) = model.window;
@@ -201,7 +202,7 @@ impl<'a> Run<'a> {
         let warmed: f64 = sun.iter().zip(&model.sun_at_steel).map(|(sun, per)| sun * per).sum();
         let radiant = (1.0 - CONVECTIVE) * (people + equipment) + sun_in;
         let mut drive = Drive {
-            to_air: CONVECTIVE * (people + equipment),
+            to_air: CONVECTIVE * (people + equipment) - model.sky_through_windows - model.drying,
             to_surface: radiant * (1.0 - network.onto_mass),
             to_mass: radiant * network.onto_mass,
             outdoors,
@@ -266,9 +267,12 @@ impl<'a> Run<'a> {
             people: joules(people),
             sun: joules(sun_in),
             through_envelope: joules(network.mass_to_outdoors * (room.mass - drive.at_steel)),
-            through_openings: joules(network.openings * (room.air - outdoors)),
+            through_openings: joules(
+                network.openings * (room.air - outdoors) + model.sky_through_windows,
+            ),
             by_leaks: joules(network.leaks * (room.air - outdoors)),
             by_fan: joules(fan_air * (room.air - outdoors)),
+            by_drying: joules(model.drying),
         };
         add(&mut period.energy, &energy);
 

@@ -105,7 +105,7 @@ pub const DEGREE_DAY_BASES: [Temperature; 2] =
 pub const WARM_ENOUGH: TemperatureDifference = TemperatureDifference::new(3.0);
 
 /// Numbers of a period.
-const IN_PERIOD: usize = 19;
+const IN_PERIOD: usize = 20;
 
 fn pack_period(period: &Period) -> [f64; IN_PERIOD] {
     let energy = &period.energy;
@@ -129,6 +129,7 @@ fn pack_period(period: &Period) -> [f64; IN_PERIOD] {
         period.fan_hours,
         period.water_on_windows.value(),
         period.water_on_lining.value(),
+        energy.by_drying.value(),
     ]
 }
 
@@ -149,6 +150,7 @@ fn unpack_period(numbers: &[f64; IN_PERIOD]) -> Period {
             through_openings: energy(9),
             by_leaks: energy(10),
             by_fan: energy(11),
+            by_drying: energy(19),
         },
         unmet_hours: hours(12),
         too_warm_hours: hours(13),

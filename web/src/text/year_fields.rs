@@ -34,6 +34,8 @@ impl Language {
             (F::MoistureInUse, French) => "Humidité pendant l’usage",
             (F::MoistureAlways, English) => "Moisture always",
             (F::MoistureAlways, French) => "Humidité en tout temps",
+            (F::MoistureDrying, English) => "Moisture of things that dry",
+            (F::MoistureDrying, French) => "Humidité de ce qui sèche",
             (F::FanFlow, English) => "Fan at full flow",
             (F::FanFlow, French) => "Ventilateur à plein débit",
             (F::FanPower, English) => "What the fan draws",

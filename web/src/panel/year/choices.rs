@@ -25,6 +25,7 @@ const GROUPS: [&[YearField]; 5] = [
         F::EquipmentAlways,
         F::MoistureInUse,
         F::MoistureAlways,
+        F::MoistureDrying,
         F::Contents,
     ],
     &[F::FanFlow, F::FanPower, F::FanAbove, F::FanOver],
