@@ -201,7 +201,7 @@ impl<'a> Run<'a> {
         let sun_in = open * sun[column];
         let warmed: f64 = sun.iter().zip(&model.sun_at_steel).map(|(sun, per)| sun * per).sum();
         let radiant = (1.0 - CONVECTIVE) * (people + equipment) + sun_in;
-        let mut drive = Drive {
+        let drive = Drive {
             to_air: CONVECTIVE * (people + equipment) - model.sky_through_windows - model.drying,
             to_surface: radiant * (1.0 - network.onto_mass),
             to_mass: radiant * network.onto_mass,
@@ -210,26 +210,24 @@ impl<'a> Run<'a> {
         };
 
         let mut step = self.still;
-        let mut free = step.go(network, &drive, state.mass).air;
-        let mut acting = self.heat(free, step.air_per_watt, set, outdoors, used);
+        let mut free = step.go(network, &drive, state.mass);
+        let mut acting = self.heat(free.air, step.per_watt.air, set, outdoors, used);
         let mut duty = 0.0;
         if model.fan > 0.0 {
-            let heated = Drive { to_air: drive.to_air + acting.main + acting.backup, ..drive };
-            let room = step.go(network, &heated, state.mass);
+            let room = step.heated(&free, acting.main + acting.backup);
             let vapour = self.vapour_drive(hour, [room.air, room.surface], network.leaks, source);
             duty = greater(
-                self.duty_to_cool(free, &drive, state.mass),
+                self.duty_to_cool(free.air, &drive, state.mass),
                 self.duty_to_dry(room.air, &state.vapour, &vapour),
             );
             if duty > 0.0 {
                 step = if duty < 1.0 { network.step(duty * model.fan, HOUR) } else { self.blown };
-                free = step.go(network, &drive, state.mass).air;
-                acting = self.heat(free, step.air_per_watt, set, outdoors, used);
+                free = step.go(network, &drive, state.mass);
+                acting = self.heat(free.air, step.per_watt.air, set, outdoors, used);
             }
         }
         let heat = acting.main + acting.backup;
-        drive.to_air += heat;
-        let room = step.go(network, &drive, state.mass);
+        let room = step.heated(&free, heat);
         state.mass = room.mass_after;
 
         let fan_air = duty * model.fan;
