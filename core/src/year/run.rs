@@ -185,7 +185,6 @@ impl<'a> Run<'a> {
         let (choices, network) = (&model.choices, &model.network);
         let weather = &model.surroundings.weather;
         let sun = &model.surroundings.sun.hours()[hour];
-        let saturation = &model.surroundings.saturation;
         let outdoors = weather.celsius()[hour];
 
         let used = choices.is_used(hour);
@@ -279,7 +278,7 @@ impl<'a> Run<'a> {
         self.coldest = lesser(self.coldest, room.air);
         self.hours[hour] = RoomHour {
             celsius: room.air as f32,
-            humidity: (after.pascals / saturation.pascals(room.air)) as f32,
+            humidity: (after.pascals / vapour.at_air) as f32,
             heat: heat as f32,
             spot,
             too_warm,
@@ -313,22 +312,22 @@ impl<'a> Run<'a> {
     fn cold_spots(&mut self, state: &mut State, air: f64, outdoors: f64) -> SpotState {
         let model = self.model;
         let saturation = &model.surroundings.saturation;
-        let pascals = state.vapour.pascals;
-        for (n, factor) in model.factors.iter().enumerate() {
+        let at_spot = |factor: f64| {
             let celsius = outdoors + factor * (air - outdoors);
+            (celsius, state.vapour.pascals - saturation.pascals(celsius))
+        };
+        let Some(&coldest) = model.factors.first() else { return SpotState::Dry };
+        let (celsius, over) = at_spot(coldest);
+        if over > 0.0 {
             // Coldest first: where one stays dry, so do those after it.
-            if pascals <= saturation.pascals(celsius) {
-                break;
-            }
-            if celsius < 0.0 {
-                self.frost[n] += 1;
-            } else {
-                self.drip[n] += 1;
+            let wet =
+                model.factors.iter().map(|&factor| at_spot(factor)).take_while(|spot| spot.1 > 0.0);
+            for (n, (celsius, _)) in wet.enumerate() {
+                let hours = if celsius < 0.0 { &mut self.frost } else { &mut self.drip };
+                hours[n] += 1;
             }
         }
-        let Some(factor) = model.factors.first() else { return SpotState::Dry };
-        let celsius = outdoors + factor * (air - outdoors);
-        let taken = model.vapour.onto_spot * (pascals - saturation.pascals(celsius)) * HOUR;
+        let taken = model.vapour.onto_spot * over * HOUR;
         if celsius < 0.0 {
             // Below freezing it grows, or goes back to drier air.
             state.frost = greater(state.frost + taken, 0.0);
