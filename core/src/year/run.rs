@@ -287,6 +287,9 @@ impl<'a> Run<'a> {
     }
 
     /// Vapour outdoors and at the surfaces, from the temperatures of air and lining.
+    ///
+    /// Asked for in two places, it would be a call; a tenth of the year natively.
+    #[inline(always)]
     fn vapour_drive(
         &self,
         hour: usize,
