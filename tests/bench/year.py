@@ -96,7 +96,8 @@ class Year:
         faces = ["roof", "front_end", "door_end", "left_side", "right_side"]
         warmed = self.sun @ numpy.array([c[f"sun_at_{face}"] for face in faces])
         at_steel = self.celsius + warmed - c["sky"]
-        drawn = c["sky_through_windows"] + c["drying"]
+        sun_on_door = c["sun_on_door"] * self.sun[:, int(c["door_column"])]
+        drawn = c["sky_through_openings"] + c["drying"] - sun_on_door
         to_air = CONVECTIVE * (people + equipment) - drawn
         radiant = (1.0 - CONVECTIVE) * (people + equipment) + sun_in
         to_surface, to_mass = radiant * (1.0 - c["onto_mass"]), radiant * c["onto_mass"]

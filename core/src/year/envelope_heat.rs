@@ -13,10 +13,10 @@ pub(super) struct EnvelopeHeat {
     pub(super) faces: [f64; 5],
     /// Floor, W/K.
     pub(super) floor: f64,
-    /// Windows and door, W/K.
-    pub(super) openings: f64,
-    /// Windows alone, W/K.
+    /// Windows, W/K.
     pub(super) windows: f64,
+    /// Personnel door, W/K.
+    pub(super) door: f64,
 }
 
 /// Where an element's steel lies: shares of roof, front end, door end, left side, right side, floor.
@@ -82,18 +82,17 @@ pub(super) const fn face_of(wall: Wall) -> BoxFace {
 impl EnvelopeHeat {
     pub(super) fn of(design: &Design, heat_loss: &HeatLoss) -> Self {
         let mut shared = [0.0; 6];
-        let mut openings = HeatTransferCoefficient::ZERO;
         let mut windows = HeatTransferCoefficient::ZERO;
+        let mut door = HeatTransferCoefficient::ZERO;
         for loss in &heat_loss.losses {
             let shares = match loss.element {
                 Element::Plain(surface) => of_surface(surface),
                 Element::Detail(place) => of_place(design, place),
                 Element::PersonnelDoor => {
-                    openings += loss.coefficient;
+                    door += loss.coefficient;
                     continue;
                 }
                 Element::Windows => {
-                    openings += loss.coefficient;
                     windows += loss.coefficient;
                     continue;
                 }
@@ -107,8 +106,8 @@ impl EnvelopeHeat {
         Self {
             faces: [roof, front, doors, left, right],
             floor,
-            openings: openings.value(),
             windows: windows.value(),
+            door: door.value(),
         }
     }
 

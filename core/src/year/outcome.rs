@@ -24,7 +24,7 @@ pub struct EnergyByPurpose {
     pub sun: Energy,
     /// Lost through everything opaque, sun and sky on the steel taken off.
     pub through_envelope: Energy,
-    /// Lost through windows and door, what the sky draws through windows included.
+    /// Lost through windows and door, sun and sky on the door and sky before the windows taken off.
     pub through_openings: Energy,
     /// Lost by leaks and the air always let in.
     pub by_leaks: Energy,

@@ -198,10 +198,12 @@ impl<'a> Run<'a> {
 
         let (open, column) = model.window;
         let sun_in = open * sun[column];
+        let (per_sun, column) = model.sun_on_door;
+        let at_openings = per_sun * sun[column] - model.sky_through_openings;
         let warmed: f64 = sun.iter().zip(&model.sun_at_steel).map(|(sun, per)| sun * per).sum();
         let radiant = (1.0 - CONVECTIVE) * (people + equipment) + sun_in;
         let drive = Drive {
-            to_air: CONVECTIVE * (people + equipment) - model.sky_through_windows - model.drying,
+            to_air: CONVECTIVE * (people + equipment) + at_openings - model.drying,
             to_surface: radiant * (1.0 - network.onto_mass),
             to_mass: radiant * network.onto_mass,
             outdoors,
@@ -264,9 +266,7 @@ impl<'a> Run<'a> {
             people: joules(people),
             sun: joules(sun_in),
             through_envelope: joules(network.mass_to_outdoors * (room.mass - drive.at_steel)),
-            through_openings: joules(
-                network.openings * (room.air - outdoors) + model.sky_through_windows,
-            ),
+            through_openings: joules(network.openings * (room.air - outdoors) - at_openings),
             by_leaks: joules(network.leaks * (room.air - outdoors)),
             by_fan: joules(fan_air * (room.air - outdoors)),
             by_drying: joules(model.drying),
