@@ -16,6 +16,7 @@ mod faults;
 mod fields;
 mod folds;
 mod losses;
+mod months;
 mod phrase;
 mod places;
 mod remedies;

@@ -83,7 +83,7 @@ fn lines(
                 &money(heating, choices, notation),
                 &money(heating / 12.0, choices, notation),
                 &money(dearest, choices, notation),
-                words.months[month],
+                language.month(month),
                 &day(date),
             ])
         }
@@ -279,7 +279,7 @@ pub(super) fn table(year: YearState, language: Language) -> El {
         let answer = if open.get() { year.answer() } else { None };
         let Some(answer) = answer else { return Vec::new() };
         let choices = year.choices.get();
-        let months = answer.months.iter().zip(words.months);
+        let months = answer.months.iter().zip(language.months());
         months.map(|(month, name)| row(month, name, &choices, notation)).collect()
     });
     let heads = words.columns.map(|name| el("th").attr("scope", "col").text(name));
