@@ -26,8 +26,10 @@ mod weather;
 mod workings;
 mod year;
 mod year_choices;
+mod year_energy_workings;
 mod year_fields;
 mod year_heater;
+mod year_room_workings;
 mod year_verdicts;
 
 pub use air::AirWords;
