@@ -18,6 +18,43 @@ pub struct Range<Q> {
     pub default: Option<f64>,
 }
 
+/// What is wrong with a number by itself. Numbers are SI.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub enum RangeProblem {
+    /// Not a finite number.
+    NotFinite,
+    /// Outside the allowed range.
+    OutOfRange {
+        /// Smallest allowed.
+        minimum: f64,
+        /// Largest allowed.
+        maximum: f64,
+    },
+    /// Must be a whole number.
+    NotWhole,
+}
+
+/// The quantities of a table, one of which counts whole things.
+pub trait Quantities: PartialEq {
+    /// A whole number.
+    const COUNT: Self;
+}
+
+impl<Q: Quantities> Range<Q> {
+    /// What is wrong with a number that was given.
+    pub(crate) fn problem(&self, given: f64) -> Option<RangeProblem> {
+        if !given.is_finite() {
+            Some(RangeProblem::NotFinite)
+        } else if !(self.minimum <= given && given <= self.maximum) {
+            Some(RangeProblem::OutOfRange { minimum: self.minimum, maximum: self.maximum })
+        } else if self.quantity == Q::COUNT && given.fract() != 0.0 {
+            Some(RangeProblem::NotWhole)
+        } else {
+            None
+        }
+    }
+}
+
 /// A choice of one of the quantities of a table, to and from its SI number.
 pub(crate) trait Number<Q>: Copy {
     /// What kind of quantity it holds.
@@ -40,6 +77,10 @@ macro_rules! numbers {
                 Self::new(number)
             }
         })+
+
+        impl $crate::choice_table::Quantities for $Quantity {
+            const COUNT: Self = $Quantity::Count;
+        }
 
         impl $crate::choice_table::Number<$Quantity> for $crate::units::Temperature {
             const QUANTITY: $Quantity = $Quantity::Temperature;
@@ -142,6 +183,17 @@ macro_rules! choice_table {
                     $($Field::$field => Some(Number::<$Quantity>::to_number(self.$name)),)+
                     $($Field::$a_field => self.$a_name.map(Number::<$Quantity>::to_number),)+
                 }
+            }
+
+            /// The numeric choices that cannot stand by themselves, in the order of the table: which,
+            /// what was given, and what is wrong with it.
+            pub(crate) fn beyond_range(
+                &self,
+            ) -> impl Iterator<Item = ($Field, f64, $crate::choice_table::RangeProblem)> {
+                $Field::ALL.iter().filter_map(|&field| {
+                    let given = self.get(field)?;
+                    Some((field, given, field.range().problem(given)?))
+                })
             }
 
             /// Sets a choice from its SI number, lawful or not; `None` takes back one that stands only

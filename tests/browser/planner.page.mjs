@@ -69,6 +69,12 @@ export class Planner {
     return Number(text.replace(/[^0-9]/g, ""));
   }
 
+  /** What the year comes to, label by label. */
+  async yearFigures() {
+    const text = await this.host.getByTestId("year-figures").textContent();
+    return text.replace(/[\u00a0\u202f]/g, " ");
+  }
+
   /** What is said of heater, supply, power cut, damp and summer. */
   async yearVerdicts() {
     const verdicts = this.host.getByTestId("year-verdicts");
@@ -160,6 +166,11 @@ export class Planner {
     return Buffer.concat(parts).toString();
   }
 
+  /** Goes back to the usual design and year. */
+  startOver() {
+    return this.host.getByTestId("start-over").click();
+  }
+
   /** Where the link to this design leads. */
   link() {
     return this.host.getByTestId("design-link").getAttribute("href");
@@ -173,7 +184,7 @@ export class Planner {
   /** Chooses a heater by its stable name. */
   async chooseHeater(name) {
     const group = this.host.getByTestId("year-heater");
-    if (!(await group.getAttribute("open"))) await group.locator("summary").click();
+    if ((await group.getAttribute("open")) === null) await group.locator("summary").click();
     await this.host.getByTestId("year-heater-kind").selectOption(name);
   }
 

@@ -1,8 +1,9 @@
 //! The door: either a lawful design or every error at once.
 
 use super::choice::Wall;
-use super::field::{Design, Field, Quantity};
+use super::field::{Design, Field};
 use super::stack::Surface;
+use crate::choice_table::RangeProblem;
 use crate::freight_box::{Dimensions, FreightBox};
 use crate::units::Length;
 
@@ -20,17 +21,8 @@ pub const CLEAR_OF_CORNERS: Length = Length::mm(150.0);
 /// What is wrong with a choice. Numbers are SI.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub enum Problem {
-    /// Not a finite number.
-    NotFinite,
-    /// Outside the allowed range.
-    OutOfRange {
-        /// Smallest allowed.
-        minimum: f64,
-        /// Largest allowed.
-        maximum: f64,
-    },
-    /// Must be a whole number.
-    NotWhole,
+    /// The number by itself.
+    ByItself(RangeProblem),
     /// Needs more than the wall or the room has.
     DoesNotFit {
         /// What it needs.
@@ -110,28 +102,19 @@ impl Design {
     /// # Errors
     /// Every choice that cannot stand, in the order of the table.
     pub fn check(&self) -> Result<CheckedDesign, Vec<DesignError>> {
-        let mut errors: Vec<DesignError> =
-            Field::ALL.iter().filter_map(|&field| self.check_range(field)).collect();
+        let mut errors: Vec<DesignError> = self
+            .beyond_range()
+            .map(|(field, given, problem)| DesignError {
+                field,
+                given,
+                problem: Problem::ByItself(problem),
+            })
+            .collect();
         // What fits is only asked of numbers that are lawful by themselves.
         if errors.is_empty() {
             self.check_fit(&mut errors);
         }
         if errors.is_empty() { Ok(CheckedDesign(self.clone())) } else { Err(errors) }
-    }
-
-    fn check_range(&self, field: Field) -> Option<DesignError> {
-        let given = self.get(field)?;
-        let range = field.range();
-        let problem = if !given.is_finite() {
-            Problem::NotFinite
-        } else if !(range.minimum <= given && given <= range.maximum) {
-            Problem::OutOfRange { minimum: range.minimum, maximum: range.maximum }
-        } else if range.quantity == Quantity::Count && given.fract() != 0.0 {
-            Problem::NotWhole
-        } else {
-            return None;
-        };
-        Some(DesignError { field, given, problem })
     }
 
     fn check_fit(&self, errors: &mut Vec<DesignError>) {

@@ -3,6 +3,7 @@
 use super::check::Problem;
 use super::choice::FanGiven;
 use super::field::{Design, Field};
+use crate::choice_table::RangeProblem;
 use crate::units::{AirChangeRate, Area, Mass};
 
 impl Design {
@@ -70,7 +71,8 @@ impl Design {
         if self.fan_third_pressure.value() == 0.0 {
             let least = Field::FanThirdPressure.range().step;
             let maximum = Field::FanThirdPressure.range().maximum;
-            report(Field::FanThirdPressure, Problem::OutOfRange { minimum: least, maximum });
+            let problem = RangeProblem::OutOfRange { minimum: least, maximum };
+            report(Field::FanThirdPressure, Problem::ByItself(problem));
         }
     }
 }

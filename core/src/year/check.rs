@@ -1,6 +1,7 @@
 //! Which choices about a year can stand, and what is wrong with those that cannot.
 
-use super::choices::{PriceDate, YearChoices, YearField, YearQuantity};
+use super::choices::{PriceDate, YearChoices, YearField};
+use crate::choice_table::RangeProblem;
 use crate::design::Design;
 use crate::units::Temperature;
 
@@ -8,17 +9,8 @@ use crate::units::Temperature;
 #[derive(Clone, Copy, Debug, PartialEq)]
 #[non_exhaustive]
 pub enum YearProblem {
-    /// Not a finite number.
-    NotFinite,
-    /// Outside the allowed range.
-    OutOfRange {
-        /// Smallest allowed.
-        minimum: f64,
-        /// Largest allowed.
-        maximum: f64,
-    },
-    /// Must be a whole number.
-    NotWhole,
+    /// The number by itself.
+    ByItself(RangeProblem),
     /// The room is used until the hour from which it is used: no hour or all of them.
     UsedUntilIsUsedFrom,
     /// The fan would cool a room that the heater still warms.
@@ -119,8 +111,14 @@ impl YearChoices {
     /// # Errors
     /// Every choice that cannot stand.
     pub fn check(&self, set_point: Temperature) -> Result<CheckedYearChoices, Vec<YearError>> {
-        let mut errors: Vec<YearError> =
-            YearField::ALL.iter().filter_map(|&field| self.check_range(field)).collect();
+        let mut errors: Vec<YearError> = self
+            .beyond_range()
+            .map(|(field, given, problem)| YearError {
+                subject: YearSubject::Field(field),
+                given,
+                problem: YearProblem::ByItself(problem),
+            })
+            .collect();
         let mut report = |subject, given, problem| {
             errors.push(YearError { subject, given, problem });
         };
@@ -160,21 +158,6 @@ impl YearChoices {
         } else {
             Err(errors)
         }
-    }
-
-    fn check_range(&self, field: YearField) -> Option<YearError> {
-        let given = self.get(field)?;
-        let range = field.range();
-        let problem = if !given.is_finite() {
-            YearProblem::NotFinite
-        } else if !(range.minimum <= given && given <= range.maximum) {
-            YearProblem::OutOfRange { minimum: range.minimum, maximum: range.maximum }
-        } else if range.quantity == YearQuantity::Count && given.fract() != 0.0 {
-            YearProblem::NotWhole
-        } else {
-            return None;
-        };
-        Some(YearError { subject: YearSubject::Field(field), given, problem })
     }
 }
 

@@ -7,6 +7,7 @@
 //! - in closed form: [`Network::warm_up`] and [`Network::cool_down`];
 //! - whether it holds: [`HeaterCheck`], [`SupplyCheck`];
 //! - what it costs: [`Costs`]; how warm summer gets: [`Summer`];
+//! - what the figures rest on, to reckon them by hand: [`YearGrounds`];
 //! - by months only, as a cross-check: [`monthly_heating`].
 
 mod check;
@@ -16,6 +17,7 @@ mod cost;
 mod envelope_heat;
 mod error;
 mod fuel;
+mod grounds;
 mod heat_capacity;
 mod heater;
 mod model;
@@ -36,12 +38,13 @@ pub use choices::*;
 pub use cost::*;
 pub use error::*;
 pub use fuel::*;
+pub use grounds::*;
 pub use heat_capacity::*;
 pub use heater::*;
 pub use model::YearModel;
 pub use monthly::*;
 pub use network::*;
-pub use outage::RoomPart;
+pub use outage::{Course, RoomPart};
 pub use outcome::*;
 pub use run::run_year;
 pub use sol_air::*;

@@ -1,7 +1,7 @@
 //! Warm-up and cool-down in closed form: the mass follows one exponential.
 
 use super::network::{Drive, Network, SteadyState};
-use crate::units::{Power, Temperature, Time};
+use crate::units::{HeatCapacity, HeatTransferCoefficient, Power, Temperature, Time};
 
 /// Which part of the room is asked about.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -24,8 +24,7 @@ impl Network {
     }
 
     /// How long a heater takes to bring the room from one steady temperature to another, all of it cold
-    /// at the start: t = τ·ln((θ_end − θ_0)/(θ_end − θ)), of the part asked about, τ = C/H of the mass.
-    /// `None` if it never gets there.
+    /// at the start: [`Network::warming`] until there. `None` if it never gets there.
     ///
     /// With one node it is the textbook t = −τ·ln(1 − H·Δθ/Φ).
     pub fn warm_up(
@@ -36,11 +35,11 @@ impl Network {
         to: Temperature,
         part: RoomPart,
     ) -> Option<Time> {
-        self.time_until(&only_heat(heat, outdoor), from.as_celsius(), to.as_celsius(), part, 1.0)
+        self.warming(heat, outdoor, from, part).until(to)
     }
 
-    /// How long the room stays above a temperature once the heat is gone, from the steady state
-    /// at a room temperature; `None` if it never falls so low. No sun, nobody in the room, and no heater
+    /// How long the room stays above a temperature once the heat is gone: [`Network::cooling`] until there;
+    /// `None` if it never falls so low. No sun, nobody in the room, and no heater
     /// that might go on without electricity ([`AtPowerCut`](super::AtPowerCut)).
     pub fn cool_down(
         &self,
@@ -49,38 +48,80 @@ impl Network {
         to: Temperature,
         part: RoomPart,
     ) -> Option<Time> {
-        let held = self.steady_loss() * (room - outdoor);
-        let mass = self.steady(held, outdoor).mass.as_celsius();
-        self.time_until(&only_heat(Power::ZERO, outdoor), mass, to.as_celsius(), part, -1.0)
+        self.cooling(room, outdoor, part).until(to)
     }
 
-    /// Time until a part passes a temperature upwards (`way` 1) or downwards (`way` −1).
-    fn time_until(
+    /// How a part warms under a heat that stands still, all of the room at one temperature at the start.
+    pub fn warming(
         &self,
-        drive: &Drive,
-        mass_from: f64,
-        to: f64,
+        heat: Power,
+        outdoor: Temperature,
+        from: Temperature,
         part: RoomPart,
-        way: f64,
-    ) -> Option<Time> {
+    ) -> Course {
+        self.course(&only_heat(heat, outdoor), from.as_celsius(), part, true)
+    }
+
+    /// How a part cools without any heat, from the steady state at a room temperature.
+    pub fn cooling(&self, room: Temperature, outdoor: Temperature, part: RoomPart) -> Course {
+        let held = self.steady_loss() * (room - outdoor);
+        let mass = self.steady(held, outdoor).mass.as_celsius();
+        self.course(&only_heat(Power::ZERO, outdoor), mass, part, false)
+    }
+
+    fn course(&self, drive: &Drive, mass_from: f64, part: RoomPart, rises: bool) -> Course {
         let step = self.step(0.0, 3600.0);
-        let mass_end = step.tends_to(self, drive);
         let of_part = |mass| {
             let [air, surface] = step.air_at(self, drive, mass);
-            match part {
+            Temperature::celsius(match part {
                 RoomPart::Air => air,
                 RoomPart::Surfaces => surface,
-            }
+            })
         };
-        let (start, end) = (of_part(mass_from), of_part(mass_end));
+        Course {
+            capacity: HeatCapacity::new(self.capacity),
+            loss: HeatTransferCoefficient::new(1.0 / step.per_loss),
+            from: of_part(mass_from),
+            towards: of_part(step.tends_to(self, drive)),
+            rises,
+        }
+    }
+}
+
+/// How a part of the room moves while nothing that acts on it changes,
+/// θ(t) = θ_end + (θ_0 − θ_end)·e^(−t/τ) with τ = C/H of the mass.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Course {
+    /// Heat capacity C of the mass.
+    pub capacity: HeatCapacity,
+    /// H from the mass to outdoors, through the steel and through the room's air.
+    pub loss: HeatTransferCoefficient,
+    /// Where the part stands at the start θ_0; air follows the heater at once.
+    pub from: Temperature,
+    /// Where it tends to θ_end.
+    pub towards: Temperature,
+    /// Whether it is asked when it has risen to a temperature, or fallen to it.
+    pub rises: bool,
+}
+
+impl Course {
+    /// τ = C/H.
+    pub fn time_constant(&self) -> Time {
+        Time::new(self.capacity.value() / self.loss.value())
+    }
+
+    /// How long until it passes a temperature, τ·ln((θ_end − θ_0)/(θ_end − θ)); nothing where it starts
+    /// beyond it, `None` if it never gets there.
+    pub fn until(&self, to: Temperature) -> Option<Time> {
+        let way = if self.rises { 1.0 } else { -1.0 };
+        let [start, end, to] = [self.from, self.towards, to].map(Temperature::as_celsius);
         if way * (start - to) >= 0.0 {
             return Some(Time::ZERO);
         }
         if way * (end - to) <= 0.0 {
             return None;
         }
-        let constant = self.capacity * step.per_loss;
-        Some(Time::new(constant * libm::log((end - start) / (end - to))))
+        Some(self.time_constant() * libm::log((end - start) / (end - to)))
     }
 }
 

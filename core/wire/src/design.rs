@@ -1,5 +1,6 @@
 //! A design to and from one flat JSON object.
 
+use inchwise_core::choice_table::RangeProblem;
 use inchwise_core::design::{
     DamperScreen, Design, DesignError, EndWallTreatment, FanGiven, Field, FoamMeasure,
     FramePosition, LiningMaterial, PersonnelDoor, Problem, RoomUse, Wall, WeatherCover,
@@ -182,9 +183,9 @@ fn one_error(error: &DesignError) -> Value {
     let quantity = error.field.range().quantity;
     let written = |si: f64| json!(from_si(quantity, si));
     let problem = match error.problem {
-        Problem::NotFinite => json!({ "kind": "not_finite" }),
-        Problem::NotWhole => json!({ "kind": "not_whole" }),
-        Problem::OutOfRange { minimum, maximum } => json!({
+        Problem::ByItself(RangeProblem::NotFinite) => json!({ "kind": "not_finite" }),
+        Problem::ByItself(RangeProblem::NotWhole) => json!({ "kind": "not_whole" }),
+        Problem::ByItself(RangeProblem::OutOfRange { minimum, maximum }) => json!({
             "kind": "out_of_range", "minimum": written(minimum), "maximum": written(maximum),
         }),
         Problem::DoesNotFit { needs, has, clashes_with } => json!({

@@ -182,6 +182,41 @@ test("a link opens with the year that was chosen", async () => {
   await visit.end();
 });
 
+test("starting over takes design, year, place and link back", async () => {
+  const visit = await begin();
+  const planner = await hosted(visit, 'address year="electricity_price=0.16&amp;prices_of=2026-11-02"');
+  await planner.settled();
+  const usual = await planner.yearHeat();
+  const changeYear = async () => {
+    await planner.typeYearChoice("year-use", "people", "5");
+    await planner.chooseHeater("wood_stove");
+    await planner.goToPlace("yellowk");
+    await soon(async () => /people=5&place=Yellowknife/.test(await planner.link()), "the link has the year");
+  };
+  const isUsual = async (why) => {
+    await soon(async () => (await planner.link()) === "#v=1", `the link, ${why}`);
+    await soon(async () => new URL(visit.page.url()).hash === "#v=1", `the address, ${why}`);
+    await soon(async () => (await planner.yearHeat()) === usual, `the year, ${why}`);
+    assert.match(await planner.placeLine(), /^Varnholm/);
+    // What the host chose stays chosen.
+    assert.match(await planner.yearFigures(), /prices of 2026-11-02/);
+  };
+  await planner.typeDepth("100");
+  await changeYear();
+  await planner.startOver();
+  await isUsual("with another design");
+  assert.match(await planner.reading(), /^50\b/);
+  await changeYear();
+  await planner.startOver();
+  await isUsual("with the usual design");
+  await planner.giveHours(yearFile(-30));
+  await soon(async () => /yard\.csv/.test(await planner.placeLine()), "hours of one's own");
+  await planner.startOver();
+  await isUsual("on hours of one's own");
+  await visit.wasQuiet();
+  await visit.end();
+});
+
 test("what a link asks and cannot be is named, and the rest is taken", async () => {
   const visit = await begin();
   const planner = await hosted(visit, 'address year="electricity_price=0.16&amp;prices_of=2026-11-02"');

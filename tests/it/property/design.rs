@@ -1,5 +1,6 @@
 //! Any lawful design, drawn from the one table of ranges.
 
+use inchwise_core::choice_table::RangeProblem;
 use inchwise_core::design::{
     CheckedDesign, DamperScreen, Design, EndWallTreatment, FanGiven, Field, FoamMeasure,
     FramePosition, LiningMaterial, PersonnelDoor, Problem, Quantity, RoomUse, Wall, WeatherCover,
@@ -93,7 +94,7 @@ proptest! {
             .collect();
         prop_assert_eq!(named, wrong);
         for error in errors {
-            let out_of_range = matches!(error.problem, Problem::OutOfRange { .. });
+            let out_of_range = matches!(error.problem, Problem::ByItself(RangeProblem::OutOfRange { .. }));
             prop_assert!(out_of_range, "{:?}", error);
         }
     }

@@ -18,6 +18,7 @@ mod pack;
 mod pack_picture;
 mod solver;
 mod year;
+mod year_grounds;
 mod year_job;
 
 pub use climate::pack_climate;

@@ -5,11 +5,14 @@ use inchwise_core::units::{
     Energy, Mass, Power, SurfaceMoisture, Temperature, TemperatureDifference, Time,
 };
 use inchwise_core::year::{
-    EnergyByPurpose, HeaterCheck, HeaterKind, Period, PriceDate, Summer, SummerCase, SupplyCheck,
-    YearChoices, YearField,
+    Course, EnergyByPurpose, HeaterCheck, HeaterKind, Period, PriceDate, Summer, SummerCase,
+    SupplyCheck, YearChoices, YearField, YearGrounds,
 };
 
 use crate::pack::{at_place, place_of};
+use crate::year_grounds::{
+    IN_COURSE, IN_GROUNDS, pack_course, pack_grounds, unpack_course, unpack_grounds,
+};
 
 /// Choices as numbers: heater, currency, date of the prices, then every field, NaN for a price
 /// not given.
@@ -82,7 +85,7 @@ pub struct YearAnswer {
     pub most_frost: SurfaceMoisture,
     /// The summer as chosen and otherwise.
     pub summer: Summer,
-    /// After a power cut at the place's winter temperature: until +5 °C and 0 °C; none if never.
+    /// After a power cut at the place's winter temperature: until each of [`COOLED_TO`]; none if never.
     pub cool_down: [Option<Time>; 2],
     /// From as cold as outdoors to [`WARM_ENOUGH`] of the set-point: air, surfaces; none if never.
     pub warm_up: [Option<Time>; 2],
@@ -92,6 +95,10 @@ pub struct YearAnswer {
     pub supply: SupplyCheck,
     /// Heating degree days of the hours to each of [`DEGREE_DAY_BASES`], K·d.
     pub degree_days: [f64; 2],
+    /// How the room cools after a power cut, and how air and surfaces warm up.
+    pub courses: [Course; 3],
+    /// What the figures rest on.
+    pub grounds: YearGrounds,
     /// What of the place its hours do not have.
     pub not_reached: Vec<NotReached>,
 }
@@ -104,8 +111,11 @@ pub const DEGREE_DAY_BASES: [Temperature; 2] =
 /// How near the set-point the room counts as warmed up, K.
 pub const WARM_ENOUGH: TemperatureDifference = TemperatureDifference::new(3.0);
 
+/// How cold the room gets after a power cut until the times that are told: +5 °C, and freezing.
+pub const COOLED_TO: [Temperature; 2] = [Temperature::celsius(5.0), Temperature::celsius(0.0)];
+
 /// Numbers of a period.
-const IN_PERIOD: usize = 19;
+const IN_PERIOD: usize = 20;
 
 fn pack_period(period: &Period) -> [f64; IN_PERIOD] {
     let energy = &period.energy;
@@ -129,6 +139,7 @@ fn pack_period(period: &Period) -> [f64; IN_PERIOD] {
         period.fan_hours,
         period.water_on_windows.value(),
         period.water_on_lining.value(),
+        energy.by_drying.value(),
     ]
 }
 
@@ -149,6 +160,7 @@ fn unpack_period(numbers: &[f64; IN_PERIOD]) -> Period {
             through_openings: energy(9),
             by_leaks: energy(10),
             by_fan: energy(11),
+            by_drying: energy(19),
         },
         unmet_hours: hours(12),
         too_warm_hours: hours(13),
@@ -176,8 +188,8 @@ fn unpack_not_reached(&[quantity, month, asked, reached]: &[f64; 4]) -> Option<N
 const IN_HEAD: usize = 25;
 
 impl YearAnswer {
-    /// As numbers: what there is one of, then thirteen periods, then the days, then
-    /// what is not reached.
+    /// As numbers: what there is one of, then thirteen periods, then the days, then what the figures
+    /// rest on, then what is not reached.
     pub fn pack(&self) -> Vec<f64> {
         let case = |case: &SummerCase| [case.warmest.as_celsius(), f64::from(case.too_warm_hours)];
         let seconds = |time: &Option<Time>| time.map_or(f64::NAN, Time::value);
@@ -203,6 +215,8 @@ impl YearAnswer {
         for day in &self.days {
             numbers.extend([day.heat.value(), day.frost, day.drip, day.too_warm, day.too_cold]);
         }
+        numbers.extend(self.courses.iter().flat_map(pack_course));
+        numbers.extend(pack_grounds(&self.grounds));
         for missed in &self.not_reached {
             numbers.extend([
                 place_of(&ClimateQuantity::ALL, &missed.quantity),
@@ -218,7 +232,11 @@ impl YearAnswer {
     pub fn unpack(numbers: &[f64]) -> Option<Self> {
         let (head, rest) = numbers.split_first_chunk::<IN_HEAD>()?;
         let (periods, rest) = rest.split_at_checked(13 * IN_PERIOD)?;
-        let (days, not_reached) = rest.split_at_checked(DAYS_IN_YEAR * IN_DAY)?;
+        let (days, rest) = rest.split_at_checked(DAYS_IN_YEAR * IN_DAY)?;
+        let (courses, rest) = rest.split_at_checked(3 * IN_COURSE)?;
+        let (grounds, not_reached) = rest.split_at_checked(IN_GROUNDS)?;
+        let courses: Vec<Course> =
+            courses.as_chunks::<IN_COURSE>().0.iter().map(unpack_course).collect();
         let not_reached: Option<Vec<_>> =
             not_reached.as_chunks::<4>().0.iter().map(unpack_not_reached).collect();
         let mut months: Vec<Period> =
@@ -265,6 +283,8 @@ impl YearAnswer {
                 shaded: case(21),
             },
             degree_days: [head[23], head[24]],
+            courses: courses.try_into().ok()?,
+            grounds: unpack_grounds(grounds)?,
             not_reached: not_reached?,
         })
     }

@@ -8,12 +8,12 @@ use inchwise_core::moisture::{ColdSpots, SpotPlace, UnknownReason};
 use inchwise_core::units::{Energy, Temperature, TemperatureFactor};
 use inchwise_core::year::{
     CheckedYearChoices, HeaterCheck, RoomHour, RoomPart, SpotState, Summer, SupplyCheck,
-    Surroundings, YearModel, YearModelError, YearOutcome, run_year,
+    Surroundings, YearGrounds, YearModel, YearModelError, YearOutcome, run_year,
 };
 
 use crate::climate::{weather_of, winter_of};
 use crate::pack::unpack_design;
-use crate::year::{DEGREE_DAY_BASES, WARM_ENOUGH, YearAnswer, YearDay, unpack_choices};
+use crate::year::{COOLED_TO, DEGREE_DAY_BASES, WARM_ENOUGH, YearAnswer, YearDay, unpack_choices};
 
 /// A year that was asked for.
 pub(crate) struct YearJob {
@@ -127,25 +127,26 @@ fn answer(
     let set_point = design.indoor_temperature;
     let load = evaluation.heat_loss.design_load;
     let network = model.network();
-    let cooled = |celsius: f64| {
-        network.cool_down(set_point, winter, Temperature::celsius(celsius), RoomPart::Air)
-    };
+    let cooling = network.cooling(set_point, winter, RoomPart::Air);
     let capacity = HeaterCheck::of(choices, load, winter).capacity;
-    let warmed = |part| network.warm_up(capacity, winter, winter, set_point - WARM_ENOUGH, part);
+    let warming = [RoomPart::Air, RoomPart::Surfaces]
+        .map(|part| network.warming(capacity, winter, winter, part));
     Ok(YearAnswer {
         is_waiting: outcome.is_waiting,
         days: days(&outcome),
         greatest_heat: outcome.greatest_heat,
         coldest_day: outcome.coldest_day,
         most_frost: outcome.most_frost,
-        summer: Summer::of(evaluation, surroundings, checked)?,
-        cool_down: [cooled(5.0), cooled(0.0)],
-        warm_up: [warmed(RoomPart::Air), warmed(RoomPart::Surfaces)],
+        summer: Summer::of(&outcome, evaluation, surroundings, checked)?,
+        cool_down: COOLED_TO.map(|to| cooling.until(to)),
+        warm_up: warming.map(|course| course.until(set_point - WARM_ENOUGH)),
         heater: HeaterCheck::of(choices, load, design.outdoor_temperature),
         supply: SupplyCheck::of(choices, design.outdoor_temperature),
         degree_days: hours.degree_days,
         months: outcome.months.to_vec(),
         year: outcome.year,
+        courses: [cooling, warming[0], warming[1]],
+        grounds: YearGrounds::of(&model, &outcome),
         not_reached: hours.not_reached.clone(),
     })
 }

@@ -2,8 +2,9 @@
 //! that the reader's own sum comes out.
 
 use inchwise_core::units::{
-    Area, Density, HumidityRatio, Length, MassFlow, Pressure, Speed, SurfaceMoisture,
-    VapourConcentration, VolumeFlow,
+    Area, Density, Energy, HeatCapacity, HeatTransferCoefficient, HumidityRatio, Length, MassFlow,
+    Power, Pressure, SpecificHeatCapacity, Speed, SurfaceMoisture, Temperature,
+    TemperatureDifference, Time, VapourConcentration, VolumeFlow,
 };
 use inchwise_core::ventilation::DryAirFlow;
 
@@ -19,6 +20,8 @@ const GRAMS_PER_POUND: f64 = 453.592_37;
 const GRAINS_PER_GRAM: f64 = GRAINS_PER_POUND / GRAMS_PER_POUND;
 /// Pascals in an inch of mercury at 0 °C.
 const PASCALS_PER_INCH_OF_MERCURY: f64 = 3386.389;
+/// British thermal units (of the international table) in a kilowatt hour.
+const BTU_PER_KILOWATT_HOUR: f64 = 3412.142;
 /// Cubic feet in a cubic metre.
 const CUBIC_FEET: f64 = 35.314_667;
 
@@ -195,6 +198,92 @@ impl Notation {
         }
         let unit = if self.is_english() { "Btu/lb·°F" } else { "BTU/lb·°F" };
         self.figure(joules_per_kilogram_kelvin / 4186.8, 4, unit)
+    }
+
+    /// Energy to a kilowatt hour, a little of it to a tenth.
+    pub fn kilowatt_hours(self, energy: Energy) -> String {
+        let value = energy.as_kilowatt_hours();
+        let is_little = (0.05..10.0).contains(&value.abs());
+        self.figure(value, u32::from(is_little), "kWh")
+    }
+
+    /// How many watts, or Btu an hour, make a kilowatt hour in an hour.
+    pub fn parts_of_a_kilowatt_hour(self) -> String {
+        self.number(if self.is_metric() { 1000.0 } else { BTU_PER_KILOWATT_HOUR }, 0)
+    }
+
+    /// A temperature to a tenth of a degree in both systems.
+    pub fn temperature_to_a_tenth(self, temperature: Temperature) -> String {
+        if self.is_metric() {
+            return self.temperature_finely(temperature);
+        }
+        self.figure(temperature.as_fahrenheit(), 1, "°F")
+    }
+
+    /// A difference of temperatures to a tenth of a degree in both systems.
+    pub fn difference_to_a_tenth(self, difference: TemperatureDifference) -> String {
+        if self.is_metric() {
+            return self.figure(difference.value(), 1, "K");
+        }
+        self.figure(difference.value() * 1.8, 1, "°F")
+    }
+
+    /// A heat capacity beside a loss and hours: Wh/K or Btu/°F.
+    pub fn heat_capacity(self, capacity: HeatCapacity) -> String {
+        if self.is_metric() {
+            return self.figure(capacity.value() / 3600.0, 1, "Wh/K");
+        }
+        // Held for an hour, a capacity is the loss that would empty it.
+        let hourly = HeatTransferCoefficient::new(capacity.value() / 3600.0);
+        let unit = if self.is_english() { "Btu/°F" } else { "BTU/°F" };
+        self.figure(hourly.as_btu_per_hour_fahrenheit(), 1, unit)
+    }
+
+    /// Watts as they stand on what is plugged in, in both systems.
+    pub fn watts(self, power: Power) -> String {
+        self.figure(power.value(), 0, "W")
+    }
+
+    /// What a unit of fuel holds: kWh for a litre or a kilogram.
+    pub fn unit_energy(self, energy: Energy, unit: &str) -> String {
+        [&self.figure(energy.as_kilowatt_hours(), 2, "kWh"), "/", unit].concat()
+    }
+
+    /// A price of one unit, as finely as it was given.
+    pub fn price(self, amount: f64, currency: [u8; 3]) -> String {
+        let digits = super::decimal::shortest(amount, 4, self.language);
+        [&digits, "\u{a0}", &String::from_utf8_lossy(&currency)].concat()
+    }
+
+    /// A sum of money to a hundredth.
+    pub fn paid(self, amount: f64, currency: [u8; 3]) -> String {
+        self.figure(amount, 2, &String::from_utf8_lossy(&currency))
+    }
+
+    /// Hours to a tenth.
+    pub fn hours(self, time: Time) -> String {
+        self.figure(time.as_hours(), 1, "h")
+    }
+
+    /// What a flow of air takes for each degree: Wh/m³K, or Btu/h for each cfm and °F.
+    pub fn air_takes(self, density: Density, capacity: SpecificHeatCapacity) -> String {
+        let joules = density.value() * capacity.value();
+        if self.is_metric() {
+            return self.figure(joules / 3600.0, 3, "Wh/m³K");
+        }
+        let loss =
+            HeatTransferCoefficient::new(joules * VolumeFlow::cubic_feet_per_minute(1.0).value());
+        let unit = if self.is_english() { "Btu/h·cfm·°F" } else { "BTU/h·pcm·°F" };
+        self.figure(loss.as_btu_per_hour_fahrenheit(), 3, unit)
+    }
+
+    /// Water for each unit of vapour pressure: g/h for a pascal, grains an hour for an inch of mercury.
+    pub fn water_a_pressure(self, kilograms_per_second_pascal: f64) -> String {
+        let grams = kilograms_per_second_pascal * 3.6e6;
+        if self.is_metric() {
+            return self.figure(grams, 4, "g/h·Pa");
+        }
+        self.figure(grams * GRAINS_PER_GRAM * PASCALS_PER_INCH_OF_MERCURY, 0, "gr/h·inHg")
     }
 
     fn is_english(self) -> bool {

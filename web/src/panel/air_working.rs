@@ -10,7 +10,8 @@ use inchwise_core::ventilation::{
     heat_capacity, heat_to_warm,
 };
 
-use super::damp_line::{Figure, Working};
+use super::asked::Working;
+use super::damp_line::Figure;
 use super::damp_working::handbook;
 use crate::measure::Notation;
 

@@ -4,11 +4,11 @@ use inchwise_core::damp::Damp;
 use inchwise_core::design::Surface;
 use inchwise_core::evaluate::Evaluation;
 
+use super::asked::{Row, asked, rows};
 use super::damp_working::working;
-use super::how::{Open, disclosure};
+use super::how::Open;
 use crate::dom::{El, el};
 use crate::measure::Notation;
-use crate::reactive::{Scope, keep_up};
 use crate::state::State;
 
 /// A figure of damp and air that can be asked about.
@@ -65,96 +65,28 @@ pub struct Line {
 /// Writes lines from an evaluation.
 pub type Lines = fn(&Evaluation, &Damp, Notation) -> Vec<Line>;
 
-/// How a figure comes about.
-#[derive(Debug)]
-pub struct Working {
-    /// The formula in words.
-    pub rule: &'static str,
-    /// The numbers put in, a step each.
-    pub steps: Vec<String>,
-    /// Where the formula and its constants come from.
-    pub source: String,
-}
-
 /// A figure's name or sentence that unfolds its working.
-pub fn asked(state: State, figure: Figure, open: Open<Figure>, summary: El) -> El {
-    let how = move || state.notation().language.losses().how.to_owned();
-    let summary = summary.text(" ").child(&el("span").class("how").text_with(how));
-    disclosure(figure, open, summary, move || {
+pub fn asked_of_damp(state: State, figure: Figure, open: Open<Figure>, summary: El) -> El {
+    asked(state, figure, open, summary, move || {
         let notation = state.notation();
-        state.look(|outcome| {
-            let Ok(damp) = outcome.good.damp() else { return Vec::new() };
-            let Some(working) = working(figure, &outcome.good, damp, notation) else {
-                return Vec::new();
-            };
-            let steps: Vec<El> = working.steps.iter().map(|step| el("li").text(step)).collect();
-            let source = notation.language.workings().source.with(&[&working.source]);
-            vec![
-                el("p").text(working.rule),
-                el("ul").with(&steps),
-                el("p").class("hint").text(&source),
-            ]
-        })
+        state.look(|outcome| working(figure, &outcome.good, outcome.good.damp().ok()?, notation))
     })
 }
 
-/// Lines that keep up; only what changed is written.
+/// Lines that keep up.
 pub fn lines(state: State, open: Open<Figure>, test_id: &str, write: Lines) -> El {
-    let list = el("ul").class("said").test_id(test_id);
-    let held = list.clone();
-    let scope = Scope::present();
-    // A row once made is kept for when its line comes back.
-    let mut rows: Vec<Row> = Vec::new();
-    let mut shown: Vec<Figure> = Vec::new();
-    keep_up(Box::new(move || {
+    let make = move |figure| {
+        let cells = [el("b"), el("span")];
+        let summary = el("summary").child(&cells[0]).text(" ").child(&cells[1]);
+        let whole = el("li").child(&asked_of_damp(state, figure, open, summary));
+        Row { figure, whole, cells }
+    };
+    rows(el("ul").class("said").test_id(test_id), make, move || {
         let notation = state.notation();
         let lines = state.look(|outcome| {
             let damp = outcome.good.damp();
             damp.map(|damp| write(&outcome.good, damp, notation)).unwrap_or_default()
         });
-        let now: Vec<Figure> = lines.iter().map(|line| line.figure).collect();
-        for line in lines {
-            if !rows.iter().any(|row| row.figure == line.figure) {
-                // Rows outlive this run: a row that is kept must keep up.
-                rows.push(scope.with(|| Row::new(state, line.figure, open)));
-            }
-            if let Some(row) = rows.iter_mut().find(|row| row.figure == line.figure) {
-                row.show(line);
-            }
-        }
-        if now != shown {
-            let whole = now.iter().filter_map(|figure| {
-                rows.iter().find(|row| row.figure == *figure).map(|row| row.whole.clone())
-            });
-            held.refill(&whole.collect::<Vec<_>>());
-            shown = now;
-        }
-    }));
-    list
-}
-
-struct Row {
-    figure: Figure,
-    whole: El,
-    cells: [El; 2],
-    last: [String; 2],
-}
-
-impl Row {
-    fn new(state: State, figure: Figure, open: Open<Figure>) -> Self {
-        let cells = [el("b"), el("span")];
-        let summary = el("summary").child(&cells[0]).text(" ").child(&cells[1]);
-        let whole = el("li").child(&asked(state, figure, open, summary));
-        Self { figure, whole, cells, last: Default::default() }
-    }
-
-    fn show(&mut self, line: Line) {
-        let now = [line.label, line.said];
-        for ((cell, last), text) in self.cells.iter().zip(&mut self.last).zip(now) {
-            if *last != text {
-                cell.say(&text);
-                *last = text;
-            }
-        }
-    }
+        lines.into_iter().map(|line| (line.figure, [line.label, line.said])).collect()
+    })
 }

@@ -3,7 +3,7 @@
 use inchwise_core::damp::FanPoint;
 use inchwise_core::units::Force;
 
-use super::damp_line::{Figure, asked};
+use super::damp_line::{Figure, asked_of_damp};
 use super::how::Open;
 use crate::dom::{El, el};
 use crate::measure::Notation;
@@ -69,7 +69,7 @@ pub fn table(state: State, open: Open<Figure>) -> El {
                 for row in rows {
                     if !names.iter().any(|(figure, _)| *figure == row.figure) {
                         let name = el("summary").text(row.name);
-                        let asked = scope.with(|| asked(state, row.figure, open, name));
+                        let asked = scope.with(|| asked_of_damp(state, row.figure, open, name));
                         names.push((row.figure, asked));
                     }
                 }

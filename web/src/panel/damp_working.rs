@@ -16,7 +16,8 @@ use inchwise_core::units::{FanSpeed, HumidityRatio, MassFlow, Power, VapourConce
 use inchwise_core::ventilation::{DryAirFlow, fan_power_at_speed};
 
 use super::air_working;
-use super::damp_line::{Figure, Working};
+use super::asked::Working;
+use super::damp_line::Figure;
 use crate::measure::Notation;
 
 /// The working of a figure; nothing where there is no such figure now.

@@ -1,5 +1,6 @@
 //! What is wrong at a field, in words.
 
+use inchwise_core::choice_table::RangeProblem;
 use inchwise_core::design::{DesignError, Field, Problem};
 
 use crate::measure::{Notation, Unread};
@@ -11,9 +12,9 @@ pub fn fault_words(error: &DesignError, notation: Notation) -> String {
     let written = |si: f64| notation.field(error.field, si);
     let given = written(error.given);
     match error.problem {
-        Problem::NotFinite => words.not_finite.to_owned(),
-        Problem::NotWhole => words.not_whole.with(&[&given]),
-        Problem::OutOfRange { minimum, maximum } => {
+        Problem::ByItself(RangeProblem::NotFinite) => words.not_finite.to_owned(),
+        Problem::ByItself(RangeProblem::NotWhole) => words.not_whole.with(&[&given]),
+        Problem::ByItself(RangeProblem::OutOfRange { minimum, maximum }) => {
             let ends = in_order(error.field, minimum, maximum, notation);
             words.out_of_range.with(&[&given, &ends.0, &ends.1])
         }

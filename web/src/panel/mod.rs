@@ -4,6 +4,7 @@
 mod air_working;
 mod announcer;
 mod answer;
+mod asked;
 mod cautions;
 mod choice;
 mod controls;

@@ -53,13 +53,28 @@ impl Formula<'_> {
         found
     }
 
+    /// A factor with its power.
     fn factor(&mut self) -> f64 {
+        let base = self.bare_factor();
+        if self.rest.starts_with('^') {
+            self.rest = &self.rest[1..];
+            return libm::pow(base, self.bare_factor());
+        }
+        base
+    }
+
+    fn bare_factor(&mut self) -> f64 {
+        let before = self.rest;
         if self.take('−') {
             return -self.factor();
         }
         if self.take('(') {
+            let words = &before[..before.len() - self.rest.len() - 1];
             let inner = self.sum();
             assert!(self.take(')'), "an open bracket before {:?}", self.rest);
+            if words.ends_with("ln") {
+                return libm::log(inner);
+            }
             // Only a bracket is squared: a unit's exponent goes with its unit.
             if self.rest.starts_with('²') {
                 self.rest = &self.rest['²'.len_utf8()..];
@@ -72,8 +87,8 @@ impl Formula<'_> {
         let end = self.rest.find(|c| !is_digit(c)).unwrap_or(self.rest.len());
         let number: f64 = self.rest[..end].replace(',', "").parse().expect("a number");
         let scale = if self.rest[end..].starts_with('%') { 0.01 } else { 1.0 };
-        // Past the unit, which may hold an exponent.
-        let past = self.rest[end..].find([' ', '(', ')']).map_or(self.rest.len(), |n| end + n);
+        // Past the unit, which may hold an exponent of its own.
+        let past = self.rest[end..].find([' ', '(', ')', '^']).map_or(self.rest.len(), |n| end + n);
         self.rest = &self.rest[past..];
         number * scale
     }
@@ -106,9 +121,9 @@ impl Formula<'_> {
 }
 
 /// What stands before and after the equals sign, and the last place of the figure after it.
-fn both_sides(step: &str) -> Option<(f64, f64, f64)> {
-    // Powers of ten, roots and formulas of two steps are not read here.
-    if step.contains(['·', '^', ';']) || step.matches(" = ").count() != 1 {
+pub(super) fn both_sides(step: &str) -> Option<(f64, f64, f64)> {
+    // Powers of ten, odd powers and formulas of two steps are not read here.
+    if step.contains("·10") || step.contains(['⅔', ';']) || step.matches(" = ").count() != 1 {
         return None;
     }
     let (before, after) = step.split_once(" = ")?;
@@ -175,5 +190,10 @@ fn formulas_are_read_as_they_are_printed() {
     let value = |text: &str| Formula { rest: &text.replace('_', "\u{a0}") }.sum();
     assert_eq!(value("2 × (3_m² − 1_m²) ÷ 4_kg/h"), 1.0);
     assert_eq!(value("−33_°C + 0.5 × 50_K"), -8.0);
+    assert_eq!(value("2 × (1_Wh/m³K + 3)^2 − 8^(1 ÷ 3)"), 30.0);
+    assert!(
+        (value("3_h × ln((5_K − 1_K) ÷ (3_K − 1_K))") - 3.0 * core::f64::consts::LN_2).abs()
+            < 1e-12
+    );
     assert_eq!(value("70_Pa × (1 − (450_m³/h ÷ 900_m³/h)²) × 1.2_kg/m³ ÷ 1.2_kg/m³"), 52.5);
 }

@@ -16,6 +16,7 @@ mod faults;
 mod fields;
 mod folds;
 mod losses;
+mod months;
 mod phrase;
 mod places;
 mod remedies;
@@ -25,8 +26,10 @@ mod weather;
 mod workings;
 mod year;
 mod year_choices;
+mod year_energy_workings;
 mod year_fields;
 mod year_heater;
+mod year_room_workings;
 mod year_verdicts;
 
 pub use air::AirWords;

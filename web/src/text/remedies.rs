@@ -1,48 +1,11 @@
-//! What mends a cold spot, what is to be asked of others, and the months.
+//! What mends a cold spot, and what is to be asked of others.
 
 use inchwise_core::moisture::{Deferral, Remedy};
 
 use super::Language;
 use super::Language::{English, French};
 
-const ENGLISH_MONTHS: [&str; 12] = [
-    "January",
-    "February",
-    "March",
-    "April",
-    "May",
-    "June",
-    "July",
-    "August",
-    "September",
-    "October",
-    "November",
-    "December",
-];
-const FRENCH_MONTHS: [&str; 12] = [
-    "janvier",
-    "février",
-    "mars",
-    "avril",
-    "mai",
-    "juin",
-    "juillet",
-    "août",
-    "septembre",
-    "octobre",
-    "novembre",
-    "décembre",
-];
-
 impl Language {
-    /// A month by its index from January.
-    pub const fn month(self, month: usize) -> &'static str {
-        match self {
-            English => ENGLISH_MONTHS[month % 12],
-            French => FRENCH_MONTHS[month % 12],
-        }
-    }
-
     /// What mends a cold spot, as a short clause.
     pub const fn remedy(self, remedy: Remedy) -> &'static str {
         match (remedy, self) {

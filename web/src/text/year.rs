@@ -15,8 +15,6 @@ pub struct Year {
     pub heat_axis: Phrase,
     /// First letters of the months.
     pub month_letters: [&'static str; 12],
-    /// Names of the months.
-    pub months: [&'static str; 12],
     /// The kinds of bad hours: frost, drip, too warm, too cold.
     pub bands: [&'static str; 4],
     /// Kind {0}: {1} hours.
@@ -99,20 +97,6 @@ const ENGLISH: Year = Year {
     strip: "Heat, damp and warmth through the year",
     heat_axis: Phrase("Heating, {0}"),
     month_letters: ["J", "F", "M", "A", "M", "J", "J", "A", "S", "O", "N", "D"],
-    months: [
-        "January",
-        "February",
-        "March",
-        "April",
-        "May",
-        "June",
-        "July",
-        "August",
-        "September",
-        "October",
-        "November",
-        "December",
-    ],
     bands: [
         "Frost on the coldest spot",
         "Drip from the coldest spot",
@@ -174,20 +158,6 @@ const FRENCH: Year = Year {
     strip: "Chauffage, humidité et chaleur au fil de l’année",
     heat_axis: Phrase("Chauffage, {0}"),
     month_letters: ["J", "F", "M", "A", "M", "J", "J", "A", "S", "O", "N", "D"],
-    months: [
-        "janvier",
-        "février",
-        "mars",
-        "avril",
-        "mai",
-        "juin",
-        "juillet",
-        "août",
-        "septembre",
-        "octobre",
-        "novembre",
-        "décembre",
-    ],
     bands: [
         "Givre au point le plus froid",
         "Gouttes au point le plus froid",

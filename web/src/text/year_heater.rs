@@ -40,6 +40,15 @@ impl Language {
         })
     }
 
+    /// By what a carrier is sold.
+    pub const fn sold_by(self, carrier: EnergyCarrier) -> &'static str {
+        match carrier {
+            EnergyCarrier::Electricity => "kWh",
+            EnergyCarrier::Propane | EnergyCarrier::Diesel => "L",
+            EnergyCarrier::Wood => "kg",
+        }
+    }
+
     /// What a heater does at a power cut, and that the cooling told beside it does not count on it.
     pub const fn at_power_cut(self, does: AtPowerCut) -> &'static str {
         match (does, self) {

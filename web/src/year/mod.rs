@@ -125,6 +125,18 @@ impl YearState {
         self.take(read);
     }
 
+    /// Goes back to what the host chose whenever the visitor starts over, also where that was before the
+    /// year was there.
+    pub fn start_over_with_the_design(self) {
+        let mut begun = 0;
+        keep_up(Box::new(move || {
+            let starts = self.state.starts.get();
+            if std::mem::replace(&mut begun, starts) != starts {
+                untracked(|| self.take(self.usual.get()));
+            }
+        }));
+    }
+
     fn take(self, read: YearText) {
         self.typed.set(Vec::new());
         self.hours.set(None);

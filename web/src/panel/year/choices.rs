@@ -1,5 +1,6 @@
 //! What can be chosen about the year, folded under plain headings.
 
+use inchwise_core::choice_table::RangeProblem;
 use inchwise_core::year::{HeaterKind, YearError, YearField, YearProblem, YearSubject};
 
 use super::unit::{read, written};
@@ -25,6 +26,7 @@ const GROUPS: [&[YearField]; 5] = [
         F::EquipmentAlways,
         F::MoistureInUse,
         F::MoistureAlways,
+        F::MoistureDrying,
         F::Contents,
     ],
     &[F::FanFlow, F::FanPower, F::FanAbove, F::FanOver],
@@ -97,10 +99,13 @@ fn heater(year: YearState, language: Language) -> El {
 fn fault(error: &YearError, notation: Notation) -> String {
     let words = notation.language.year_choices();
     match (error.problem, error.subject) {
-        (YearProblem::OutOfRange { minimum, maximum }, YearSubject::Field(field)) => words
+        (
+            YearProblem::ByItself(RangeProblem::OutOfRange { minimum, maximum }),
+            YearSubject::Field(field),
+        ) => words
             .range
             .with(&[&written(field, minimum, notation), &written(field, maximum, notation)]),
-        (YearProblem::NotWhole, _) => words.whole.to_owned(),
+        (YearProblem::ByItself(RangeProblem::NotWhole), _) => words.whole.to_owned(),
         (YearProblem::UsedUntilIsUsedFrom, _) => words.used_hours.to_owned(),
         (YearProblem::CoolsBelowSetPoint { set_point }, _) => {
             words.cools_below.with(&[&notation.temperature(set_point)])

@@ -1,11 +1,14 @@
 //! What a year comes to: figures, verdicts, and the months as a table.
 
-use inchwise_aside::{WARM_ENOUGH, YearAnswer};
+use inchwise_aside::{COOLED_TO, WARM_ENOUGH, YearAnswer};
 use inchwise_core::heat_loss::Element;
 use inchwise_core::moisture::SpotPlace;
 use inchwise_core::units::{Energy, Power, Temperature, Time};
 use inchwise_core::year::{Costs, EnergyCarrier, Period, YearChoices};
 
+use super::super::asked::{Row, asked, rows};
+use super::super::how::Open;
+use super::working::{Behind, YearFigure, working};
 use crate::dom::{El, el};
 use crate::measure::{Notation, decimal, shortest, to_nearest};
 use crate::reactive::Watched;
@@ -23,7 +26,7 @@ fn energy(energy: Energy, notation: Notation) -> String {
     [&digits, "\u{a0}kWh"].concat()
 }
 
-fn money(amount: f64, choices: &YearChoices, notation: Notation) -> String {
+pub(super) fn money(amount: f64, choices: &YearChoices, notation: Notation) -> String {
     let currency = String::from_utf8_lossy(&choices.currency);
     let places = if amount < 10.0 { 2 } else { 0 };
     [&decimal(amount, places, notation.language), "\u{a0}", &currency].concat()
@@ -48,25 +51,39 @@ fn lasting(time: Time, notation: Notation) -> String {
 }
 
 /// The figures that people ask for first.
-pub(super) fn figures(year: YearState, language: Language) -> El {
-    el("dl").class("year-figures").test_id("year-figures").rows_with(
-        ["div", "dt", "dd"],
-        move || {
-            let notation = year.state.notation();
-            let Some(answer) = year.answer() else { return Vec::new() };
-            year.choices.with(|choices| lines(&answer, choices, notation, language))
-        },
-    )
+pub(super) fn figures(year: YearState, open: Open<YearFigure>, language: Language) -> El {
+    let make = move |figure| {
+        let cells = [el("dt"), el("span")];
+        let summary = el("summary").child(&cells[1]);
+        let asked = asked_of_year(year, figure, open, summary);
+        let whole = el("div").with(&[cells[0].clone(), el("dd").child(&asked)]);
+        Row { figure, whole, cells }
+    };
+    rows(el("dl").class("year-figures").test_id("year-figures"), make, move || {
+        let notation = year.state.notation();
+        let Some(answer) = year.answer() else { return Vec::new() };
+        year.choices.with(|choices| lines(&answer, choices, notation, language))
+    })
 }
 
-fn lines(
-    answer: &YearAnswer,
-    choices: &YearChoices,
-    notation: Notation,
-    language: Language,
-) -> Vec<[String; 2]> {
-    let words = language.year();
-    let costs = Costs::of(choices, &answer.year.energy);
+/// A figure or sentence that unfolds its working.
+fn asked_of_year(year: YearState, figure: YearFigure, open: Open<YearFigure>, summary: El) -> El {
+    asked(year.state, figure, open, summary, move || {
+        // What cannot stand is no ground for a figure of the year before it.
+        if !year.errors().is_empty() {
+            return None;
+        }
+        let (answer, notation) = (year.answer()?, year.state.notation());
+        let (evaluation, winter) = (year.state.good(), year.winter_design());
+        year.choices.with(|choices| {
+            let (evaluation, answer) = (&*evaluation, &*answer);
+            working(figure, &Behind { evaluation, answer, choices, winter, notation })
+        })
+    })
+}
+
+/// What is bought for heat, with its units.
+pub(super) fn bought(costs: &Costs, choices: &YearChoices, language: Language) -> String {
     let mut bought = Vec::new();
     if costs.fuel_units > 0.0 {
         let units = to_nearest(costs.fuel_units, 1.0, language);
@@ -76,6 +93,17 @@ fn lines(
         let units = to_nearest(costs.electricity_for_heat.as_kilowatt_hours(), 10.0, language);
         bought.push(language.bought(EnergyCarrier::Electricity).with(&[&units]));
     }
+    bought.join(" + ")
+}
+
+fn lines(
+    answer: &YearAnswer,
+    choices: &YearChoices,
+    notation: Notation,
+    language: Language,
+) -> Vec<(YearFigure, [String; 2])> {
+    let words = language.year();
+    let costs = Costs::of(choices, &answer.year.energy);
     let cost = match (costs.heating, choices.prices_of) {
         (Some(heating), Some(date)) => {
             let (dearest, month) = dearest_month(&answer.months, choices);
@@ -83,7 +111,7 @@ fn lines(
                 &money(heating, choices, notation),
                 &money(heating / 12.0, choices, notation),
                 &money(dearest, choices, notation),
-                words.months[month],
+                language.month(month),
                 &day(date),
             ])
         }
@@ -94,13 +122,13 @@ fn lines(
         |mass| [&to_nearest(mass.value(), 10.0, language), "\u{a0}kg"].concat(),
     );
     [
-        (words.heat, energy(answer.year.energy.heat(), notation)),
-        (words.bought, bought.join(" + ")),
-        (words.cost, cost),
-        (words.coldest_day, power(answer.coldest_day, notation)),
-        (words.carbon, carbon),
+        (YearFigure::Heat, words.heat, energy(answer.year.energy.heat(), notation)),
+        (YearFigure::Bought, words.bought, bought(&costs, choices, language)),
+        (YearFigure::Cost, words.cost, cost),
+        (YearFigure::ColdestDay, words.coldest_day, power(answer.coldest_day, notation)),
+        (YearFigure::Carbon, words.carbon, carbon),
     ]
-    .map(|(label, value)| [label.to_owned(), value])
+    .map(|(figure, label, value)| (figure, [label.to_owned(), value]))
     .to_vec()
 }
 
@@ -136,15 +164,25 @@ fn spot(place: SpotPlace, language: Language) -> &'static str {
 }
 
 /// Whether it holds: heater, supply, power cut, damp and summer, each with a word in front.
-pub(super) fn verdicts(year: YearState, language: Language) -> El {
-    let list = el("ul").test_id("year-verdicts").rows_with(["li", "strong", "span"], move || {
+pub(super) fn verdicts(year: YearState, open: Open<YearFigure>, language: Language) -> El {
+    let make = move |figure| {
+        let cells = [el("strong"), el("span")];
+        let summary = el("summary").child(&cells[1]);
+        let asked = asked_of_year(year, figure, open, summary);
+        Row { figure, whole: el("li").with(&[cells[0].clone(), asked]), cells }
+    };
+    let list = rows(el("ul").test_id("year-verdicts"), make, move || {
         let Some(answer) = year.answer() else { return Vec::new() };
         told(year, &answer, language)
     });
     el("div").class("year-verdicts").with(&[el("h4").text(language.year_verdicts().verdicts), list])
 }
 
-fn told(year: YearState, answer: &YearAnswer, language: Language) -> Vec<[String; 2]> {
+fn told(
+    year: YearState,
+    answer: &YearAnswer,
+    language: Language,
+) -> Vec<(YearFigure, [String; 2])> {
     let words = language.year_verdicts();
     let notation = year.state.notation();
     let choices = year.choices.get();
@@ -155,7 +193,7 @@ fn told(year: YearState, answer: &YearAnswer, language: Language) -> Vec<[String
     });
     let winter = year.winter_design();
     let holds = |holds: bool| if holds { words.holds } else { words.short };
-    let mut lines: Vec<(&str, String)> = Vec::new();
+    let mut lines: Vec<(YearFigure, &str, String)> = Vec::new();
     let heater = &answer.heater;
     let stove = choices.heater.needs_someone();
     let mut sentence = words.heater.with(&[
@@ -167,11 +205,12 @@ fn told(year: YearState, answer: &YearAnswer, language: Language) -> Vec<[String
         add(&mut sentence, &words.unattended.with(&[&notation.load(heater.unattended)]));
     }
     let word = if heater.holds_only_attended() { words.tended } else { holds(heater.holds()) };
-    lines.push((word, sentence));
+    lines.push((YearFigure::Heater, word, sentence));
     let supply = &answer.supply;
     let whole_watts =
         |power: Power| [&to_nearest(power.value(), 10.0, language), "\u{a0}W"].concat();
     lines.push((
+        YearFigure::Supply,
         holds(supply.holds()),
         words.supply.with(&[
             &notation.count(choices.supply_voltage.value()),
@@ -184,9 +223,9 @@ fn told(year: YearState, answer: &YearAnswer, language: Language) -> Vec<[String
     // Every line stands at all times, so that nothing below moves when a figure changes.
     let unmet = answer.year.unmet_hours;
     let hours = notation.count(f64::from(unmet));
-    lines.push((holds(unmet == 0), words.unmet.with(&[&hours])));
-    let down = |celsius: f64, time: Option<Time>| {
-        let to = notation.temperature(Temperature::celsius(celsius));
+    lines.push((YearFigure::Unmet, holds(unmet == 0), words.unmet.with(&[&hours])));
+    let down = |to: Temperature, time: Option<Time>| {
+        let to = notation.temperature(to);
         match time {
             Some(time) => words.down_after.with(&[&to, &lasting(time, notation)]),
             None => words.down_never.with(&[&to]),
@@ -194,11 +233,11 @@ fn told(year: YearState, answer: &YearAnswer, language: Language) -> Vec<[String
     };
     let mut sentence = words.power_cut.with(&[
         &notation.temperature(winter),
-        &down(5.0, answer.cool_down[0]),
-        &down(0.0, answer.cool_down[1]),
+        &down(COOLED_TO[0], answer.cool_down[0]),
+        &down(COOLED_TO[1], answer.cool_down[1]),
     ]);
     add(&mut sentence, language.at_power_cut(choices.heater.at_power_cut()));
-    lines.push((words.said, sentence));
+    lines.push((YearFigure::PowerCut, words.said, sentence));
     let up = |time: Option<Time>| match time {
         Some(time) => words.after.with(&[&lasting(time, notation)]),
         None => words.never.to_owned(),
@@ -212,20 +251,20 @@ fn told(year: YearState, answer: &YearAnswer, language: Language) -> Vec<[String
     if stove {
         add(&mut sentence, words.while_fed);
     }
-    lines.push((words.said, sentence));
+    lines.push((YearFigure::WarmUp, words.said, sentence));
     if let Some(place) = coldest {
         let name = spot(place, language);
         let (frost, drip) = (answer.year.frost_hours, answer.year.drip_hours);
         if frost + drip > 0 {
             let [frost, drip] = [frost, drip].map(|hours| notation.count(f64::from(hours)));
-            lines.push((words.damp, words.wet.with(&[name, &frost, &drip])));
+            lines.push((YearFigure::Damp, words.damp, words.wet.with(&[name, &frost, &drip])));
         } else {
-            lines.push((words.stays_dry, words.dry.with(&[name])));
+            lines.push((YearFigure::Damp, words.stays_dry, words.dry.with(&[name])));
         }
     }
     let litres = answer.year.water_on_windows.value();
     let written = [&shortest(litres, 1, language), "\u{a0}L"].concat();
-    lines.push((words.said, words.windows.with(&[&written])));
+    lines.push((YearFigure::Windows, words.said, words.windows.with(&[&written])));
     let summer = &answer.summer;
     let warmest = |case: &inchwise_core::year::SummerCase| {
         notation.temperature(Temperature::celsius(case.warmest.as_celsius().round()))
@@ -241,11 +280,14 @@ fn told(year: YearState, answer: &YearAnswer, language: Language) -> Vec<[String
     if choices.fan_flow.value() > 0.0 {
         add(&mut sentence, &words.without_fan.with(&[still]));
     }
-    lines.push((words.said, sentence));
+    lines.push((YearFigure::Summer, words.said, sentence));
     let hours = notation.count(f64::from(summer.as_chosen.too_warm_hours));
     let over = notation.temperature(choices.too_warm);
-    lines.push((words.said, words.too_warm.with(&[&hours, &over])));
-    lines.into_iter().map(|(word, sentence)| [word.to_owned(), sentence]).collect()
+    lines.push((YearFigure::TooWarm, words.said, words.too_warm.with(&[&hours, &over])));
+    lines
+        .into_iter()
+        .map(|(figure, word, sentence)| (figure, [word.to_owned(), sentence]))
+        .collect()
 }
 
 /// Adds a sentence.
@@ -279,7 +321,7 @@ pub(super) fn table(year: YearState, language: Language) -> El {
         let answer = if open.get() { year.answer() } else { None };
         let Some(answer) = answer else { return Vec::new() };
         let choices = year.choices.get();
-        let months = answer.months.iter().zip(words.months);
+        let months = answer.months.iter().zip(language.months());
         months.map(|(month, name)| row(month, name, &choices, notation)).collect()
     });
     let heads = words.columns.map(|name| el("th").attr("scope", "col").text(name));

@@ -6,17 +6,20 @@ mod missed;
 mod place;
 mod place_unit;
 mod unit;
+mod working;
 
 use wasm_bindgen::JsCast;
 
 use crate::dom::{El, el};
 use crate::drawing;
+use crate::reactive::Watched;
 use crate::text::Language;
 use crate::year::YearState;
 
 /// The whole panel.
 pub fn year(year: YearState, language: Language) -> El {
     let words = language.year();
+    let open = Watched::new(Vec::new());
     el("section").class("year").test_id("year").attr("aria-label", words.title).with(&[
         el("div").class("year-head").with(&[
             el("h3").text(words.title),
@@ -27,8 +30,8 @@ pub fn year(year: YearState, language: Language) -> El {
         ]),
         place::place(year, language),
         drawing::year_strip(year, language, figures::strip_told),
-        figures::figures(year, language).class_with("stands-in", move || year.stands_in()),
-        figures::verdicts(year, language),
+        figures::figures(year, open, language).class_with("stands-in", move || year.stands_in()),
+        figures::verdicts(year, open, language),
         figures::table(year, language),
         choices::choices(year, language),
         place::figures(year, language),

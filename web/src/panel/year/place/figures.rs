@@ -37,7 +37,7 @@ fn boxes(year: YearState, language: Language) -> Vec<El> {
         el("th").attr("scope", "col").text_with(move || named(year, name, quantity))
     });
     let heads: Vec<El> = heads.collect();
-    let months = words.months.iter().enumerate().map(|(month, month_name)| {
+    let months = language.months().iter().enumerate().map(|(month, month_name)| {
         let cells = MONTHLY.into_iter().zip(names).map(|(quantity, name)| {
             let input = figure_box(year, Figure { quantity, month });
             let said = move || [month_name, ", ", &named(year, name, quantity)].concat();

@@ -1,0 +1,190 @@
+//! Whether the steps of a year's workings come to what they say, and what they say to what is shown.
+
+use inchwise_aside::{Message, Solver, YearAnswer, pack_choices, pack_climate, pack_design};
+use inchwise_core::climate::{Place, varnholm_flats};
+use inchwise_core::design::{Design, PersonnelDoor};
+use inchwise_core::detail::DetailMemory;
+use inchwise_core::evaluate::{Evaluation, evaluate};
+use inchwise_core::units::{
+    Length, MassFlow, Power, Temperature, TemperatureDifference, VolumeFlow,
+};
+use inchwise_core::year::{HeaterKind, PriceDate, YearChoices};
+
+use super::super::super::working_tests::both_sides;
+use super::{Behind, YearFigure, working};
+use crate::measure::{Notation, UnitSystem};
+use crate::text::Language;
+
+const FIGURES: [YearFigure; 14] = [
+    YearFigure::Heat,
+    YearFigure::Bought,
+    YearFigure::Cost,
+    YearFigure::ColdestDay,
+    YearFigure::Carbon,
+    YearFigure::Heater,
+    YearFigure::Supply,
+    YearFigure::Unmet,
+    YearFigure::PowerCut,
+    YearFigure::WarmUp,
+    YearFigure::Damp,
+    YearFigure::Windows,
+    YearFigure::Summer,
+    YearFigure::TooWarm,
+];
+
+/// A year with the design and the choices it is of.
+struct Case {
+    evaluation: Evaluation,
+    choices: YearChoices,
+    place: Place,
+    answer: YearAnswer,
+}
+
+impl Case {
+    /// The year as the worker makes it once every field is solved.
+    fn of(
+        solver: &mut Solver,
+        memory: &mut DetailMemory,
+        (design, choices, place): (&Design, YearChoices, Place),
+    ) -> Self {
+        let climate = pack_climate(&place, None);
+        solver.take_year(1, &pack_design(design), &pack_choices(&choices), &climate);
+        let mut last = None;
+        while let Some(numbers) = solver.step() {
+            match Message::unpack(&numbers) {
+                Some((_, Message::Year(year))) => last = Some(year),
+                _ => break,
+            }
+        }
+        let numbers = last.expect("a year");
+        let answer = YearAnswer::unpack(&numbers).expect("the numbers of a year");
+        let bits = |numbers: &[f64]| numbers.iter().map(|it| it.to_bits()).collect::<Vec<_>>();
+        assert_eq!(bits(&answer.pack()), bits(&numbers));
+        assert!(!answer.is_waiting);
+        let checked = design.check().expect("a lawful design");
+        Self { evaluation: evaluate(&checked, memory), choices, place, answer }
+    }
+
+    fn behind(&self, notation: Notation) -> Behind<'_> {
+        Behind {
+            evaluation: &self.evaluation,
+            answer: &self.answer,
+            choices: &self.choices,
+            winter: self.place.winter_design,
+            notation,
+        }
+    }
+}
+
+fn dated(choices: YearChoices) -> YearChoices {
+    YearChoices {
+        electricity_price: Some(0.165),
+        fuel_price: Some(1.2),
+        grid_emission: Some(0.05),
+        prices_of: Some(PriceDate { year: 2026, month: 11, day: 2 }),
+        ..choices
+    }
+}
+
+fn cases() -> Vec<Case> {
+    let (mut solver, mut memory) = (Solver::default(), DetailMemory::default());
+    let thin = Design {
+        side_wall_foam: Length::mm(30.0),
+        window_count: 0.0,
+        personnel_door: PersonnelDoor::None,
+        air_changes: Design::default().air_changes * 2.0,
+        ..Design::default()
+    };
+    let heated = |heater, watts: f64| YearChoices {
+        heater,
+        heater_limit: Power::new(watts),
+        ..YearChoices::default()
+    };
+    let wet = YearChoices {
+        moisture_always: MassFlow::grams_per_hour(150.0),
+        fan_flow: VolumeFlow::cubic_metres_per_hour(200.0),
+        backup_limit: Power::new(500.0),
+        setback: TemperatureDifference::new(5.0),
+        ..dated(heated(HeaterKind::AirSourceHeatPump, 3500.0))
+    };
+    let empty = YearChoices {
+        people: 0.0,
+        equipment_in_use: Power::ZERO,
+        moisture_in_use: MassFlow::ZERO,
+        ..heated(HeaterKind::ElectricResistance, 900.0)
+    };
+    let usual = Design::default();
+    let warm = {
+        let mut place = varnholm_flats();
+        place.winter_design = Temperature::celsius(place.winter_design.as_celsius() + 25.0);
+        place.summer_design = Temperature::celsius(place.summer_design.as_celsius() + 12.0);
+        for month in &mut place.months {
+            month.temperature = month.temperature + TemperatureDifference::new(22.0);
+        }
+        place
+    };
+    [
+        (&usual, YearChoices::default(), varnholm_flats()),
+        (&usual, wet, varnholm_flats()),
+        (&usual, empty, varnholm_flats()),
+        (&usual, dated(heated(HeaterKind::WoodStove, 6000.0)), varnholm_flats()),
+        (&thin, dated(heated(HeaterKind::VentedDiesel, 5000.0)), varnholm_flats()),
+        (&thin, heated(HeaterKind::DirectVentPropane, 4000.0), warm),
+    ]
+    .map(|case| Case::of(&mut solver, &mut memory, case))
+    .into()
+}
+
+/// How finely a figure at the end of a step is written beyond its last digit: heat in Btu/h to ten.
+fn written_to(step: &str, place: f64) -> f64 {
+    if step.contains("Btu/h") && !step.contains("kWh") { place.max(10.0) } else { place }
+}
+
+#[test]
+fn every_step_comes_to_what_it_says() {
+    for (number, case) in cases().iter().enumerate() {
+        for units in [UnitSystem::Metric, UnitSystem::Imperial] {
+            for language in Language::ALL {
+                let behind = case.behind(Notation { units, language });
+                let read: usize = FIGURES.iter().map(|&figure| steps_read(figure, &behind)).sum();
+                // In other languages numbers are written otherwise, and the words hold the same places.
+                let least = if language == Language::English { 35 } else { 0 };
+                assert!(read >= least, "only {read} steps of year {number} were read");
+            }
+        }
+    }
+}
+
+/// How many steps of a figure's working were reckoned again.
+fn steps_read(figure: YearFigure, behind: &Behind<'_>) -> usize {
+    let working = working(figure, behind).expect("every figure has a working");
+    assert!(!working.source.is_empty() && !working.steps.is_empty(), "{figure:?}");
+    let mut read = 0;
+    for step in &working.steps {
+        assert!(!step.contains("NaN") && !step.contains(['{', '∞']), "{step}");
+        if behind.notation.language != Language::English {
+            continue;
+        }
+        let Some((reckoned, said, place)) = both_sides(step) else { continue };
+        read += 1;
+        // Every number of a sum is rounded.
+        let terms = 1.0 + 0.5 * step.matches(['+', '−']).count() as f64;
+        let allowed = 0.02 * said.abs() + terms * written_to(step, place);
+        assert!((reckoned - said).abs() <= allowed, "{figure:?}: {step} comes to {reckoned}");
+    }
+    read
+}
+
+/// The monthly method beside the hours: its own standard lets the two lie about a tenth apart.
+#[test]
+fn months_and_hours_lie_side_by_side() {
+    let (mut solver, mut memory) = (Solver::default(), DetailMemory::default());
+    let usual = (&Design::default(), YearChoices::default(), varnholm_flats());
+    let case = Case::of(&mut solver, &mut memory, usual);
+    let notation = Notation { units: UnitSystem::Metric, language: Language::English };
+    let working = working(YearFigure::Heat, &case.behind(notation)).expect("a working");
+    let said = working.steps.last().expect("steps");
+    let share = said.split("that is ").nth(1).and_then(|rest| rest.split('%').next());
+    let share: f64 = share.expect("a share").parse().expect("a number");
+    assert!((90.0..=110.0).contains(&share), "{said}");
+}
