@@ -13,7 +13,7 @@ use inchwise_core::conduction::{
     Shape, Side, refine_until, solve,
 };
 use inchwise_core::design::{CheckedDesign, Surface};
-use inchwise_core::detail::{Detail, FrameSlice, OUTDOORS, OUTSIDE, ROOM, Surfaces, Trough};
+use inchwise_core::detail::{Detail, FrameSlice, OUTDOORS, OUTSIDE, ROOM, Surfaces, Waves};
 use inchwise_core::freight_box::Corrugation;
 use inchwise_core::material::STEEL;
 use inchwise_core::units::{Length, Temperature, TemperatureDifference};
@@ -133,7 +133,7 @@ impl Section {
 
 fn study(name: &str, slice: FrameSlice, sheet: Corrugation) -> Result<(), ConductionError> {
     let stand_off = 1000.0 * slice.stand_off.value();
-    let over_trough = slice.over(Trough { sheet, foam_follows: false });
+    let over_trough = slice.over(Waves { sheet, foam_follows: false, count: 1 });
     for (over_name, over, detail) in
         [("crest", Over::Crest, slice), ("trough", Over::Trough, over_trough)]
     {

@@ -17,9 +17,12 @@ use inchwise_core::detail::{
 use inchwise_core::envelope::{Amount, End, Opening, Place};
 use inchwise_core::units::{Temperature, TemperatureDifference};
 
-const PLACES: [(&str, Place); 11] = [
+const PLACES: [(&str, Place); 14] = [
     ("stud", Place::FrameLine(Surface::SideWall)),
     ("joist", Place::FrameLine(Surface::Ceiling)),
+    ("wave, side wall", Place::Waves(Surface::SideWall)),
+    ("wave, front end", Place::Waves(Surface::FrontEnd)),
+    ("wave, roof", Place::Waves(Surface::Ceiling)),
     ("roof edge", Place::RoofEdge(Surface::SideWall)),
     ("corner post", Place::CornerPost(End::Front)),
     ("foot of a wall", Place::FloorEdge(Surface::SideWall)),

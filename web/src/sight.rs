@@ -116,14 +116,12 @@ impl Spots {
         let list = ColdSpots::from_factors(now.indoor, now.outdoor, all, rest.collect());
         Self { list, stale: places }
     }
+}
 
-    /// The coldest place that has a picture.
-    fn coldest_detail(&self) -> Option<Place> {
-        self.list.spots.iter().find_map(|spot| match spot.place {
-            SpotPlace::Detail(place) => Some(place),
-            SpotPlace::Plain(_) | SpotPlace::PersonnelDoor | SpotPlace::Windows => None,
-        })
-    }
+/// The place whose picture shows a spot of the present design, if one does.
+pub fn pictured(state: State, spot: SpotPlace) -> Option<Place> {
+    let standing = &state.good().envelope.places;
+    standing.iter().map(|(place, _)| *place).find(|&place| SpotPlace::of(place) == spot)
 }
 
 impl Sight {
@@ -133,7 +131,11 @@ impl Sight {
         let stands = |place: &Place| {
             state.good().envelope.places.iter().any(|(standing, _)| standing == place)
         };
-        chosen.filter(stands).or_else(|| Spots::of(state).coldest_detail())
+        let coldest = || {
+            let spots = Spots::of(state);
+            spots.list.spots.iter().find_map(|spot| pictured(state, spot.place))
+        };
+        chosen.filter(stands).or_else(coldest)
     }
 
     /// What is seen of a place, whichever design it is of; whoever asks is told when it changes.

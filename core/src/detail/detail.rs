@@ -13,6 +13,7 @@ use super::model::{Model, Surfaces};
 use super::opening_frame::OpeningFrameSection;
 use super::set::Outcome;
 use super::sleeve::SleeveBody;
+use super::wave_section::WaveSection;
 use crate::conduction::{Dimensions, Problem};
 use crate::design::{CheckedDesign, EndWallTreatment, Surface};
 use crate::envelope::{End, Opening, Place, surface_of};
@@ -24,6 +25,8 @@ use crate::units::{Length, LinearThermalTransmittance};
 pub enum Detail {
     /// A stud or joist.
     FrameLine(FrameSlice),
+    /// A wave of the sheet.
+    Wave(WaveSection),
     /// An inside edge of two surfaces.
     Edge(EdgeSection),
     /// The foot of a wall.
@@ -46,6 +49,7 @@ impl Detail {
     pub(super) fn model(&self) -> &dyn Model {
         match self {
             Self::FrameLine(model) => model,
+            Self::Wave(model) => model,
             Self::Edge(model) => model,
             Self::FloorEdge(model) => model,
             Self::FloorMember(model) => model,
@@ -67,6 +71,7 @@ impl Detail {
         match self {
             Self::Corner(_) | Self::BottomCorner(_) | Self::Bracket(_) | Self::Sleeve(_) => true,
             Self::FrameLine(_)
+            | Self::Wave(_)
             | Self::Edge(_)
             | Self::FloorEdge(_)
             | Self::FloorMember(_)
@@ -89,6 +94,7 @@ impl Detail {
             Self::BottomCorner(corner) => corner.edge_transmittance = [NOTHING; 3],
             Self::Bracket(bracket) => bracket.line_transmittance = [NOTHING; 2],
             Self::FrameLine(_)
+            | Self::Wave(_)
             | Self::Edge(_)
             | Self::FloorEdge(_)
             | Self::FloorMember(_)
@@ -230,6 +236,7 @@ pub fn detail_at(
     let design = checked.design();
     Ok(match place {
         Place::FrameLine(surface) => Detail::FrameLine(FrameSlice::of(checked, surface)),
+        Place::Waves(surface) => Detail::Wave(WaveSection::of(checked, surface)),
         Place::StudHead => {
             let edge = roof_edge(checked, Surface::SideWall);
             let stud = FrameSlice::on_a_crest(checked, Surface::SideWall);

@@ -1,11 +1,10 @@
 //! The slice across a stud or a ceiling joist: sheet, foam, C-section, air gap, lining.
 
 use super::build_up::BuildUp;
-use super::model::{Drawing, Model, OUTDOORS, OUTSIDE, ROOM, Surfaces};
-use super::trough::Trough;
+use super::model::{Drawing, Model, ROOM, Surfaces};
+use super::waves::Waves;
 use crate::conduction::{CellSizes, Point, Problem, Side};
 use crate::design::{CheckedDesign, Surface};
-use crate::envelope::air_layer_conductivity;
 use crate::material::STEEL;
 use crate::units::{HeatTransferCoefficient, Length};
 
@@ -13,7 +12,7 @@ use crate::units::{HeatTransferCoefficient, Length};
 ///
 /// A member that may stand anywhere is taken to stand on a crest, and the sheet as flat at its inner
 /// crests. There the web stands in the middle of one spacing, so that the cut sides lie where no heat
-/// crosses. Over a trough the sheet is drawn as it waves ([`Trough`]), the middle of the flanges over
+/// crosses. Over a trough the sheet is drawn as it waves ([`Waves`]), the middle of the flanges over
 /// that of the trough, and ψ is what the section loses more than without the member.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct FrameSlice {
@@ -30,7 +29,7 @@ pub struct FrameSlice {
     /// From one member to the next as drawn: over a trough two waves, whatever the spacing chosen.
     pub spacing: Length,
     /// The waves behind it, where it stands over a trough.
-    pub trough: Option<Trough>,
+    pub waves: Option<Waves>,
 }
 
 /// Number of the mark in the middle of the inner flange.
@@ -42,13 +41,14 @@ impl FrameSlice {
     /// The slice of a framed surface of a design.
     pub fn of(checked: &CheckedDesign, surface: Surface) -> Self {
         let on_a_crest = Self::on_a_crest(checked, surface);
-        Trough::of(checked, surface).map_or(on_a_crest, |trough| on_a_crest.over(trough))
+        Waves::behind_members(checked, surface).map_or(on_a_crest, |waves| on_a_crest.over(waves))
     }
 
-    /// The same with its member over a trough.
+    /// The same with its member over a trough of such waves.
     #[must_use]
-    pub fn over(self, trough: Trough) -> Self {
-        Self { spacing: trough.width(), trough: Some(trough), ..self }
+    pub fn over(self, waves: Waves) -> Self {
+        let waves = waves.behind_a_member();
+        Self { spacing: waves.width(), waves: Some(waves), ..self }
     }
 
     /// The same if its members stood on crests, the sheet flat.
@@ -67,13 +67,13 @@ impl FrameSlice {
             flange: design.flange_width,
             steel_thickness,
             spacing,
-            trough: None,
+            waves: None,
         }
     }
 
     /// Where the web stands along the slice.
     pub fn web_at(&self) -> Length {
-        match &self.trough {
+        match &self.waves {
             None => self.spacing / 2.0,
             Some(_) => (self.spacing - self.flange) / 2.0,
         }
@@ -81,27 +81,18 @@ impl FrameSlice {
 
     /// The outermost steel.
     pub fn bottom(&self) -> Length {
-        self.trough.map_or(-self.build_up.sheet, |trough| trough.bottom())
+        self.waves.map_or(-self.build_up.sheet, |waves| waves.bottom())
     }
 
     fn draw_layers(&self, drawing: &mut Drawing) {
         let build_up = &self.build_up;
         let along = [Length::ZERO, self.spacing];
-        let (foam, lining_back) = (build_up.foam, build_up.lining_back);
-        match &self.trough {
-            Some(trough) if trough.foam_follows => {
-                // Thinner layers of air let more heat through: the deepest is on the safe side.
-                let gap = trough.deepest_air(foam, lining_back);
-                if gap > Length::ZERO {
-                    let air = air_layer_conductivity(gap, build_up.direction);
-                    drawing.fill_outline(trough.air_over(foam, lining_back), air);
-                }
+        match &self.waves {
+            Some(waves) => waves.draw(drawing, build_up),
+            None => {
+                drawing.fill(along, build_up.gap_span(), build_up.gap_conductivity());
+                drawing.fill(along, build_up.sheet_span(), STEEL.conductivity);
             }
-            _ => drawing.fill(along, build_up.gap_span(), build_up.gap_conductivity()),
-        }
-        match &self.trough {
-            Some(trough) => drawing.fill_outline(trough.steel(), STEEL.conductivity),
-            None => drawing.fill(along, build_up.sheet_span(), STEEL.conductivity),
         }
         drawing.fill(along, build_up.lining_span(), build_up.lining_conductivity);
     }
@@ -125,11 +116,10 @@ impl FrameSlice {
         if with_member {
             self.draw_member(&mut drawing);
         }
-        if let Some(trough) = &self.trough {
-            let below = self.bottom() - Length::mm(1.0);
-            drawing.open_outline(trough.outdoors(below), OUTDOORS, OUTSIDE);
+        match &self.waves {
+            Some(waves) => waves.open_outdoors(&mut drawing),
+            None => drawing.expose_outdoors(Side::YMinimum),
         }
-        drawing.expose_outdoors(Side::YMinimum);
         let mut problem = drawing.finish();
         problem.expose(Side::YMaximum, ROOM, surfaces.inside(build_up.direction));
         problem
@@ -143,14 +133,14 @@ impl Model for FrameSlice {
     }
 
     fn flanking(&self) -> HeatTransferCoefficient {
-        match self.trough {
+        match self.waves {
             None => self.build_up.transmittance() * (self.spacing * Length::new(1.0)),
             Some(_) => HeatTransferCoefficient::ZERO,
         }
     }
 
     fn flanking_problem(&self) -> Option<Problem> {
-        self.trough.map(|_| self.section(Surfaces::Ordinary, false))
+        self.waves.map(|_| self.section(Surfaces::Ordinary, false))
     }
 
     fn points(&self) -> Vec<Point> {

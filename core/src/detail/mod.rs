@@ -22,8 +22,9 @@ mod picture;
 mod set;
 mod sleeve;
 mod solving;
-mod trough;
 mod view;
+mod wave_section;
+mod waves;
 
 pub use bottom_corner::*;
 pub use bracket::*;
@@ -42,5 +43,6 @@ pub use picture::*;
 pub use set::*;
 pub use sleeve::*;
 pub use solving::*;
-pub use trough::*;
 pub use view::*;
+pub use wave_section::*;
+pub use waves::*;

@@ -41,13 +41,17 @@ impl Detail {
             Self::FrameLine(slice) => {
                 // Over a trough as far as both slopes and something of the crests.
                 let beside = slice
-                    .trough
-                    .map_or(Length::mm(90.0), |trough| (trough.sheet.pitch() - slice.flange) / 2.0);
+                    .waves
+                    .map_or(Length::mm(90.0), |waves| (waves.sheet.pitch() - slice.flange) / 2.0);
                 section(
                     [slice.web_at() - beside, slice.web_at() + slice.flange + beside],
                     [slice.bottom() - outdoors, slice.build_up.face() + room],
                 )
             }
+            Self::Wave(wave) => section(
+                [Length::ZERO, wave.waves.width()],
+                [wave.waves.bottom() - outdoors, wave.build_up.face() + room],
+            ),
             Self::Edge(edge) => section(
                 [edge.steel.x[0] - outdoors, edge.first.face() + margin],
                 [edge.steel.y[0].min(-edge.second.sheet) - outdoors, edge.second.face() + margin],

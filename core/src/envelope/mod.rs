@@ -9,7 +9,7 @@ pub use place::*;
 pub use plain::*;
 pub use resistance::*;
 
-use crate::design::{CheckedDesign, Design, PersonnelDoor, Surface, Wall};
+use crate::design::{CheckedDesign, Design, FoamMeasure, PersonnelDoor, Surface, Wall};
 use crate::freight_box::{Corrugation, Dimensions};
 use crate::material::{CLOSED_CELL_FOAM, GYPSUM_BOARD, Material, PLYWOOD};
 use crate::units::{Area, Length, ThermalConductivity, ThermalTransmittance};
@@ -73,6 +73,13 @@ pub fn corrugation(checked: &CheckedDesign, surface: Surface) -> Option<Corrugat
     }
 }
 
+/// The sheet behind a surface where its waves count: where the foam is not measured as if the steel
+/// were flat.
+pub fn counted_waves(checked: &CheckedDesign, surface: Surface) -> Option<Corrugation> {
+    let sheet = corrugation(checked, surface);
+    sheet.filter(|_| checked.design().foam_measure != FoamMeasure::Flat)
+}
+
 /// Members on a run: one at each end and one at every full spacing between.
 ///
 /// n = ⌊run / spacing⌋ + 2. Common practice, no source: sheets are laid from one end and the last
@@ -108,7 +115,7 @@ impl Envelope {
             Surface::DoorEnd => end - openings_in(Wall::DoorEnd),
             Surface::Ceiling | Surface::Floor => clear.floor_area(),
         };
-        let plain = Surface::ALL
+        let plain: Vec<PlainArea> = Surface::ALL
             .into_iter()
             .map(|surface| {
                 let layers = layers(checked, surface);
@@ -116,7 +123,11 @@ impl Envelope {
                 PlainArea { surface, area: gross(surface), layers, transmittance }
             })
             .collect();
-        let places = places(design, clear, checked.freight_box().floor_member.spacing);
+        let waves = plain.iter().filter_map(|plain| {
+            let metres = plain.area / counted_waves(checked, plain.surface)?.pitch();
+            Some((Place::Waves(plain.surface), Amount::Metres(metres)))
+        });
+        let places = places(design, clear, checked.freight_box().floor_member.spacing, waves);
         Self {
             plain,
             personnel_door: Openings { area: door_area, transmittance: design.door_transmittance },

@@ -41,6 +41,8 @@ pub enum Opening {
 pub enum Place {
     /// A stud of a wall, or a joist of the ceiling.
     FrameLine(Surface),
+    /// The waves of a plain area's sheet.
+    Waves(Surface),
     /// The head of a stud with its bracket at the top rail.
     StudHead,
     /// The edge of roof and wall, at the top rail.
@@ -72,6 +74,9 @@ impl Place {
             Self::FrameLine(Surface::FrontEnd) => "front_end_stud",
             Self::FrameLine(Surface::DoorEnd) => "door_end_stud",
             Self::FrameLine(Surface::Floor) | Self::FloorMember => "floor_member",
+            Self::Waves(Surface::FrontEnd) => "front_end_waves",
+            Self::Waves(Surface::Ceiling) => "ceiling_waves",
+            Self::Waves(_) => "side_wall_waves",
             Self::StudHead => "stud_head",
             Self::RoofEdge(Surface::FrontEnd) => "front_roof_edge",
             Self::RoofEdge(Surface::DoorEnd) => "door_roof_edge",
@@ -103,6 +108,7 @@ impl Place {
             | Self::DamperSleeve
             | Self::ExhaustSleeve => true,
             Self::FrameLine(_)
+            | Self::Waves(_)
             | Self::RoofEdge(_)
             | Self::CornerPost(_)
             | Self::FloorEdge(_)
@@ -149,8 +155,14 @@ pub const fn surface_of(wall: Wall) -> Surface {
 
 /// Every place of a design with its amount, between finished faces: those that a section shows
 /// first, then those that take a body in three dimensions. Places that are not there are left out.
-pub fn places(design: &Design, clear: &Dimensions, member_spacing: Length) -> Vec<(Place, Amount)> {
-    let mut places = Vec::new();
+/// The waves of the plain areas come from whoever knows the sheets.
+pub fn places(
+    design: &Design,
+    clear: &Dimensions,
+    member_spacing: Length,
+    waves: impl Iterator<Item = (Place, Amount)>,
+) -> Vec<(Place, Amount)> {
+    let mut places: Vec<(Place, Amount)> = waves.collect();
     for surface in FRAMED {
         let each = if surface == Surface::Ceiling { clear.width } else { clear.height };
         let count = frame_members(design, clear, surface);

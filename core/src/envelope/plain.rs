@@ -1,8 +1,8 @@
 //! The plain areas between frame members: layers and thermal transmittance.
 
 use super::{
-    HeatFlow, OUTSIDE_SURFACE_RESISTANCE, air_layer_resistance, corrugation, foam_material,
-    lining_material,
+    HeatFlow, OUTSIDE_SURFACE_RESISTANCE, air_layer_resistance, corrugation, counted_waves,
+    foam_material, lining_material,
 };
 use crate::design::{CheckedDesign, FoamMeasure, Surface};
 use crate::freight_box::Corrugation;
@@ -106,7 +106,8 @@ pub fn series_resistance(
 /// slope integrates to ln(1 + R₁/R₀) / R₁ as for tapered layers (ISO 6946:2017 annex E; the slopes are
 /// steeper than the 5 % it is meant for, so heat that runs sideways along the steel is left out).
 /// Following the steel: the foam's area grows with the developed length, so its resistance is
-/// divided by that ratio.
+/// divided by that ratio. What a solved wave loses more than either is a detail of its own
+/// ([`super::Place::Waves`]).
 pub fn transmittance(
     checked: &CheckedDesign,
     surface: Surface,
@@ -119,7 +120,7 @@ pub fn transmittance(
         OUTSIDE_SURFACE_RESISTANCE,
     );
     let design = checked.design();
-    match (design.foam_measure, corrugation(checked, surface)) {
+    match (design.foam_measure, counted_waves(checked, surface)) {
         (FoamMeasure::Flat, _) | (_, None) => total.transmittance(),
         (FoamMeasure::FollowingTheSteel, Some(sheet)) => {
             let foam: ThermalResistance = layers

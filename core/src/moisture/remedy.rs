@@ -58,7 +58,7 @@ impl Remedy {
                 | Place::BottomCasting(_) => Self::InsulateFloor,
                 Place::FrameLine(_) => Self::HoldStudsOff,
                 Place::StudHead => Self::PadBrackets,
-                Place::RoofEdge(_) | Place::CornerPost(_) => Self::DeepenFoam,
+                Place::Waves(_) | Place::RoofEdge(_) | Place::CornerPost(_) => Self::DeepenFoam,
                 Place::OpeningFrame(Opening::PersonnelDoor | Opening::Window) => {
                     Self::PackOpeningFrames
                 }

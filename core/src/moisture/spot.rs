@@ -4,10 +4,7 @@ use super::limit::{HumidityLimit, SurfaceRisk, surface_temperature};
 use super::remedy::Remedy;
 use crate::design::{Design, Surface};
 use crate::detail::{Outcome, PlacedDetail};
-use crate::envelope::{
-    DAMP_SURFACE_RESISTANCE, Envelope, HeatFlow, OUTSIDE_SURFACE_RESISTANCE, Openings, Place,
-    PlainArea, series_resistance,
-};
+use crate::envelope::{DAMP_SURFACE_RESISTANCE, Envelope, HeatFlow, Openings, Place, PlainArea};
 use crate::heat_loss::Element;
 use crate::psychro::PsychroError;
 use crate::units::{Area, RelativeHumidity, Temperature, TemperatureFactor};
@@ -17,7 +14,7 @@ use crate::units::{Area, RelativeHumidity, Temperature, TemperatureFactor};
 pub enum SpotPlace {
     /// A cold detail.
     Detail(Place),
-    /// The plain area of a surface, over the inner crests of the sheet.
+    /// The plain area of a surface at its coldest.
     Plain(Surface),
     /// The personnel door.
     PersonnelDoor,
@@ -26,6 +23,15 @@ pub enum SpotPlace {
 }
 
 impl SpotPlace {
+    /// Where a detail is coldest: on the plain area for the waves of its sheet, which show it as it
+    /// is.
+    pub const fn of(place: Place) -> Self {
+        match place {
+            Place::Waves(surface) => Self::Plain(surface),
+            _ => Self::Detail(place),
+        }
+    }
+
     /// Stable name, that of the same place in the heat loss.
     pub const fn key(self) -> &'static str {
         match self {
@@ -106,18 +112,12 @@ pub struct ColdSpots {
     pub unknown: Vec<UnknownSpot>,
 }
 
-/// Temperature factor of a plain area, f = 1 − R_si / R_tot with R_si = 0.25 m²·K/W both times
-/// (ISO 13788:2012, clause 5: 1 − U·R_si, U being taken with that R_si).
-///
-/// The resistance is the lesser of that over the inner crests and that of the mean U, so the
-/// figure is that of the coldest plain place and agrees with the details, which are drawn over the
-/// crests.
+/// Temperature factor of a plain area of plane layers, f = 1 − R_si / R_tot with R_si = 0.25 m²·K/W both
+/// times (ISO 13788:2012, clause 5: 1 − U·R_si, U being taken with that R_si). Where the waves of the
+/// sheet count, the field of one of them tells instead.
 pub fn plain_temperature_factor(plain: &PlainArea) -> TemperatureFactor {
     let inside = HeatFlow::through(plain.surface).inside_surface_resistance();
-    let layers = plain.layers.iter().map(|layer| layer.resistance);
-    let over_crests = series_resistance(inside, layers, OUTSIDE_SURFACE_RESISTANCE);
-    let least = over_crests.min(plain.transmittance.resistance());
-    let with_damp_surface = least - inside + DAMP_SURFACE_RESISTANCE;
+    let with_damp_surface = plain.transmittance.resistance() - inside + DAMP_SURFACE_RESISTANCE;
     TemperatureFactor::new(1.0 - DAMP_SURFACE_RESISTANCE / with_damp_surface)
 }
 
@@ -134,7 +134,7 @@ impl ColdSpots {
         let mut known = Vec::new();
         let mut unknown = Vec::new();
         for placed in details {
-            let place = SpotPlace::Detail(placed.place);
+            let place = SpotPlace::of(placed.place);
             match &placed.outcome {
                 Outcome::Solved(field) => known.push((place, field.temperature_factor)),
                 Outcome::Waiting => {
@@ -145,11 +145,12 @@ impl ColdSpots {
                 }
             }
         }
+        let flat = envelope.plain.iter().filter(|plain| {
+            let waves = Place::Waves(plain.surface);
+            !details.iter().any(|placed| placed.place == waves)
+        });
         known.extend(
-            envelope
-                .plain
-                .iter()
-                .map(|plain| (SpotPlace::Plain(plain.surface), plain_temperature_factor(plain))),
+            flat.map(|plain| (SpotPlace::Plain(plain.surface), plain_temperature_factor(plain))),
         );
         for (place, openings) in [
             (SpotPlace::PersonnelDoor, &envelope.personnel_door),

@@ -52,7 +52,7 @@ fn halves(one: Shares, other: Shares) -> Shares {
 
 fn of_place(design: &Design, place: Place) -> Shares {
     match place {
-        Place::FrameLine(surface) => of_surface(surface),
+        Place::FrameLine(surface) | Place::Waves(surface) => of_surface(surface),
         Place::RoofEdge(wall) => halves(of_surface(wall), ROOF),
         Place::FloorEdge(wall) => halves(of_surface(wall), FLOOR),
         Place::CornerPost(end) => halves(of_end(end), SIDES),

@@ -47,7 +47,7 @@ looking("drier air stays dry, damper air drips", screens.phone, async (planner) 
 });
 
 looking("a row shows its picture, and its labels do not cover one another", screens.phone, async (planner) => {
-  for (const key of ["side_wall_stud", "front_top_casting", "stud_head", "floor_member", "side_roof_edge", "window_frame"]) {
+  for (const key of ["side_wall_stud", "front_top_casting", "stud_head", "floor_member", "side_roof_edge", "window_frame", "side_walls"]) {
     await planner.chooseSpot(key);
     const labels = await planner.pictureLabels();
     assert.ok(labels.some(({ text }) => text.startsWith("coldest")), `${key} names its coldest place`);

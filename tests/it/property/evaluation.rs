@@ -1,7 +1,8 @@
 //! What must hold of an evaluation as a whole, and of its JSON form.
 
 use inchwise_core::design::Design;
-use inchwise_core::detail::{DetailMemory, Effort};
+use inchwise_core::detail::{DetailMemory, Effort, PlacedDetail};
+use inchwise_core::envelope::Place;
 use inchwise_core::evaluate::evaluate_with;
 use inchwise_core::units::Area;
 use proptest::prelude::*;
@@ -21,7 +22,10 @@ proptest! {
             .iter()
             .filter(|openings| openings.area > Area::ZERO)
             .count();
-        let places = evaluation.details.len() + evaluation.envelope.plain.len() + openings;
+        // The waves of a plain area show how cold it is itself.
+        let is_spot = |placed: &&PlacedDetail| !matches!(placed.place, Place::Waves(_));
+        let details = evaluation.details.iter().filter(is_spot).count();
+        let places = details + evaluation.envelope.plain.len() + openings;
         prop_assert_eq!(spots.spots.len() + spots.unknown.len(), places);
         prop_assert_eq!(spots.is_waiting(), evaluation.heat_loss.is_waiting());
         let mut keys: Vec<&str> = spots.spots.iter().map(|spot| spot.place.key()).collect();

@@ -11,6 +11,7 @@ mod moisture;
 mod psychro;
 mod room;
 mod ventilation;
+mod waves;
 mod year;
 
 use proptest::prelude::*;

@@ -16,6 +16,12 @@ fn stored(name: &str) -> &'static str {
         "stud_over_trough_damp.json" => {
             include_str!("../../reference/detail/stud_over_trough_damp.json")
         }
+        "front_end_wave_heat.json" => {
+            include_str!("../../reference/detail/front_end_wave_heat.json")
+        }
+        "front_end_wave_damp.json" => {
+            include_str!("../../reference/detail/front_end_wave_damp.json")
+        }
         "floor_edge_heat.json" => include_str!("../../reference/detail/floor_edge_heat.json"),
         "floor_edge_damp.json" => include_str!("../../reference/detail/floor_edge_damp.json"),
         "top_casting_heat.json" => include_str!("../../reference/detail/top_casting_heat.json"),
@@ -28,7 +34,7 @@ fn stored(name: &str) -> &'static str {
 #[test]
 fn the_problem_files_are_our_details_as_drawn() {
     let details = chosen::details();
-    assert_eq!(details.len(), 4);
+    assert_eq!(details.len(), 5);
     for (name, detail) in details {
         for (file, text) in chosen::files(name, &detail) {
             assert!(text == stored(&file), "{file} is old: run `cargo site bench elements`");
@@ -56,6 +62,11 @@ fn a_stud_loses_and_cools_as_finite_elements_say() {
 #[test]
 fn a_stud_over_a_trough_loses_and_cools_as_finite_elements_say() {
     solved_as_elements_say("stud_over_trough");
+}
+
+#[test]
+fn a_wave_with_foam_that_follows_it_loses_and_cools_as_finite_elements_say() {
+    solved_as_elements_say("front_end_wave");
 }
 
 #[test]

@@ -22,7 +22,7 @@ fn slice(stand_off: f64, stud: f64, spacing: f64) -> FrameSlice {
         flange: Length::mm(31.8),
         steel_thickness: Length::mm(0.84),
         spacing: Length::mm(spacing),
-        trough: None,
+        waves: None,
     }
 }
 

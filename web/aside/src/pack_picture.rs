@@ -9,7 +9,7 @@ use inchwise_core::units::{Length, TemperatureFactor};
 use crate::pack::{pack_design, unpack_design};
 
 /// Every place there may be.
-const PLACES: [Place; 22] = [
+const PLACES: [Place; 25] = [
     Place::FrameLine(Surface::SideWall),
     Place::FrameLine(Surface::FrontEnd),
     Place::FrameLine(Surface::DoorEnd),
@@ -32,6 +32,9 @@ const PLACES: [Place; 22] = [
     Place::BottomCasting(End::Door),
     Place::DamperSleeve,
     Place::ExhaustSleeve,
+    Place::Waves(Surface::SideWall),
+    Place::Waves(Surface::FrontEnd),
+    Place::Waves(Surface::Ceiling),
 ];
 
 /// A place as a number; none for a place without one, which no picture is made of.

@@ -60,6 +60,12 @@ pub fn handles(place: Place, wall_of_door: Surface, wall_of_window: Surface) -> 
                 }),
             ]
         }
+        Place::Waves(surface) => vec![handle(foam_of(surface), Towards::Down, |detail, _| {
+            let Detail::Wave(wave) = detail else { return None };
+            let sheet = &wave.waves.sheet;
+            // At the edge of the crest; the coldest place is marked at its middle.
+            Some(point(sheet.outer_flat / 2.0 + sheet.slope, wave.build_up.foam))
+        })],
         Place::RoofEdge(wall) => edge(foam_of(wall), foam_of(Surface::Ceiling)),
         Place::CornerPost(end) => edge(foam_of(Surface::SideWall), foam_of(end.surface())),
         Place::FloorEdge(wall) => vec![

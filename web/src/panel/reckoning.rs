@@ -1,8 +1,8 @@
 //! How a loss comes about: its formula with the values in it, and where those come from.
 
-use inchwise_core::design::{FoamMeasure, Surface};
+use inchwise_core::design::Surface;
 use inchwise_core::envelope::{
-    Amount, HeatFlow, OUTSIDE_SURFACE_RESISTANCE, Place, PlainArea, corrugation, frame_members,
+    Amount, HeatFlow, OUTSIDE_SURFACE_RESISTANCE, Place, PlainArea, counted_waves, frame_members,
 };
 use inchwise_core::evaluate::Evaluation;
 use inchwise_core::heat_loss::{AIR_DENSITY, AIR_HEAT_CAPACITY, Element, Loss};
@@ -57,13 +57,16 @@ pub fn reckoning(evaluation: &Evaluation, loss: &Loss, notation: Notation) -> Re
                     (notation.count(count), format!("χ {chi}"), words.solved_body)
                 }
             };
-            let mut behind = vec![solved.to_owned()];
-            if let Place::FrameLine(surface) = place {
-                let members =
-                    frame_members(evaluation.checked.design(), &evaluation.room.clear, surface);
-                let members = notation.count(f64::from(members));
-                behind.insert(0, words.members.with(&[&members, &count]));
-            }
+            let behind = match place {
+                Place::FrameLine(surface) => {
+                    let members =
+                        frame_members(evaluation.checked.design(), &evaluation.room.clear, surface);
+                    let members = notation.count(f64::from(members));
+                    vec![words.members.with(&[&members, &count]), solved.to_owned()]
+                }
+                Place::Waves(surface) => waves(evaluation, surface, &count, notation),
+                _ => vec![solved.to_owned()],
+            };
             Reckoning { formula: product(&[&count, &each, &difference]), behind }
         }
         Element::PersonnelDoor => Reckoning {
@@ -105,6 +108,17 @@ fn coefficient_only(
     Reckoning { formula, behind }
 }
 
+/// How many metres of waves a plain area holds, and what ψ of them is.
+fn waves(evaluation: &Evaluation, surface: Surface, run: &str, notation: Notation) -> Vec<String> {
+    let words = notation.language.losses();
+    let plain = evaluation.envelope.plain.iter().find(|plain| plain.surface == surface);
+    let counted = plain.zip(counted_waves(&evaluation.checked, surface)).map(|(plain, sheet)| {
+        let width = notation.length(sheet.pitch());
+        words.waves.with(&[&width, &notation.area_finely(plain.area), run])
+    });
+    counted.into_iter().chain([words.solved_wave.to_owned()]).collect()
+}
+
 /// The resistances behind a plain area's U, from the room outwards.
 fn layers(evaluation: &Evaluation, plain: &PlainArea, notation: Notation) -> Vec<String> {
     let words = notation.language.losses();
@@ -124,10 +138,7 @@ fn layers(evaluation: &Evaluation, plain: &PlainArea, notation: Notation) -> Vec
         words.outside_surface,
         notation.resistance(OUTSIDE_SURFACE_RESISTANCE)
     ));
-    let along_the_waves = plain.surface != Surface::Floor
-        && evaluation.checked.design().foam_measure != FoamMeasure::Flat
-        && corrugation(&evaluation.checked, plain.surface).is_some();
-    if along_the_waves {
+    if counted_waves(&evaluation.checked, plain.surface).is_some() {
         lines.push(words.troughs.to_owned());
     }
     lines

@@ -10,7 +10,7 @@ use crate::dom::{El, el, in_sight, input_of, svg};
 use crate::drawing;
 use crate::measure::plain;
 use crate::reactive::{Scope, Watched, keep_up};
-use crate::sight::Spots;
+use crate::sight::{Spots, pictured};
 use crate::state::State;
 use crate::text::Language;
 
@@ -21,6 +21,8 @@ const COLDEST: usize = 6;
 #[derive(Clone, PartialEq)]
 struct Line {
     place: SpotPlace,
+    /// Where its picture is taken, if one is.
+    pictured: Option<Place>,
     surface: String,
     drips: String,
     moulds: String,
@@ -55,6 +57,7 @@ fn lines(state: State, language: Language) -> Vec<Line> {
         let is_stale = spots.stale.contains(&spot.place);
         Line {
             place: spot.place,
+            pictured: pictured(state, spot.place),
             surface: notation.temperature_finely(spot.surface_temperature),
             drips: limit(spot.limit.drip),
             moulds: limit(spot.limit.mould),
@@ -66,6 +69,7 @@ fn lines(state: State, language: Language) -> Vec<Line> {
     });
     let unknown = spots.list.unknown.iter().map(|spot| Line {
         place: spot.place,
+        pictured: pictured(state, spot.place),
         surface: String::new(),
         drips: String::new(),
         moulds: String::new(),
@@ -189,19 +193,21 @@ fn list(state: State, language: Language) -> El {
     let mut rows: Vec<Row> = Vec::new();
     keep_up(Box::new(move || {
         let lines = lines(state, language);
-        let before: Vec<SpotPlace> = rows.iter().map(|row| row.place).collect();
+        let name_of = |row: &Row| (row.place, row.pictured);
+        let before: Vec<_> = rows.iter().map(name_of).collect();
         let mut known = std::mem::take(&mut rows);
         for (number, line) in lines.into_iter().enumerate() {
-            let mut row = match known.iter().position(|row| row.place == line.place) {
+            let is_of_line = |row: &Row| row.place == line.place && row.pictured == line.pictured;
+            let mut row = match known.iter().position(is_of_line) {
                 Some(place) => known.swap_remove(place),
                 // Rows outlive this run: a row that is kept must keep up.
-                None => scope.with(|| Row::new(state, language, line.place)),
+                None => scope.with(|| Row::new(state, language, line.place, line.pictured)),
             };
             row.whole.toggle("further-row", number >= COLDEST);
             row.show(line);
             rows.push(row);
         }
-        if !rows.iter().map(|row| row.place).eq(before) {
+        if !rows.iter().map(name_of).eq(before) {
             let whole: Vec<El> = rows.iter().map(|row| row.whole.clone()).collect();
             table.refill(&whole);
         }
@@ -241,6 +247,7 @@ fn list(state: State, language: Language) -> El {
 /// One row of the list.
 struct Row {
     place: SpotPlace,
+    pictured: Option<Place>,
     whole: El,
     surface: El,
     moulds: El,
@@ -255,11 +262,11 @@ struct Row {
 const SIGNS: &str = "M6 1C6 1 10 6 10 8.2A4 4 0 0 1 2 8.2C2 6 6 1 6 1Z";
 
 impl Row {
-    fn new(state: State, language: Language, place: SpotPlace) -> Self {
+    fn new(state: State, language: Language, place: SpotPlace, pictured: Option<Place>) -> Self {
         let named = name(language, place);
-        let title = match place {
-            SpotPlace::Detail(detail) => chooser(state, named, detail),
-            _ => el("span").text(named),
+        let title = match pictured {
+            Some(pictured) => chooser(state, named, pictured),
+            None => el("span").text(named),
         };
         let mark =
             svg("svg").class("sign").attr("viewBox", "0 0 12 13").attr("aria-hidden", "true");
@@ -278,6 +285,7 @@ impl Row {
         let number = || el("td").class("number");
         let row = Self {
             place,
+            pictured,
             whole: el("tr").test_id(&["spot-", place.key()].concat()),
             surface: number(),
             moulds: number(),
@@ -294,8 +302,7 @@ impl Row {
         let _ = row.whole.clone().with(&cells);
         let (whole, bar) = (row.whole.clone(), row.bar.clone());
         keep_up(Box::new(move || {
-            let chosen = matches!(place, SpotPlace::Detail(detail)
-                if state.sight.place(state) == Some(detail));
+            let chosen = pictured.is_some() && state.sight.place(state) == pictured;
             whole.toggle("chosen", chosen);
             let now = state.humidity().value() * 100.0;
             bar.set_style("--now", &plain(now, 0, "%"));

@@ -31,6 +31,10 @@ pub struct Losses {
     pub outside_surface: &'static str,
     /// Plain area: where U comes from when the troughs count.
     pub troughs: &'static str,
+    /// Waves: one is {0} wide, so {1} of surface hold {2} of waves.
+    pub waves: Phrase,
+    /// Waves: that ψ is solved.
+    pub solved_wave: &'static str,
     /// Frame lines: {0} members, {1} long together.
     pub members: Phrase,
     /// Frame lines: that ψ is solved.
@@ -62,8 +66,11 @@ const ENGLISH: Losses = Losses {
     layers: "From the room outwards:",
     inside_surface: "inside surface",
     outside_surface: "outside surface",
-    troughs: "U counts the foam as measured along the corrugation, by a formula; a solved wave \
-              differs from it by some per cent.",
+    troughs: "U counts the foam as measured along the corrugation, by a formula. What a solved wave \
+              of the sheet loses more, or less, stands on a line of its own.",
+    waves: Phrase("One wave is {0} wide, so {1} hold {2} of waves."),
+    solved_wave: "ψ is what a metre of one wave loses more than the formula’s U says, solved across \
+                  it from this design; below zero where it loses less.",
     members: Phrase("{0} members, {1} together."),
     solved: "ψ is what a member adds to the plain wall, solved across it from this design.",
     air: Phrase("{0} of {1} of room."),
@@ -88,8 +95,11 @@ const FRENCH: Losses = Losses {
     layers: "De la pièce vers dehors :",
     inside_surface: "surface intérieure",
     outside_surface: "surface extérieure",
-    troughs: "U tient compte de la mousse telle que mesurée sur la tôle ondulée, par une formule ; \
-              une onde calculée en diffère de quelques pour cent.",
+    troughs: "U tient compte de la mousse telle que mesurée sur la tôle ondulée, par une formule. \
+              Ce qu’une onde résolue perd de plus, ou de moins, a sa propre ligne.",
+    waves: Phrase("Une onde fait {0} de large : {1} portent {2} d’ondes."),
+    solved_wave: "ψ est ce qu’un mètre d’une onde perd de plus que ne dit le U de la formule, résolu \
+                  pour ce projet ; sous zéro, elle perd moins.",
     members: Phrase("{0} membrures, {1} en tout."),
     solved: "ψ est ce qu’une membrure ajoute à la paroi courante, résolu pour ce projet.",
     air: Phrase("{0} de {1} de pièce."),
@@ -186,8 +196,8 @@ mod tests {
     #[test]
     fn both_languages_fill_the_same_places() {
         let phrases = |losses: &Losses| {
-            [losses.members, losses.air, losses.unsolved, losses.waiting, losses.small]
-                .map(Phrase::places)
+            let Losses { members, waves, air, unsolved, waiting, small, .. } = *losses;
+            [members, waves, air, unsolved, waiting, small].map(Phrase::places)
         };
         assert_eq!(phrases(&ENGLISH), phrases(&FRENCH));
     }

@@ -24,6 +24,12 @@ impl Language {
             (Place::FrameLine(Surface::Floor) | Place::FloorMember, French) => {
                 "Traverses d’acier du plancher"
             }
+            (Place::Waves(Surface::FrontEnd), English) => "Waves of the sheet, front end",
+            (Place::Waves(Surface::FrontEnd), French) => "Ondes de la tôle, fond",
+            (Place::Waves(Surface::Ceiling), English) => "Waves of the sheet, roof",
+            (Place::Waves(Surface::Ceiling), French) => "Ondes de la tôle, toit",
+            (Place::Waves(_), English) => "Waves of the sheet, side walls",
+            (Place::Waves(_), French) => "Ondes de la tôle, côtés",
             (Place::StudHead, English) => "Stud heads at the top rail",
             (Place::StudHead, French) => "Têtes de montants au longeron",
             (Place::RoofEdge(Surface::FrontEnd), English) => "Roof edge, front end",

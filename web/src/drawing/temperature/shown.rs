@@ -135,9 +135,9 @@ pub(super) fn shape(
         };
         let is_fresh = state.look(|outcome| seen.is_of(&outcome.good.checked));
         let spots = Spots::of(state);
-        let refined = spots.list.spots.iter().find(|spot| spot.place == SpotPlace::Detail(place));
-        let known =
-            refined.filter(|_| is_fresh && !spots.stale.contains(&SpotPlace::Detail(place)));
+        let of_place = SpotPlace::of(place);
+        let refined = spots.list.spots.iter().find(|spot| spot.place == of_place);
+        let known = refined.filter(|_| is_fresh && !spots.stale.contains(&of_place));
         let coldest = known.map_or_else(
             || surface_temperature(seen.coldest.factor, climate.indoor, climate.outdoor),
             |spot| spot.surface_temperature,
