@@ -17,6 +17,7 @@ pub mod source;
 pub mod choice_table;
 
 pub mod conduction;
+mod extremes;
 mod root_finding;
 
 pub mod material;

@@ -91,12 +91,14 @@ class Year:
         set_point = numpy.where(used, c["set_point"], c["set_point"] - u["setback"])
         people = numpy.where(used, u["heat_of_people"], 0.0)
         equipment = u["equipment_always"] + numpy.where(used, u["equipment_in_use"], 0.0)
-        source = u["moisture_always"] + numpy.where(used, u["moisture_in_use"], 0.0)
+        source = u["moisture_always"] + u["moisture_drying"] + numpy.where(used, u["moisture_in_use"], 0.0)
         sun_in = c["window_area"] * self.sun[:, int(c["window_column"])]
         faces = ["roof", "front_end", "door_end", "left_side", "right_side"]
         warmed = self.sun @ numpy.array([c[f"sun_at_{face}"] for face in faces])
         at_steel = self.celsius + warmed - c["sky"]
-        to_air = CONVECTIVE * (people + equipment)
+        sun_on_door = c["sun_on_door"] * self.sun[:, int(c["door_column"])]
+        drawn = c["sky_through_openings"] + c["drying"] - sun_on_door
+        to_air = CONVECTIVE * (people + equipment) - drawn
         radiant = (1.0 - CONVECTIVE) * (people + equipment) + sun_in
         to_surface, to_mass = radiant * (1.0 - c["onto_mass"]), radiant * c["onto_mass"]
 
@@ -193,7 +195,7 @@ class Year:
         self.frost = (takes & (spots < 0.0)).sum(axis=0)
         self.too_warm = (airs > u["too_warm"]).sum()
         lost = (
-            c["mass_to_outdoors"] * (masses - at_steel) + direct * (airs - self.celsius)
+            c["mass_to_outdoors"] * (masses - at_steel) + direct * (airs - self.celsius) + drawn
         ).sum() * HOUR
         gained = (heats + people + equipment + sun_in).sum() * HOUR
         stored = c["capacity"] * (mass - stored_before)

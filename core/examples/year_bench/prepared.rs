@@ -65,6 +65,7 @@ impl Prepared {
                 "equipment_always": choices.equipment_always.value(),
                 "moisture_in_use": choices.moisture_in_use.value(),
                 "moisture_always": choices.moisture_always.value(),
+                "moisture_drying": choices.moisture_drying.value(),
                 "too_warm": choices.too_warm.as_celsius(),
             },
             "celsius": weather.celsius(),

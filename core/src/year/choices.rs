@@ -118,6 +118,9 @@ choice_table! {
         moisture_in_use: MassFlow, MoistureInUse, 0.0, g_h(20_000.0), g_h(10.0), g_h(180.0);
         /// Moisture always given to the air.
         moisture_always: MassFlow, MoistureAlways, 0.0, g_h(20_000.0), g_h(10.0), 0.0;
+        /// Moisture beside these of water that dries in the room, as laundry does, always and however cold and damp the
+        /// air: the room gives the heat for it.
+        moisture_drying: MassFlow, MoistureDrying, 0.0, g_h(1000.0), g_h(10.0), 0.0;
         /// What the fan moves at most; 0 is no fan.
         fan_flow: VolumeFlow, FanFlow, 0.0, m3_h(3000.0), m3_h(10.0), 0.0;
         /// What the fan draws at full flow.

@@ -9,6 +9,7 @@ impl YearModel<'_> {
         let network = &self.network;
         let [roof, front_end, door_end, left_side, right_side] = self.sun_at_steel;
         let (window_area, window_column) = self.window;
+        let (sun_on_door, door_column) = self.sun_on_door;
         let mut all = vec![
             ("set_point", self.set_point),
             ("surface_to_air", network.surface_to_air),
@@ -24,6 +25,10 @@ impl YearModel<'_> {
             ("sun_at_left_side", left_side),
             ("sun_at_right_side", right_side),
             ("sky", self.sky),
+            ("sky_through_openings", self.sky_through_openings),
+            ("sun_on_door", sun_on_door),
+            ("door_column", door_column as f64),
+            ("drying", self.drying),
             ("window_area", window_area),
             ("window_column", window_column as f64),
             ("window_factor", self.window_factor),

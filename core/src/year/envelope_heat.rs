@@ -13,8 +13,10 @@ pub(super) struct EnvelopeHeat {
     pub(super) faces: [f64; 5],
     /// Floor, W/K.
     pub(super) floor: f64,
-    /// Windows and door, W/K.
-    pub(super) openings: f64,
+    /// Windows, W/K.
+    pub(super) windows: f64,
+    /// Personnel door, W/K.
+    pub(super) door: f64,
 }
 
 /// Where an element's steel lies: shares of roof, front end, door end, left side, right side, floor.
@@ -80,13 +82,18 @@ pub(super) const fn face_of(wall: Wall) -> BoxFace {
 impl EnvelopeHeat {
     pub(super) fn of(design: &Design, heat_loss: &HeatLoss) -> Self {
         let mut shared = [0.0; 6];
-        let mut openings = HeatTransferCoefficient::ZERO;
+        let mut windows = HeatTransferCoefficient::ZERO;
+        let mut door = HeatTransferCoefficient::ZERO;
         for loss in &heat_loss.losses {
             let shares = match loss.element {
                 Element::Plain(surface) => of_surface(surface),
                 Element::Detail(place) => of_place(design, place),
-                Element::PersonnelDoor | Element::Windows => {
-                    openings += loss.coefficient;
+                Element::PersonnelDoor => {
+                    door += loss.coefficient;
+                    continue;
+                }
+                Element::Windows => {
+                    windows += loss.coefficient;
                     continue;
                 }
                 Element::Air => continue,
@@ -96,7 +103,12 @@ impl EnvelopeHeat {
             }
         }
         let [roof, front, doors, left, right, floor] = shared;
-        Self { faces: [roof, front, doors, left, right], floor, openings: openings.value() }
+        Self {
+            faces: [roof, front, doors, left, right],
+            floor,
+            windows: windows.value(),
+            door: door.value(),
+        }
     }
 
     /// Everything opaque, W/K.

@@ -27,16 +27,18 @@ pub struct MeanHour {
     pub equipment: Power,
     /// Sun through the windows.
     pub sun: Power,
-    /// Sun on the steel, as far as it comes through to the room: H_opaque·α·I/h_o.
+    /// Sun on steel and personnel door, as far as it comes through to the room: H·α·I/h_o.
     pub sun_on_steel: Power,
-    /// What the sky draws from the steel: H_opaque·ε·ΔR/h_o.
+    /// What the sky draws from steel, windows and personnel door: H·ε·ΔR/h_o.
     pub sky: Power,
+    /// What water drying in the room takes.
+    pub drying: Power,
 }
 
 impl MeanHour {
-    /// Everything that warms the room beside its heater, less what the sky draws.
+    /// Everything that warms the room beside its heater, less what the sky draws and drying takes.
     pub fn gains(&self) -> Power {
-        self.people + self.equipment + self.sun + self.sun_on_steel - self.sky
+        self.people + self.equipment + self.sun + self.sun_on_steel - self.sky - self.drying
     }
 
     /// The room without heater and fan if all this stood still, θ_e + gains/H.
@@ -142,6 +144,7 @@ impl YearModel<'_> {
         let network = &self.network;
         let opaque = network.steady_loss().value() - network.openings - network.leaks;
         let (open, column) = self.window;
+        let (on_door, door) = self.sun_on_door;
         MeanHour {
             outdoors: Temperature::celsius(mean(&|hour| weather.celsius()[hour])),
             outdoor_vapour: Pressure::new(mean(&|hour| weather.vapour_pascals()[hour])),
@@ -150,8 +153,11 @@ impl YearModel<'_> {
             people: choices.heat_of_person * choices.people * used,
             equipment: choices.equipment_always + choices.equipment_in_use * used,
             sun: Power::new(open * mean(&|hour| sun[hour][column])),
-            sun_on_steel: Power::new(opaque * mean(&warmed)),
+            sun_on_steel: Power::new(
+                opaque * mean(&warmed) + on_door * mean(&|hour| sun[hour][door]),
+            ),
             sky: self.sky_loss(),
+            drying: Power::new(self.drying),
         }
     }
 

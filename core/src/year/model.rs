@@ -6,7 +6,7 @@ use super::envelope_heat::{EnvelopeHeat, face_of};
 use super::error::YearModelError;
 use super::heat_capacity::InsideMass;
 use super::network::{Network, NetworkParts};
-use super::sol_air::{SUNNY_SURFACE_COEFFICIENT, WHOLE_SKY};
+use super::sol_air::{SKY_BEFORE_WINDOWS, SUNNY_SURFACE_COEFFICIENT, WHOLE_SKY};
 use super::surroundings::Surroundings;
 use super::vapour_balance::VapourBalance;
 use crate::climate::BoxFace;
@@ -15,6 +15,10 @@ use crate::heat_loss::{AIR_DENSITY, AIR_HEAT_CAPACITY};
 use crate::moisture::{SpotPlace, opening_temperature_factor};
 use crate::psychro::STANDARD_PRESSURE;
 use crate::units::{Area, HeatTransferCoefficient, Power, TemperatureFactor};
+
+/// Heat that a kilogram of water takes to dry at 20 °C, 2501 − 2.326·θ kJ/kg (ASHRAE Fundamentals 2017, chapter 1,
+/// equation 33).
+const LATENT_HEAT: f64 = 2.501e6 - 2326.0 * 20.0;
 
 /// A design in its surroundings with the choices about use, ready to run.
 #[derive(Clone, Debug)]
@@ -29,6 +33,12 @@ pub struct YearModel<'a> {
     /// Kelvin that the sky takes off.
     pub(super) sky: f64,
     opaque: f64,
+    /// Watts that the sky draws through windows and personnel door.
+    pub(super) sky_through_openings: f64,
+    /// Watts through the personnel door for each W/m² of sun on it, and the column of its face.
+    pub(super) sun_on_door: (f64, usize),
+    /// Watts that water drying in the room takes from its air.
+    pub(super) drying: f64,
     /// Square metres of full sun through the windows, and the column of their face.
     pub(super) window: (f64, usize),
     /// Temperature factor of the windows in their mean.
@@ -75,7 +85,7 @@ impl<'a> YearModel<'a> {
         let opaque_area: Area = envelope.plain.iter().map(|plain| plain.area).sum();
         let network = Network::new(&NetworkParts {
             opaque: HeatTransferCoefficient::new(opaque),
-            openings: HeatTransferCoefficient::new(heat.openings),
+            openings: HeatTransferCoefficient::new(heat.windows + heat.door),
             leaks: evaluation.heat_loss.air * thinner,
             capacity: mass.capacity,
             opaque_area,
@@ -83,9 +93,10 @@ impl<'a> YearModel<'a> {
             mass_area: mass.area,
             total_area: opaque_area + envelope.windows.area + envelope.personnel_door.area,
         })?;
-        let per_sun = choices.paint.value() / SUNNY_SURFACE_COEFFICIENT.value() / opaque;
-        let mut sun_at_steel = heat.faces.map(|face| face * per_sun);
-        let roof = BoxFace::ALL.iter().position(|&face| face == BoxFace::Roof).unwrap_or(0);
+        // Kelvin at the paint for each W/m².
+        let per_sun = choices.paint.value() / SUNNY_SURFACE_COEFFICIENT.value();
+        let mut sun_at_steel = heat.faces.map(|face| face * per_sun / opaque);
+        let roof = column_of(BoxFace::Roof);
         sun_at_steel[roof] *= choices.sun_on_roof.value();
         // A wall sees half of the sky, a roof all of it.
         let seen: f64 = heat
@@ -94,8 +105,8 @@ impl<'a> YearModel<'a> {
             .enumerate()
             .map(|(column, face)| if column == roof { *face } else { 0.5 * face })
             .sum();
-        let window_face = face_of(design.window_wall);
-        let column = BoxFace::ALL.iter().position(|&face| face == window_face).unwrap_or(0);
+        let window_column = column_of(face_of(design.window_wall));
+        let door_column = design.personnel_door.wall().map_or(0, |wall| column_of(face_of(wall)));
         let open = envelope.windows.area.value()
             * choices.window_sun.value()
             * choices.sun_on_windows.value();
@@ -114,7 +125,11 @@ impl<'a> YearModel<'a> {
             sun_at_steel,
             sky: WHOLE_SKY.value() * seen / opaque,
             opaque,
-            window: (open, column),
+            sky_through_openings: heat.windows * SKY_BEFORE_WINDOWS.value()
+                + heat.door * 0.5 * WHOLE_SKY.value(),
+            sun_on_door: (heat.door * per_sun, door_column),
+            drying: choices.moisture_drying.value() * LATENT_HEAT,
+            window: (open, window_column),
             window_factor: opening_temperature_factor(&envelope.windows).value(),
             fan: fan.value() * AIR_HEAT_CAPACITY.value(),
             factors: spots.iter().map(|(_, factor)| factor.value()).collect(),
@@ -129,8 +144,13 @@ impl<'a> YearModel<'a> {
         &self.network
     }
 
-    /// What the sky draws from the steel beyond what outdoor air does, at a steady room, W.
+    /// What the sky draws from steel, windows and door beyond what outdoor air does, at a steady room, W.
     pub fn sky_loss(&self) -> Power {
-        Power::new(self.opaque * self.sky)
+        Power::new(self.opaque * self.sky + self.sky_through_openings)
     }
+}
+
+/// The column of a face in the table of sun.
+fn column_of(face: BoxFace) -> usize {
+    BoxFace::ALL.iter().position(|&one| one == face).unwrap_or(0)
 }

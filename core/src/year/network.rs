@@ -162,19 +162,16 @@ impl Network {
         // (1 − e^−x)/x without cancellation.
         let mean = if x > 1e-6 { (1.0 - decay) / x } else { 1.0 - 0.5 * x };
         let per_loss = 1.0 / loss;
-        let mass_per_watt = (1.0 - mean) * to_surface * pull * per_loss;
-        let surface_per_watt = pull * per_surface + to_surface * mass_per_watt;
-        Step {
-            direct,
-            per_air,
-            pull,
-            per_surface,
-            to_surface,
-            per_loss,
-            decay,
-            mean,
-            air_per_watt: per_air + pull * surface_per_watt,
-        }
+        let tends_to = to_surface * pull * per_loss;
+        let of_mass = (1.0 - mean) * tends_to;
+        let of_surface = pull * per_surface + to_surface * of_mass;
+        let per_watt = Temperatures {
+            air: per_air + pull * of_surface,
+            surface: of_surface,
+            mass: of_mass,
+            mass_after: (1.0 - decay) * tends_to,
+        };
+        Step { direct, per_air, pull, per_surface, to_surface, per_loss, decay, mean, per_watt }
     }
 }
 
@@ -190,8 +187,8 @@ pub(super) struct Step {
     pub(super) per_loss: f64,
     decay: f64,
     mean: f64,
-    /// Mean air temperature gained by each watt to the air throughout the step.
-    pub(super) air_per_watt: f64,
+    /// What each watt to the air throughout the step adds.
+    pub(super) per_watt: Temperatures,
 }
 
 /// What acts on the room through a step, W and °C.
@@ -246,6 +243,16 @@ impl Step {
         let mass = tends_to + off * self.mean;
         let [air, surface] = self.air_at(network, drive, mass);
         Temperatures { air, surface, mass, mass_after: tends_to + off * self.decay }
+    }
+
+    /// The same with so many more watts to the air.
+    pub(super) fn heated(&self, free: &Temperatures, heat: f64) -> Temperatures {
+        Temperatures {
+            air: free.air + heat * self.per_watt.air,
+            surface: free.surface + heat * self.per_watt.surface,
+            mass: free.mass + heat * self.per_watt.mass,
+            mass_after: free.mass_after + heat * self.per_watt.mass_after,
+        }
     }
 }
 
@@ -369,9 +376,15 @@ mod tests {
             + network.mass_to_outdoors * (room.mass - DRIVE.at_steel);
         let stored = network.capacity * (room.mass_after - 5.0) / 3600.0;
         assert!((gained - lost - stored).abs() < 1e-9, "{gained} {lost} {stored}");
-        let mut more = DRIVE;
-        more.to_air += 1.0;
-        let by_one_watt = step.go(&network, &more, 5.0).air - room.air;
-        assert!((by_one_watt - step.air_per_watt).abs() < 1e-12, "{by_one_watt}");
+        let more = Drive { to_air: DRIVE.to_air + 1000.0, ..DRIVE };
+        let (whole, added) = (step.go(&network, &more, 5.0), step.heated(&room, 1000.0));
+        for (whole, added) in [
+            (whole.air, added.air),
+            (whole.surface, added.surface),
+            (whole.mass, added.mass),
+            (whole.mass_after, added.mass_after),
+        ] {
+            assert!((whole - added).abs() < 1e-12, "{whole} {added}");
+        }
     }
 }

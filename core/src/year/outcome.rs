@@ -24,12 +24,14 @@ pub struct EnergyByPurpose {
     pub sun: Energy,
     /// Lost through everything opaque, sun and sky on the steel taken off.
     pub through_envelope: Energy,
-    /// Lost through windows and door.
+    /// Lost through windows and door, sun and sky on the door and sky before the windows taken off.
     pub through_openings: Energy,
     /// Lost by leaks and the air always let in.
     pub by_leaks: Energy,
     /// Lost by what the fan moved.
     pub by_fan: Energy,
+    /// Taken by water that dried in the room.
+    pub by_drying: Energy,
 }
 
 impl EnergyByPurpose {
@@ -40,7 +42,7 @@ impl EnergyByPurpose {
 
     /// Heat that went out.
     pub fn lost(&self) -> Energy {
-        self.through_envelope + self.through_openings + self.by_leaks + self.by_fan
+        self.through_envelope + self.through_openings + self.by_leaks + self.by_fan + self.by_drying
     }
 
     /// Heat of heater and backup.
@@ -63,6 +65,7 @@ pub(super) fn add(into: &mut EnergyByPurpose, more: &EnergyByPurpose) {
     into.through_openings += more.through_openings;
     into.by_leaks += more.by_leaks;
     into.by_fan += more.by_fan;
+    into.by_drying += more.by_drying;
 }
 
 /// A month or a year.
@@ -174,6 +177,7 @@ impl YearOutcome {
             energy.through_openings,
             energy.by_leaks,
             energy.by_fan,
+            energy.by_drying,
             self.stored,
         ];
         let passed =

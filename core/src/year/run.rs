@@ -6,6 +6,7 @@ use super::network::{Drive, Step};
 use super::outcome::{EnergyByPurpose, Period, RoomHour, SpotHours, SpotState, YearOutcome, add};
 use super::vapour_balance::{VapourDrive, VapourState};
 use crate::climate::{HOURS_IN_YEAR, hours_of};
+use crate::extremes::{greater, lesser};
 use crate::units::{Energy, Mass, Power, SurfaceMoisture, Temperature};
 
 /// Seconds in a step.
@@ -46,8 +47,8 @@ struct Acting {
 /// In each hour weather, use and gains stand still. The heater brings the mean air temperature of
 /// the hour to the set-point as far as it can. The fan runs for as much of the hour as it takes to hold the
 /// room at its temperature or humidity, and only while outdoor air is colder, or holds less
-/// vapour. Left out: wind, frost that insulates, and the heat of vapour: what condenses gives it, what dries in
-/// the room takes it, 0.68 kWh a kilogram; people's own moisture takes none, for their heat is counted dry.
+/// vapour. Water that dries in the room takes its heat from the air; people's own moisture takes none, for their heat
+/// is counted dry. Left out: wind, frost that insulates, and the heat that condensing vapour gives back.
 pub fn run_year(model: &YearModel<'_>) -> YearOutcome {
     let mut run = Run::new(model);
     let mut state = run.start();
@@ -136,9 +137,9 @@ impl<'a> Run<'a> {
         } else {
             limit * self.kind.capacity_share(Temperature::celsius(outdoors))
         };
-        let least = (limit * self.kind.least_share()).min(capacity);
-        let main = needed.min(capacity).max(least);
-        let backup = (needed - main).max(0.0).min(choices.backup_limit.value());
+        let least = lesser(limit * self.kind.least_share(), capacity);
+        let main = greater(lesser(needed, capacity), least);
+        let backup = lesser(greater(needed - main, 0.0), choices.backup_limit.value());
         let short = (needed - main - backup) * per_watt;
         Acting { main, backup, unmet: short > NEARLY }
     }
@@ -184,7 +185,6 @@ impl<'a> Run<'a> {
         let (choices, network) = (&model.choices, &model.network);
         let weather = &model.surroundings.weather;
         let sun = &model.surroundings.sun.hours()[hour];
-        let saturation = &model.surroundings.saturation;
         let outdoors = weather.celsius()[hour];
 
         let used = choices.is_used(hour);
@@ -193,14 +193,17 @@ impl<'a> Run<'a> {
         let in_use = if used { choices.equipment_in_use.value() } else { 0.0 };
         let equipment = choices.equipment_always.value() + in_use;
         let source = choices.moisture_always.value()
+            + choices.moisture_drying.value()
             + if used { choices.moisture_in_use.value() } else { 0.0 };
 
         let (open, column) = model.window;
         let sun_in = open * sun[column];
+        let (per_sun, column) = model.sun_on_door;
+        let at_openings = per_sun * sun[column] - model.sky_through_openings;
         let warmed: f64 = sun.iter().zip(&model.sun_at_steel).map(|(sun, per)| sun * per).sum();
         let radiant = (1.0 - CONVECTIVE) * (people + equipment) + sun_in;
-        let mut drive = Drive {
-            to_air: CONVECTIVE * (people + equipment),
+        let drive = Drive {
+            to_air: CONVECTIVE * (people + equipment) + at_openings - model.drying,
             to_surface: radiant * (1.0 - network.onto_mass),
             to_mass: radiant * network.onto_mass,
             outdoors,
@@ -208,27 +211,24 @@ impl<'a> Run<'a> {
         };
 
         let mut step = self.still;
-        let mut free = step.go(network, &drive, state.mass).air;
-        let mut acting = self.heat(free, step.air_per_watt, set, outdoors, used);
+        let mut free = step.go(network, &drive, state.mass);
+        let mut acting = self.heat(free.air, step.per_watt.air, set, outdoors, used);
         let mut duty = 0.0;
         if model.fan > 0.0 {
-            let heated = Drive { to_air: drive.to_air + acting.main + acting.backup, ..drive };
-            let room = step.go(network, &heated, state.mass);
+            let room = step.heated(&free, acting.main + acting.backup);
             let vapour = self.vapour_drive(hour, [room.air, room.surface], network.leaks, source);
-            duty = self.duty_to_cool(free, &drive, state.mass).max(self.duty_to_dry(
-                room.air,
-                &state.vapour,
-                &vapour,
-            ));
+            duty = greater(
+                self.duty_to_cool(free.air, &drive, state.mass),
+                self.duty_to_dry(room.air, &state.vapour, &vapour),
+            );
             if duty > 0.0 {
                 step = if duty < 1.0 { network.step(duty * model.fan, HOUR) } else { self.blown };
-                free = step.go(network, &drive, state.mass).air;
-                acting = self.heat(free, step.air_per_watt, set, outdoors, used);
+                free = step.go(network, &drive, state.mass);
+                acting = self.heat(free.air, step.per_watt.air, set, outdoors, used);
             }
         }
         let heat = acting.main + acting.backup;
-        drive.to_air += heat;
-        let room = step.go(network, &drive, state.mass);
+        let room = step.heated(&free, heat);
         state.mass = room.mass_after;
 
         let fan_air = duty * model.fan;
@@ -266,18 +266,19 @@ impl<'a> Run<'a> {
             people: joules(people),
             sun: joules(sun_in),
             through_envelope: joules(network.mass_to_outdoors * (room.mass - drive.at_steel)),
-            through_openings: joules(network.openings * (room.air - outdoors)),
+            through_openings: joules(network.openings * (room.air - outdoors) - at_openings),
             by_leaks: joules(network.leaks * (room.air - outdoors)),
             by_fan: joules(fan_air * (room.air - outdoors)),
+            by_drying: joules(model.drying),
         };
         add(&mut period.energy, &energy);
 
-        self.greatest_heat = self.greatest_heat.max(heat);
-        self.warmest = self.warmest.max(room.air);
-        self.coldest = self.coldest.min(room.air);
+        self.greatest_heat = greater(self.greatest_heat, heat);
+        self.warmest = greater(self.warmest, room.air);
+        self.coldest = lesser(self.coldest, room.air);
         self.hours[hour] = RoomHour {
             celsius: room.air as f32,
-            humidity: (after.pascals / saturation.pascals(room.air)) as f32,
+            humidity: (after.pascals / vapour.at_air) as f32,
             heat: heat as f32,
             spot,
             too_warm,
@@ -286,6 +287,9 @@ impl<'a> Run<'a> {
     }
 
     /// Vapour outdoors and at the surfaces, from the temperatures of air and lining.
+    ///
+    /// Asked for in two places, it would be a call; a tenth of the year natively.
+    #[inline(always)]
     fn vapour_drive(
         &self,
         hour: usize,
@@ -311,26 +315,26 @@ impl<'a> Run<'a> {
     fn cold_spots(&mut self, state: &mut State, air: f64, outdoors: f64) -> SpotState {
         let model = self.model;
         let saturation = &model.surroundings.saturation;
-        let pascals = state.vapour.pascals;
-        for (n, factor) in model.factors.iter().enumerate() {
+        let at_spot = |factor: f64| {
             let celsius = outdoors + factor * (air - outdoors);
+            (celsius, state.vapour.pascals - saturation.pascals(celsius))
+        };
+        let Some(&coldest) = model.factors.first() else { return SpotState::Dry };
+        let (celsius, over) = at_spot(coldest);
+        if over > 0.0 {
             // Coldest first: where one stays dry, so do those after it.
-            if pascals <= saturation.pascals(celsius) {
-                break;
-            }
-            if celsius < 0.0 {
-                self.frost[n] += 1;
-            } else {
-                self.drip[n] += 1;
+            let wet =
+                model.factors.iter().map(|&factor| at_spot(factor)).take_while(|spot| spot.1 > 0.0);
+            for (n, (celsius, _)) in wet.enumerate() {
+                let hours = if celsius < 0.0 { &mut self.frost } else { &mut self.drip };
+                hours[n] += 1;
             }
         }
-        let Some(factor) = model.factors.first() else { return SpotState::Dry };
-        let celsius = outdoors + factor * (air - outdoors);
-        let taken = model.vapour.onto_spot * (pascals - saturation.pascals(celsius)) * HOUR;
+        let taken = model.vapour.onto_spot * over * HOUR;
         if celsius < 0.0 {
             // Below freezing it grows, or goes back to drier air.
-            state.frost = (state.frost + taken).max(0.0);
-            self.most_frost = self.most_frost.max(state.frost);
+            state.frost = greater(state.frost + taken, 0.0);
+            self.most_frost = greater(self.most_frost, state.frost);
             if taken > 0.0 { SpotState::Frost } else { SpotState::Dry }
         } else {
             let thaws = state.frost > 0.0;

@@ -1,8 +1,10 @@
 //! How warm the room gets, and what would help.
 
 use super::check::CheckedYearChoices;
+use super::choices::YearChoices;
 use super::error::YearModelError;
 use super::model::YearModel;
+use super::outcome::YearOutcome;
 use super::run::run_year;
 use super::surroundings::Surroundings;
 use crate::evaluate::Evaluation;
@@ -38,29 +40,40 @@ pub struct Summer {
 }
 
 impl Summer {
-    /// Runs the year four times.
+    /// Beside a year as chosen, runs it otherwise: once for each case that differs.
     ///
     /// # Errors
     /// Those of [`YearModel::new`].
     pub fn of(
+        as_chosen: &YearOutcome,
         evaluation: &Evaluation,
         surroundings: &Surroundings,
         checked: &CheckedYearChoices,
     ) -> Result<Self, YearModelError> {
-        let case = |checked: &CheckedYearChoices| {
-            let outcome = run_year(&YearModel::new(evaluation, surroundings, checked)?);
-            let too_warm_hours = outcome.year.too_warm_hours;
-            Ok(SummerCase { warmest: outcome.warmest, too_warm_hours })
+        let as_chosen = SummerCase::of(as_chosen);
+        let with = |change: fn(&mut YearChoices)| {
+            let otherwise = checked.with(change);
+            if otherwise.choices() == checked.choices() {
+                return Ok(as_chosen);
+            }
+            let model = YearModel::new(evaluation, surroundings, &otherwise)?;
+            Ok(SummerCase::of(&run_year(&model)))
         };
         Ok(Self {
-            as_chosen: case(checked)?,
-            without_fan: case(&checked.with(|choices| choices.fan_flow = VolumeFlow::ZERO))?,
-            light_paint: case(&checked.with(|choices| at_most(&mut choices.paint, LIGHT_PAINT)))?,
-            shaded: case(&checked.with(|choices| {
+            as_chosen,
+            without_fan: with(|choices| choices.fan_flow = VolumeFlow::ZERO)?,
+            light_paint: with(|choices| at_most(&mut choices.paint, LIGHT_PAINT))?,
+            shaded: with(|choices| {
                 at_most(&mut choices.sun_on_roof, SHADED);
                 at_most(&mut choices.sun_on_windows, SHADED);
-            }))?,
+            })?,
         })
+    }
+}
+
+impl SummerCase {
+    fn of(outcome: &YearOutcome) -> Self {
+        Self { warmest: outcome.warmest, too_warm_hours: outcome.year.too_warm_hours }
     }
 }
 

@@ -2,6 +2,7 @@
 
 use crate::design::{Design, LiningMaterial, Surface};
 use crate::envelope::{Envelope, lining_material};
+use crate::extremes::{greater, lesser};
 use crate::heat_loss::{AIR_DENSITY, AIR_HEAT_CAPACITY};
 use crate::moisture::{LEWIS_NUMBER, STILL_CORNER_COEFFICIENT};
 use crate::psychro::STANDARD_PRESSURE;
@@ -162,7 +163,7 @@ impl VapourBalance {
         seconds: f64,
     ) -> Option<f64> {
         let [numerator, denominator] = self.terms(state, drive, seconds);
-        let onto_windows = self.onto_windows * (wanted - drive.at_windows).max(0.0);
+        let onto_windows = self.onto_windows * greater(wanted - drive.at_windows, 0.0);
         let missing = numerator - wanted * denominator - onto_windows;
         (wanted > drive.outdoors)
             .then(|| missing / (wanted - drive.outdoors) / self.per_watt_kelvin)
@@ -184,7 +185,7 @@ impl VapourBalance {
             gone.on_windows = self.onto_windows * (pascals - drive.at_windows) * seconds;
         }
         // Air holds no more than it does at its own temperature, nor beside a colder lining.
-        let most = drive.at_lining.min(drive.at_air);
+        let most = lesser(drive.at_lining, drive.at_air);
         if pascals > most {
             // Windows warmer than that stay dry; the lining takes all that is too much.
             let windows = if drive.at_windows < most { self.onto_windows } else { 0.0 };

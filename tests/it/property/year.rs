@@ -181,7 +181,9 @@ proptest! {
         let choices = beside(&design, choices);
         let evaluation = evaluate_with(&design, &mut DetailMemory::default(), Effort::Known);
         let turned = surroundings().clone().turned(choices.choices().front_faces);
-        let summer = Summer::of(&evaluation, &turned, &choices).expect("a room in its surroundings");
+        let model = YearModel::new(&evaluation, &turned, &choices).expect("a room in its surroundings");
+        let summer = Summer::of(&run_year(&model), &evaluation, &turned, &choices)
+            .expect("a room in its surroundings");
         let warmest = summer.as_chosen.warmest.as_celsius() + 1e-9;
         prop_assert!(summer.light_paint.warmest.as_celsius() <= warmest, "{summer:?}");
         prop_assert!(summer.shaded.warmest.as_celsius() <= warmest, "{summer:?}");

@@ -115,7 +115,7 @@ pub const WARM_ENOUGH: TemperatureDifference = TemperatureDifference::new(3.0);
 pub const COOLED_TO: [Temperature; 2] = [Temperature::celsius(5.0), Temperature::celsius(0.0)];
 
 /// Numbers of a period.
-const IN_PERIOD: usize = 19;
+const IN_PERIOD: usize = 20;
 
 fn pack_period(period: &Period) -> [f64; IN_PERIOD] {
     let energy = &period.energy;
@@ -139,6 +139,7 @@ fn pack_period(period: &Period) -> [f64; IN_PERIOD] {
         period.fan_hours,
         period.water_on_windows.value(),
         period.water_on_lining.value(),
+        energy.by_drying.value(),
     ]
 }
 
@@ -159,6 +160,7 @@ fn unpack_period(numbers: &[f64; IN_PERIOD]) -> Period {
             through_openings: energy(9),
             by_leaks: energy(10),
             by_fan: energy(11),
+            by_drying: energy(19),
         },
         unmet_hours: hours(12),
         too_warm_hours: hours(13),

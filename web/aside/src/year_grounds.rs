@@ -6,7 +6,7 @@ use inchwise_core::units::{
 use inchwise_core::year::{Course, MeanHour, YearGrounds};
 
 /// Numbers of a mean.
-const IN_MEAN: usize = 9;
+const IN_MEAN: usize = 10;
 
 fn pack_mean(mean: &MeanHour) -> [f64; IN_MEAN] {
     [
@@ -19,6 +19,7 @@ fn pack_mean(mean: &MeanHour) -> [f64; IN_MEAN] {
         mean.sun.value(),
         mean.sun_on_steel.value(),
         mean.sky.value(),
+        mean.drying.value(),
     ]
 }
 
@@ -35,6 +36,7 @@ fn unpack_mean(numbers: &[f64; IN_MEAN]) -> MeanHour {
         sun: power(6),
         sun_on_steel: power(7),
         sky: power(8),
+        drying: power(9),
     }
 }
 

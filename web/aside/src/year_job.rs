@@ -137,7 +137,7 @@ fn answer(
         greatest_heat: outcome.greatest_heat,
         coldest_day: outcome.coldest_day,
         most_frost: outcome.most_frost,
-        summer: Summer::of(evaluation, surroundings, checked)?,
+        summer: Summer::of(&outcome, evaluation, surroundings, checked)?,
         cool_down: COOLED_TO.map(|to| cooling.until(to)),
         warm_up: warming.map(|course| course.until(set_point - WARM_ENOUGH)),
         heater: HeaterCheck::of(choices, load, design.outdoor_temperature),

@@ -44,8 +44,8 @@ pub struct YearChoiceWords {
 }
 
 const ENGLISH: YearChoiceWords = YearChoiceWords {
-    drying_note: "Water that dries in the room, as laundry does, takes 0.68 kWh of heat a kilogram; \
-                  that is not counted.",
+    drying_note: "Water that dries takes 0.68 kWh of the room’s heat a kilogram. What condenses gives it \
+                  back; that is not counted.",
     supply_note: "Four fifths of the breaker’s rating. Ask an electrician.",
     groups: ["Heater and supply", "Use", "Fan", "Sun and summer", "Prices"],
     what_heats: "Heater",
@@ -69,8 +69,8 @@ const ENGLISH: YearChoiceWords = YearChoiceWords {
 };
 
 const FRENCH: YearChoiceWords = YearChoiceWords {
-    drying_note: "L’eau qui sèche dans la pièce, comme la lessive, prend 0,68 kWh de chaleur par \
-                  kilogramme; ce n’est pas compté.",
+    drying_note: "L’eau qui sèche prend à la pièce 0,68 kWh de chaleur par kilogramme. Celle qui condense \
+                  la rend; ce n’est pas compté.",
     supply_note: "Quatre cinquièmes du calibre du disjoncteur. Consultez un électricien.",
     groups: ["Chauffage et alimentation", "Usage", "Ventilateur", "Soleil et été", "Prix"],
     what_heats: "Chauffage",

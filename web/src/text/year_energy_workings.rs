@@ -19,7 +19,7 @@ pub struct YearEnergyWorkings {
     pub month_lost: Phrase,
     /// {0} lost, {1} by the fan, {2} together.
     pub month_fan: Phrase,
-    /// {0} people, {1} equipment, {2} sun in, {3} sun on steel, {4} sky, {5} gained.
+    /// {0} people, {1} equipment, {2} sun in, {3} sun on steel, {4} sky, {5} drying, {6} gained.
     pub month_gained: Phrase,
     /// {0} gained, {1} lost, {2} γ.
     pub gains_over_losses: Phrase,
@@ -69,7 +69,7 @@ pub struct YearEnergyWorkings {
     pub coldest_day: &'static str,
     /// {0} day, {1} heat, {2} parts of a kWh, {3} power.
     pub day_heat: Phrase,
-    /// {0} people, {1} equipment, {2} sun in, {3} sun on steel, {4} sky, {5} together.
+    /// {0} people, {1} equipment, {2} sun in, {3} sun on steel, {4} sky, {5} drying, {6} together.
     pub day_gains: Phrase,
     /// {0} H, {1} set-point, {2} outdoors, {3} gains, {4} power.
     pub day_steady: Phrase,
@@ -111,7 +111,7 @@ const ENGLISH: YearEnergyWorkings = YearEnergyWorkings {
     month_fan: Phrase("{0} + fan {1} = {2}"),
     month_gained: Phrase(
         "people {0} + equipment {1} + sun through windows {2} + sun on the steel {3} − cold sky \
-           {4} = {5} gained",
+           {4} − wet things {5} = {6} gained",
     ),
     gains_over_losses: Phrase("γ, gained over lost: {0} ÷ {1} = {2}"),
     time_constant: Phrase("τ, heat held over heat lost: {0} ÷ {1} = {2}"),
@@ -148,7 +148,7 @@ const ENGLISH: YearEnergyWorkings = YearEnergyWorkings {
     day_heat: Phrase("{0}: {1} × {2} ÷ 24 h = {3}"),
     day_gains: Phrase(
         "Gains in its mean: people {0} + equipment {1} + sun through windows {2} + sun on the \
-           steel {3} − cold sky {4} = {5}",
+           steel {3} − cold sky {4} − wet things {5} = {6}",
     ),
     day_steady: Phrase("If that day’s means stood still: {0} × ({1} − {2}) − {3} = {4}"),
     day_apart: Phrase(
@@ -189,7 +189,7 @@ const FRENCH: YearEnergyWorkings = YearEnergyWorkings {
     month_fan: Phrase("{0} + ventilateur {1} = {2}"),
     month_gained: Phrase(
         "personnes {0} + appareils {1} + soleil par les fenêtres {2} + soleil sur l’acier {3} − \
-           ciel froid {4} = {5} reçus",
+           ciel froid {4} − choses humides {5} = {6} reçus",
     ),
     gains_over_losses: Phrase("γ, reçu sur perdu : {0} ÷ {1} = {2}"),
     time_constant: Phrase("τ, chaleur gardée sur chaleur perdue : {0} ÷ {1} = {2}"),
@@ -231,7 +231,7 @@ const FRENCH: YearEnergyWorkings = YearEnergyWorkings {
     day_heat: Phrase("{0} : {1} × {2} ÷ 24 h = {3}"),
     day_gains: Phrase(
         "Apports en moyenne : personnes {0} + appareils {1} + soleil par les fenêtres {2} + \
-           soleil sur l’acier {3} − ciel froid {4} = {5}",
+           soleil sur l’acier {3} − ciel froid {4} − choses humides {5} = {6}",
     ),
     day_steady: Phrase(
         "Si les moyennes de ce jour restaient fixes : {0} × ({1} − {2}) − {3} = {4}",

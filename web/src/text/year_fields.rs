@@ -34,6 +34,8 @@ impl Language {
             (F::MoistureInUse, French) => "Humidité pendant l’usage",
             (F::MoistureAlways, English) => "Moisture always",
             (F::MoistureAlways, French) => "Humidité en tout temps",
+            (F::MoistureDrying, English) => "Laundry and wet things",
+            (F::MoistureDrying, French) => "Lessive et choses humides",
             (F::FanFlow, English) => "Fan at full flow",
             (F::FanFlow, French) => "Ventilateur à plein débit",
             (F::FanPower, English) => "What the fan draws",

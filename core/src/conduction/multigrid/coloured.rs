@@ -44,6 +44,9 @@ pub(super) struct Layout {
 }
 
 impl Layout {
+    /// The cells of one colour that a pass over both takes at a time.
+    pub const PIECE: usize = 4096;
+
     pub fn new(network: &Network) -> Self {
         let cells = network.cells();
         let axes = (0..3).filter(|&d| network.counts[d] > 1);
@@ -72,16 +75,42 @@ impl Layout {
     /// colour 1 that is to be made ready, a range of colour 0 whose neighbours then are, and a range
     /// of colour 1 whose neighbours have all been visited and which no later piece looks at.
     pub fn pieces(&self) -> impl Iterator<Item = [Range<usize>; 3]> + use<> {
-        const PIECE: usize = 2048;
         let ([n0, n1], reach) = (self.sizes, self.halo);
         let ahead = move |end: usize| if end == n0 { n1 } else { (end + reach).min(n1) };
         let behind = move |end: usize| if end == n0 { n1 } else { end.saturating_sub(reach) };
-        (0..n0).step_by(PIECE).map(move |from| {
-            let to = (from + PIECE).min(n0);
+        (0..n0).step_by(Self::PIECE).map(move |from| {
+            let to = (from + Self::PIECE).min(n0);
             let ready = if from == 0 { 0 } else { ahead(from) };
             let done = if from == 0 { 0 } else { behind(from) };
             [ready..ahead(to), from..to, done..behind(to)]
         })
+    }
+}
+
+/// Values of one colour, or those of them that are still at hand.
+#[derive(Clone, Copy)]
+pub(super) struct Values<'a, T> {
+    pub entries: &'a [T],
+    /// Where the first entry stands in the array of the whole colour, halo included.
+    pub first: usize,
+}
+
+impl<'a, T> From<&'a [T]> for Values<'a, T> {
+    /// All values of a colour.
+    fn from(entries: &'a [T]) -> Self {
+        Self { entries, first: 0 }
+    }
+}
+
+impl<'a, T> From<&'a mut [T]> for Values<'a, T> {
+    fn from(entries: &'a mut [T]) -> Self {
+        Self { entries, first: 0 }
+    }
+}
+
+impl<'a, T> From<&'a Vec<T>> for Values<'a, T> {
+    fn from(entries: &'a Vec<T>) -> Self {
+        Self { entries, first: 0 }
     }
 }
 
@@ -118,16 +147,19 @@ impl<T: Real> Coloured<T> {
     /// For every cell of a range of a colour, hands its place in the range and the sum of conductance
     /// times value over its neighbours to `finish`, and stores what that returns.
     ///
-    /// `values` is the other colour's array; `out` has the length of the range.
+    /// `values` are the other colour's; `out` has the length of the range.
     #[inline(always)]
-    pub fn sweep(
+    pub fn sweep<'a>(
         &self,
         colour: usize,
         range: &Range<usize>,
-        values: &[T],
+        values: impl Into<Values<'a, T>>,
         out: &mut [T],
         finish: impl Fn(usize, T) -> T,
-    ) {
+    ) where
+        T: 'a,
+    {
+        let values = values.into();
         match self.links.len() {
             0 => out.iter_mut().enumerate().for_each(|(p, out)| *out = finish(p, T::default())),
             1 => self.sweep_axes::<1, 2>(colour, range, values, out, finish),
@@ -141,19 +173,21 @@ impl<T: Real> Coloured<T> {
         &self,
         colour: usize,
         range: &Range<usize>,
-        values: &[T],
+        values: Values<'_, T>,
         out: &mut [T],
         finish: impl Fn(usize, T) -> T,
     ) {
+        let Values { entries, first: hidden } = values;
         let (stride, n) = (self.layout.stride(), range.len());
         let first = self.layout.halo + range.start;
+        let shown = first - hidden;
         let mut pairs: [(&[T], &[T]); LINKS] = [(&[], &[]); LINKS];
         for axis in 0..AXES {
             let (next, previous) = Layout::reach(colour, self.layout.steps[axis]);
             let own = &self.links[axis][colour * stride + first..][..n];
             let others = &self.links[axis][(1 - colour) * stride + first - previous..][..n];
-            pairs[2 * axis] = (own, &values[first + next..][..n]);
-            pairs[2 * axis + 1] = (others, &values[first - previous..][..n]);
+            pairs[2 * axis] = (own, &entries[shown + next..][..n]);
+            pairs[2 * axis + 1] = (others, &entries[shown - previous..][..n]);
         }
         let out = &mut out[..n];
         for p in 0..n {
@@ -167,7 +201,7 @@ impl<T: Real> Coloured<T> {
 }
 
 /// Sorts the entries of a network by colour, both with their halos.
-pub(super) fn split<T: Real>(layout: &Layout, entries: &[f64], turn: impl Fn(f64) -> T) -> Vec<T> {
+fn split<T: Real>(layout: &Layout, entries: &[f64], turn: impl Fn(f64) -> T) -> Vec<T> {
     let mut sorted = vec![T::default(); 2 * layout.stride()];
     let (even, odd) = sorted.split_at_mut(layout.stride());
     let (even, odd) = (&mut even[layout.halo..], &mut odd[layout.halo..]);

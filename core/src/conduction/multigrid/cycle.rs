@@ -7,8 +7,10 @@
 use core::ops::Range;
 
 use super::coarsen::{Coarsening, Merging, Widths};
-use super::coloured::{Coloured, Layout};
+use super::coloured::{Coloured, Layout, Values};
 use super::dense::DenseInverse;
+use super::sums::lanes;
+use super::window::Window;
 use crate::conduction::network::Network;
 
 /// A network of at most this many conducting cells is answered exactly.
@@ -40,6 +42,7 @@ pub(super) struct Cycle {
     /// One per level and one for the bottom.
     states: Vec<State>,
     left_over: Vec<f32>,
+    window: Window<f32>,
 }
 
 impl Cycle {
@@ -54,12 +57,13 @@ impl Cycle {
                 Some((network, diagonal)) => (network, diagonal.as_slice()),
             };
             let layout = Layout::new(fine);
-            let room = vec![0.0; 2 * layout.stride()];
-            states.push(State { heat: room.clone(), values: room });
+            let size = 2 * layout.stride();
+            states.push(State { heat: vec![0.0; size], values: vec![0.0; size] });
             if diagonal.iter().filter(|&&sum| sum > 0.0).count() <= EXACT {
                 let bottom = DenseInverse::new(fine, diagonal, &layout);
-                let left_over = states[0].heat.clone();
-                return Self { levels, bottom, states, left_over };
+                let room = levels.iter().map(Level::room).max().unwrap_or(0);
+                let window = Window::new(&Layout::new(network));
+                return Self { levels, bottom, states, left_over: vec![0.0; room], window };
             }
             let matrix = Coloured::new(fine, diagonal);
             let next = coarsening.next(fine, &widths);
@@ -79,8 +83,8 @@ impl Cycle {
         (&mut state.heat[from..][..layout.sizes[1]], &state.values[from..][..layout.sizes[1]])
     }
 
-    /// Answers the heat input of colour 1 of the finest level.
-    pub fn run(&mut self) {
+    /// Answers the heat input of colour 1 of the finest level, and returns the product of the two.
+    pub fn run(&mut self) -> f64 {
         let bottom = self.levels.len();
         for (depth, level) in self.levels.iter().enumerate() {
             let (fine, coarse) = self.states.split_at_mut(depth + 1);
@@ -88,36 +92,48 @@ impl Cycle {
             if level.is_small {
                 level.descend_twice(fine, heat, &mut self.left_over);
             } else {
-                level.descend(fine, heat, &mut self.left_over, depth == 0);
+                level.descend(fine, heat, &mut self.left_over, &mut self.window, depth == 0);
             }
         }
         let State { heat, values } = &mut self.states[bottom];
         self.bottom.solve(heat, values);
+        let mut product = 0.0;
         for (depth, level) in self.levels.iter().enumerate().rev() {
             let (fine, coarse) = self.states.split_at_mut(depth + 1);
             let (fine, values) = (&mut fine[depth], &coarse[0].values);
             if level.is_small {
                 level.ascend_twice(fine, values);
+            } else if depth == 0 {
+                product = level.finish(fine, values, &mut self.window);
             } else {
-                level.ascend(fine, values, depth == 0);
+                level.ascend(fine, values);
             }
         }
+        product
     }
 }
 
 impl Level {
+    /// How much room the way down needs for what is left over.
+    fn room(&self) -> usize {
+        let layout = &self.matrix.layout;
+        let pieces = layout.pieces().map(|[.., done]| done.len());
+        if self.is_small { 2 * layout.stride() } else { pieces.max().unwrap_or(0) }
+    }
+
     /// Balances from nothing and hands what is left over to the coarse level.
     fn descend(
         &self,
         state: &mut State,
         coarse_heat: &mut [f32],
         left_over: &mut [f32],
+        window: &mut Window<f32>,
         is_finest: bool,
     ) {
-        let Layout { halo, .. } = self.matrix.layout;
-        let stride = self.matrix.layout.stride();
+        let layout = &self.matrix.layout;
+        let (halo, stride) = (layout.halo, layout.stride());
         let (heat0, heat1) = state.heat.split_at(stride);
-        let (values0, values1) = state.values.split_at_mut(stride);
+        let values1 = &mut state.values[stride..];
         coarse_heat.fill(0.0);
         for [ready, middle, done] in self.matrix.layout.pieces() {
             let heat = &heat1[halo..][ready.clone()];
@@ -126,10 +142,11 @@ impl Level {
             for ((value, heat), inverse) in values.zip(heat).zip(inverse) {
                 *value = inverse * heat;
             }
-            self.balance(0, middle, heat0, values1, values0, !is_finest);
+            let heat0 = (!is_finest).then_some(heat0);
+            self.balance(0, &middle, heat0, &*values1, window.room(layout, &middle));
             // Colour 1 was in balance before colour 0 moved: what is left over is what flows in.
             let left_over = &mut left_over[..done.len()];
-            self.matrix.sweep(1, &done, values0, left_over, |_, sum| sum);
+            self.matrix.sweep(1, &done, window.values(), left_over, |_, sum| sum);
             self.hand_down(done, left_over, coarse_heat);
         }
     }
@@ -146,20 +163,20 @@ impl Level {
         for ((value, heat), inverse) in values.zip(&heat1[halo..]).zip(inverse) {
             *value = inverse * heat;
         }
-        self.balance(0, all0.clone(), heat0, values1, values0, true);
-        self.balance(1, all1.clone(), heat1, values0, values1, true);
+        self.balance(0, &all0, Some(heat0), &*values1, &mut values0[halo..][all0.clone()]);
+        self.balance(1, &all1, Some(heat1), &*values0, &mut values1[halo..][all1.clone()]);
         // Only what colour 0 moves by from here on is left over on colour 1.
         let (moved, left_over) = room.split_at_mut(stride);
         moved.fill(0.0);
         let (old, inverse) = (&mut values0[halo..][all0.clone()], self.matrix.inverse(0, &all0));
         let (heat, out) = (&heat0[halo..][all0.clone()], &mut moved[halo..][all0.clone()]);
         let step = |p: usize, sum: f32| inverse[p] * (heat[p] + sum) - old[p];
-        self.matrix.sweep(0, &all0, values1, out, step);
+        self.matrix.sweep(0, &all0, &*values1, out, step);
         for (value, moved) in old.iter_mut().zip(&moved[halo..]) {
             *value += moved;
         }
         let left_over = &mut left_over[..all1.len()];
-        self.matrix.sweep(1, &all1, moved, left_over, |_, sum| sum);
+        self.matrix.sweep(1, &all1, &*moved, left_over, |_, sum| sum);
         coarse_heat.fill(0.0);
         self.hand_down(all1, left_over, coarse_heat);
     }
@@ -180,15 +197,36 @@ impl Level {
     }
 
     /// Corrects by the coarse level's answer and balances in reverse order.
-    fn ascend(&self, state: &mut State, coarse_values: &[f32], is_finest: bool) {
+    fn ascend(&self, state: &mut State, coarse_values: &[f32]) {
+        let Layout { halo, .. } = self.matrix.layout;
         let stride = self.matrix.layout.stride();
         let (heat0, heat1) = state.heat.split_at(stride);
         let (values0, values1) = state.values.split_at_mut(stride);
         for [ready, middle, done] in self.matrix.layout.pieces() {
             self.correct(ready, coarse_values, values1);
-            self.balance(0, middle, heat0, values1, values0, !is_finest);
-            self.balance(1, done, heat1, values0, values1, true);
+            let out = &mut values0[halo..][middle.clone()];
+            self.balance(0, &middle, Some(heat0), &*values1, out);
+            let out = &mut values1[halo..][done.clone()];
+            self.balance(1, &done, Some(heat1), &*values0, out);
         }
+    }
+
+    /// As [`Self::ascend`], on the finest level: colour 0 has no heat input and need not be kept.
+    /// Returns the product of heat input and answer.
+    fn finish(&self, state: &mut State, coarse_values: &[f32], window: &mut Window<f32>) -> f64 {
+        let layout = &self.matrix.layout;
+        let (halo, stride) = (layout.halo, layout.stride());
+        let heat1 = &state.heat[stride..];
+        let values1 = &mut state.values[stride..];
+        let mut product = 0.0;
+        for [ready, middle, done] in layout.pieces() {
+            self.correct(ready, coarse_values, values1);
+            self.balance(0, &middle, None, &*values1, window.room(layout, &middle));
+            let out = &mut values1[halo..][done.clone()];
+            self.balance(1, &done, Some(heat1), window.values(), out);
+            product += lanes(&heat1[halo..][done], out, |f, x| f64::from(f) * f64::from(x));
+        }
+        product
     }
 
     /// As [`Self::ascend`], both colours balanced twice.
@@ -196,33 +234,31 @@ impl Level {
         let stride = self.matrix.layout.stride();
         let (heat0, heat1) = state.heat.split_at(stride);
         let (values0, values1) = state.values.split_at_mut(stride);
-        let [all0, all1] = self.matrix.layout.sizes.map(|size| 0..size);
+        let Layout { halo, sizes, .. } = self.matrix.layout;
+        let [all0, all1] = sizes.map(|size| 0..size);
         self.correct(all1.clone(), coarse_values, values1);
         for _ in 0..2 {
-            self.balance(0, all0.clone(), heat0, values1, values0, true);
-            self.balance(1, all1.clone(), heat1, values0, values1, true);
+            self.balance(0, &all0, Some(heat0), &*values1, &mut values0[halo..][all0.clone()]);
+            self.balance(1, &all1, Some(heat1), &*values0, &mut values1[halo..][all1.clone()]);
         }
     }
 
-    /// Balances every cell of a range of a colour: x = (f + Σ g·x') / D.
+    /// Balances every cell of a range of a colour: x = (f + Σ g·x') / D, f being nothing if not given.
     #[inline]
-    fn balance(
+    fn balance<'a>(
         &self,
         colour: usize,
-        range: Range<usize>,
-        heat: &[f32],
-        other: &[f32],
-        own: &mut [f32],
-        is_heated: bool,
+        range: &Range<usize>,
+        heat: Option<&[f32]>,
+        other: impl Into<Values<'a, f32>>,
+        out: &mut [f32],
     ) {
-        let halo = self.matrix.layout.halo;
-        let inverse = self.matrix.inverse(colour, &range);
-        let own = &mut own[halo..][range.clone()];
-        if is_heated {
-            let heat = &heat[halo..][range.clone()];
-            self.matrix.sweep(colour, &range, other, own, |p, sum| inverse[p] * (heat[p] + sum));
+        let inverse = self.matrix.inverse(colour, range);
+        if let Some(heat) = heat {
+            let heat = &heat[self.matrix.layout.halo..][range.clone()];
+            self.matrix.sweep(colour, range, other, out, |p, sum| inverse[p] * (heat[p] + sum));
         } else {
-            self.matrix.sweep(colour, &range, other, own, |p, sum| inverse[p] * sum);
+            self.matrix.sweep(colour, range, other, out, |p, sum| inverse[p] * sum);
         }
     }
 }

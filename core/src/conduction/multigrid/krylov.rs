@@ -4,8 +4,10 @@
 //! S·x₁ = f₁ + Eᵀ·D₀⁻¹·f₀ with S = D₁ − Eᵀ·D₀⁻¹·E.
 
 use super::coarsen::Widths;
-use super::coloured::{Coloured, split};
+use super::coloured::Coloured;
 use super::cycle::Cycle;
+use super::sums::{LANES, dot, lanes};
+use super::window::Window;
 use crate::conduction::network::Network;
 use crate::conduction::solve::Accuracy;
 
@@ -22,6 +24,7 @@ pub(in crate::conduction) struct Solver {
     /// D₁ without halo.
     diagonal: Vec<f64>,
     cycle: Cycle,
+    window: Window<f64>,
     counts: [usize; 3],
     /// The first number of every row of cells.
     rows: Vec<usize>,
@@ -69,23 +72,22 @@ impl Solver {
         let cycle = Cycle::new(network, &diagonal, widths);
         let odd = diagonal.chunks_exact(2).map(|pair| pair[1]).collect();
         let rows = network.rows().collect();
-        Self { matrix, diagonal: odd, cycle, counts: network.counts, rows }
+        let window = Window::new(&matrix.layout);
+        Self { matrix, diagonal: odd, cycle, window, counts: network.counts, rows }
     }
 
     /// Solves for a heat input per cell, without padding.
     pub fn solve(&mut self, heat: &[f64], accuracy: &Accuracy) -> Outcome {
-        let stride = self.matrix.layout.stride();
-        let heat = self.spread(heat);
-        let (heat0, heat1) = heat.split_at(stride);
+        let [heat0, heat1] = self.spread(heat);
+        let (heat0, heat1) = (heat0.as_slice(), heat1.as_slice());
         let size = (dot(heat0, heat0) + dot(heat1, heat1)).sqrt();
         let wanted = accuracy.relative_residual * size;
-        let zeros = self.matrix.zeros();
         let mut vectors = Vectors {
-            answer: zeros.clone(),
-            residual: zeros.clone(),
-            direction: zeros.clone(),
-            product: zeros.clone(),
-            eliminated: zeros,
+            answer: self.matrix.zeros(),
+            residual: self.matrix.zeros(),
+            direction: self.matrix.zeros(),
+            product: self.matrix.zeros(),
+            eliminated: self.matrix.zeros(),
         };
         let mut preconditioner = Preconditioner::Cycle;
         let mut iterations = 0;
@@ -105,13 +107,12 @@ impl Solver {
                 Ending::Failed => preconditioner = Preconditioner::Plain,
             }
         }
-        let mut left_over = vec![0.0; stride];
-        left_over.extend_from_slice(&vectors.residual);
-        let mut field = vectors.eliminated;
-        field.extend_from_slice(&vectors.answer);
+        let Vectors { answer, residual, eliminated, product: mut balanced, .. } = vectors;
+        balanced.fill(0.0);
         Outcome {
-            field: self.gather(&field),
-            left_over: self.gather(&left_over),
+            field: self.gather([&eliminated, &answer]),
+            // Colour 0 is in balance.
+            left_over: self.gather([&balanced, &residual]),
             iterations,
             residual: norm / size,
         }
@@ -136,9 +137,14 @@ impl Solver {
         let (mut energy, mut last_step) = (0.0, 0.0);
         // What a failed preconditioner left behind must not live on.
         vectors.direction.fill(0.0);
+        // Single precision has a narrow range: the cycle works on a residual of about size one.
+        let mut scale = norm;
+        let layout = &self.matrix.layout;
+        let residual = &vectors.residual[layout.halo..];
+        for (heat, residual) in self.cycle.ports(layout).0.iter_mut().zip(residual) {
+            *heat = (residual / scale) as f32;
+        }
         for step in 0..budget {
-            // Single precision has a narrow range: the cycle works on a residual of size one.
-            let scale = norm;
             let next_energy = self.precondition(preconditioner, scale, vectors);
             if !(next_energy > 0.0 && next_energy.is_finite()) {
                 vectors.go(last_step);
@@ -151,7 +157,10 @@ impl Solver {
                 return Ending::Failed;
             }
             last_step = energy / curvature;
-            norm = vectors.reduce_residual(last_step);
+            let (heat, _) = self.cycle.ports(&self.matrix.layout);
+            let next_scale = norm;
+            norm = vectors.reduce_residual(last_step, self.matrix.layout.halo, heat, next_scale);
+            scale = next_scale;
             *iterations += 1;
             since_lowest += 1;
             if norm < 0.9 * lowest {
@@ -178,15 +187,7 @@ impl Solver {
         let range = 0..layout.sizes[1];
         let residual = &vectors.residual[layout.halo..][range.clone()];
         match preconditioner {
-            Preconditioner::Cycle => {
-                let (heat, _) = self.cycle.ports(layout);
-                for (heat, residual) in heat.iter_mut().zip(residual) {
-                    *heat = (residual / scale) as f32;
-                }
-                self.cycle.run();
-                let (_, answer) = self.cycle.ports(layout);
-                scale * lanes(residual, answer, |r, z| r * f64::from(z))
-            }
+            Preconditioner::Cycle => scale * scale * self.cycle.run(),
             Preconditioner::Plain => {
                 lanes(residual, self.matrix.inverse(1, &range), |r, inverse| r * r * inverse)
             }
@@ -203,7 +204,7 @@ impl Solver {
         last_step: f64,
         vectors: &mut Vectors,
     ) -> f64 {
-        let Vectors { answer, residual, direction, product, eliminated } = vectors;
+        let Vectors { answer, residual, direction, product, .. } = vectors;
         let halo = self.matrix.layout.halo;
         let (_, preconditioned) = self.cycle.ports(&self.matrix.layout);
         let mut curvature = 0.0;
@@ -227,10 +228,11 @@ impl Solver {
                 }
             }
             let inverse = self.matrix.inverse(0, &middle);
-            let out = &mut eliminated[halo..][middle.clone()];
-            self.matrix.sweep(0, &middle, direction, out, |p, sum| inverse[p] * sum);
+            let out = self.window.room(&self.matrix.layout, &middle);
+            self.matrix.sweep(0, &middle, &*direction, out, |p, sum| inverse[p] * sum);
             let (own, diagonal) = (&direction[halo..][done.clone()], &self.diagonal[done.clone()]);
             let out = &mut product[halo..][done.clone()];
+            let eliminated = self.window.values();
             self.matrix.sweep(1, &done, eliminated, out, |p, sum| diagonal[p] * own[p] - sum);
             curvature += dot(own, out);
         }
@@ -246,34 +248,39 @@ impl Solver {
         for [_, middle, done] in self.matrix.layout.pieces() {
             let (heat, inverse) = (&heat0[halo..][middle.clone()], self.matrix.inverse(0, &middle));
             let out = &mut eliminated[halo..][middle.clone()];
-            self.matrix.sweep(0, &middle, answer, out, |p, sum| inverse[p] * (heat[p] + sum));
+            self.matrix.sweep(0, &middle, &*answer, out, |p, sum| inverse[p] * (heat[p] + sum));
             let (heat, diagonal) = (&heat1[halo..][done.clone()], &self.diagonal[done.clone()]);
             let own = &answer[halo..][done.clone()];
             let out = &mut residual[halo..][done.clone()];
             let left = |p: usize, sum: f64| heat[p] + (sum - diagonal[p] * own[p]);
-            self.matrix.sweep(1, &done, eliminated, out, left);
+            self.matrix.sweep(1, &done, &*eliminated, out, left);
             square += dot(out, out);
         }
         square.sqrt()
     }
 
-    /// An entry per cell to entries by colour, with padding.
-    fn spread(&self, cells: &[f64]) -> Vec<f64> {
-        let mut numbered = vec![0.0; self.matrix.layout.sizes.iter().sum()];
+    /// An entry per cell to entries by colour, with padding and halos.
+    fn spread(&self, cells: &[f64]) -> [Vec<f64>; 2] {
+        let halo = self.matrix.layout.halo;
+        let mut coloured = [self.matrix.zeros(), self.matrix.zeros()];
         for (row, &first) in cells.chunks_exact(self.counts[0]).zip(&self.rows) {
-            numbered[first..first + row.len()].copy_from_slice(row);
+            for (n, &cell) in row.iter().enumerate() {
+                let number = first + n;
+                coloured[number % 2][halo + number / 2] = cell;
+            }
         }
-        split(&self.matrix.layout, &numbered, |value| value)
+        coloured
     }
 
-    /// Entries by colour, with padding, to an entry per cell.
-    fn gather(&self, coloured: &[f64]) -> Vec<f64> {
-        let layout = &self.matrix.layout;
+    /// Entries by colour, with padding and halos, to an entry per cell.
+    fn gather(&self, coloured: [&[f64]; 2]) -> Vec<f64> {
+        let halo = self.matrix.layout.halo;
         let nx = self.counts[0];
         let mut cells = vec![0.0; nx * self.rows.len()];
         for (row, &first) in cells.chunks_exact_mut(nx).zip(&self.rows) {
             for (n, cell) in row.iter_mut().enumerate() {
-                *cell = coloured[layout.position(first + n)];
+                let number = first + n;
+                *cell = coloured[number % 2][halo + number / 2];
             }
         }
         cells
@@ -288,46 +295,32 @@ impl Vectors {
         }
     }
 
-    /// Takes from the residual what a step takes, and returns its new norm.
-    fn reduce_residual(&mut self, step: f64) -> f64 {
+    /// Takes from the residual what a step takes, hands it over a scale to the cycle as its heat input,
+    /// and returns its new norm.
+    fn reduce_residual(&mut self, step: f64, halo: usize, heat: &mut [f32], scale: f64) -> f64 {
+        let inverse = 1.0 / scale;
         let mut sums = [0.0; LANES];
-        let mut residuals = self.residual.chunks_exact_mut(LANES);
-        let mut products = self.product.chunks_exact(LANES);
-        for (residuals, products) in residuals.by_ref().zip(products.by_ref()) {
+        let size = heat.len();
+        let mut residuals = self.residual[halo..][..size].chunks_exact_mut(LANES);
+        let mut products = self.product[halo..][..size].chunks_exact(LANES);
+        let mut heats = heat.chunks_exact_mut(LANES);
+        let pieces = residuals.by_ref().zip(products.by_ref()).zip(heats.by_ref());
+        for ((residuals, products), heats) in pieces {
             for n in 0..LANES {
                 residuals[n] -= step * products[n];
                 sums[n] += residuals[n] * residuals[n];
+                heats[n] = (inverse * residuals[n]) as f32;
             }
         }
         let mut rest = 0.0;
-        for (residual, product) in residuals.into_remainder().iter_mut().zip(products.remainder()) {
+        let residuals = residuals.into_remainder().iter_mut().zip(products.remainder());
+        for ((residual, product), heat) in residuals.zip(heats.into_remainder()) {
             *residual -= step * product;
             rest += *residual * *residual;
+            *heat = (inverse * *residual) as f32;
         }
         (sums.iter().sum::<f64>() + rest).sqrt()
     }
-}
-
-/// How many sums run side by side.
-const LANES: usize = 8;
-
-fn dot(a: &[f64], b: &[f64]) -> f64 {
-    lanes(a, b, |a, b| a * b)
-}
-
-/// Sums a product over two arrays in interleaved sums, a fixed order that vectorises.
-#[inline(always)]
-fn lanes<B: Copy>(a: &[f64], b: &[B], product: impl Fn(f64, B) -> f64) -> f64 {
-    let mut sums = [0.0; LANES];
-    let (a_pieces, b_pieces) = (a.chunks_exact(LANES), b.chunks_exact(LANES));
-    let rest = a_pieces.remainder().iter().zip(b_pieces.remainder());
-    let rest: f64 = rest.map(|(&a, &b)| product(a, b)).sum();
-    for (a, b) in a_pieces.zip(b_pieces) {
-        for n in 0..LANES {
-            sums[n] += product(a[n], b[n]);
-        }
-    }
-    sums.iter().sum::<f64>() + rest
 }
 
 #[cfg(test)]

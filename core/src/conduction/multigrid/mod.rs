@@ -9,5 +9,7 @@ mod coloured;
 mod cycle;
 mod dense;
 mod krylov;
+mod sums;
+mod window;
 
 pub(super) use krylov::Solver;

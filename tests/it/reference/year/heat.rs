@@ -3,6 +3,7 @@
 use inchwise_core::climate::{BoxFace, SunOnBox, hours_of};
 use inchwise_core::design::Surface;
 use inchwise_core::evaluate::Evaluation;
+use inchwise_core::heat_loss::Element;
 use inchwise_core::units::{
     Energy, HeatCapacity, HeatTransferCoefficient, Irradiance, MassFlow, Power, Temperature,
     TemperatureDifference, Time, VolumeFlow,
@@ -65,6 +66,42 @@ fn without_gains_a_year_is_loss_times_hours() {
     let more = colder.as_kilowatt_hours() - heat;
     close_to("ten kelvin more, kWh", more, total * 10.0 * 8.76, Tolerance::relative(1e-9));
     assert_eq!(outcome.year.unmet_hours, 0);
+}
+
+/// The sky before an upright window: ½·0.04·5·0.837·11 = 0.9207 K off what is outdoors, before a painted door with 0.9 in
+/// place of 0.837 0.99 K (ISO 13790:2008, 11.3.5, from memory); a steady room loses U·A times that more.
+#[test]
+fn the_sky_draws_heat_through_openings() {
+    let evaluation = default_evaluation();
+    let surroundings = always(-10.0, 200.0);
+    let outcome = run(&evaluation, &surroundings, &empty_room());
+    let of = |element| {
+        let loss = evaluation.heat_loss.losses.iter().find(|loss| loss.element == element);
+        loss.map_or(0.0, |loss| loss.coefficient.value())
+    };
+    let (windows, door) = (of(Element::Windows), of(Element::PersonnelDoor));
+    assert!(windows > 0.5 && door > 0.5, "{windows} {door}");
+    let expected = (windows * 30.9207 + door * 30.99) * 8.76;
+    let lost = outcome.year.energy.through_openings.as_kilowatt_hours();
+    close_to("kWh", lost, expected, Tolerance::relative(1e-9));
+}
+
+/// A kilogram of water dries with 2,454 kJ at 20 °C (ASHRAE Fundamentals 2017, chapter 1, table 3), 0.682 kWh; the
+/// heater gives it, and the air is as damp as with the same moisture from people.
+#[test]
+fn what_dries_in_the_room_takes_its_heat() {
+    let evaluation = default_evaluation();
+    let surroundings = always(-10.0, 200.0);
+    let rate = MassFlow::grams_per_hour(100.0);
+    let of = |choices: YearChoices| run(&evaluation, &surroundings, &choices);
+    let breathed = of(YearChoices { moisture_always: rate, ..empty_room() });
+    let dried = of(YearChoices { moisture_drying: rate, ..empty_room() });
+    let more = dried.year.energy.heat() - breathed.year.energy.heat();
+    let expected = 876.0 * 2454.0 / 3600.0;
+    close_to("kWh", more.as_kilowatt_hours(), expected, Tolerance::relative(1e-3));
+    close_to("kg", dried.water_given.value(), 876.0, Tolerance::relative(1e-9));
+    assert_eq!(breathed.water_given, dried.water_given);
+    assert!(dried.heat_off().abs() < 1e-9, "{:e}", dried.heat_off());
 }
 
 /// Heat that came in went out or stayed, water likewise, with every device running.

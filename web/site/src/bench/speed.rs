@@ -21,6 +21,11 @@ const SHARE: f64 = 12_000.0;
 /// How closely all must agree on a case's thermal coupling: they solve the same equations.
 const AGREEMENT: f64 = 1e-6;
 
+/// Native programs keep the memory they have freed for their next turn, as wasm does: whether the
+/// system hands out the same pages again is not the solver's doing.
+const KEEP_MEMORY: &str =
+    "glibc.malloc.mmap_threshold=4294967295:glibc.malloc.trim_threshold=4294967295";
+
 /// Who solves, and through which program.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 enum Method {
@@ -124,7 +129,8 @@ pub(crate) fn measure() -> Result<()> {
     let text = format!(
         "{} {}. NumPy, SciPy and PyAMG as pinned in `tests/bench/requirements.txt`, faer in its \
          `Cargo.toml`. One thread each, relative residual 1e-8 at most; our time runs from problem to \
-         solution, grid and balances included, that of the others from matrix to answer. At most \
+         solution, grid and balances included, that of the others from matrix to answer. \
+         Native programs keep freed memory for their next turn, as wasm does. At most \
          {ROUNDS} rounds in turn; a ratio is taken within each round.\n\n{}\n{}",
         circumstances::machine_and_date()?,
         circumstances::versions()?,
@@ -160,7 +166,11 @@ impl Programs {
             Some((figures.next()?.to_owned(), figures.next()?.parse().ok()?))
         });
         let peers = project::root().join("tests/bench/peers.py");
-        let run = |program: PathBuf| program::command(&program.to_string_lossy(), &[]);
+        let run = |program: PathBuf| {
+            let mut command = program::command(&program.to_string_lossy(), &[]);
+            command.env("GLIBC_TUNABLES", KEEP_MEMORY);
+            command
+        };
         Ok(Self {
             cells: cells.collect(),
             native: Competitor::start("our solver", run(native).arg("--serve"))?,

@@ -1,5 +1,7 @@
 //! A year of hours, heat and moisture coupled: ours beside the same loop in Python with NumPy.
 
+use std::fs;
+
 use anyhow::{Context, Result, bail};
 
 use super::competitor::{Answer, Competitor};
@@ -16,7 +18,9 @@ const AGREEMENT: f64 = 1e-9;
 /// Measures and writes the block.
 pub(crate) fn measure() -> Result<()> {
     let native = ours::native("year_bench")?;
-    let described = project::target().join("bench/year.json");
+    let folder = project::target().join("bench");
+    fs::create_dir_all(&folder).context("The build folder cannot be made.")?;
+    let described = folder.join("year.json");
     let run = |path: &std::path::Path| program::command(&path.to_string_lossy(), &[]);
     program::run(run(&native).arg("--describe").arg(&described))?;
     let python = machine::python_packages()?;

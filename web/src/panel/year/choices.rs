@@ -26,6 +26,7 @@ const GROUPS: [&[YearField]; 5] = [
         F::EquipmentAlways,
         F::MoistureInUse,
         F::MoistureAlways,
+        F::MoistureDrying,
         F::Contents,
     ],
     &[F::FanFlow, F::FanPower, F::FanAbove, F::FanOver],

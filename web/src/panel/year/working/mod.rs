@@ -85,9 +85,10 @@ pub(super) fn working(figure: YearFigure, behind: &Behind<'_>) -> Option<Working
     })
 }
 
-/// People, equipment, sun through windows and on steel, sky, and what they come to.
-fn parts_of(mean: &MeanHour) -> [Power; 6] {
-    [mean.people, mean.equipment, mean.sun, mean.sun_on_steel, mean.sky, mean.gains()]
+/// People, equipment, sun through windows and on steel, sky, drying, and what they come to.
+fn parts_of(mean: &MeanHour) -> [Power; 7] {
+    let gains = mean.gains();
+    [mean.people, mean.equipment, mean.sun, mean.sun_on_steel, mean.sky, mean.drying, gains]
 }
 
 impl Behind<'_> {
