@@ -185,15 +185,17 @@ macro_rules! choice_table {
                 }
             }
 
-            /// The numeric choices that cannot stand by themselves, in the order of the table: which,
-            /// what was given, and what is wrong with it.
-            pub(crate) fn beyond_range(
+            /// An error for each numeric choice that cannot stand by itself, in the order of the table, made of
+            /// which it is, what was given, and what is wrong with it.
+            pub(crate) fn beyond_range<E>(
                 &self,
-            ) -> impl Iterator<Item = ($Field, f64, $crate::choice_table::RangeProblem)> {
-                $Field::ALL.iter().filter_map(|&field| {
+                error: impl Fn($Field, f64, $crate::choice_table::RangeProblem) -> E,
+            ) -> Vec<E> {
+                let check = |&field: &$Field| {
                     let given = self.get(field)?;
-                    Some((field, given, field.range().problem(given)?))
-                })
+                    Some(error(field, given, field.range().problem(given)?))
+                };
+                $Field::ALL.iter().filter_map(check).collect()
             }
 
             /// Sets a choice from its SI number, lawful or not; `None` takes back one that stands only

@@ -75,6 +75,16 @@ export class Planner {
     return text.replace(/[\u00a0\u202f]/g, " ");
   }
 
+  /** The figures and verdicts of the year that can be asked about. */
+  yearAsked() {
+    return this.host.locator("[data-testid=year-figures] summary, [data-testid=year-verdicts] summary");
+  }
+
+  /** The working under one of them. */
+  yearWorking(figure) {
+    return this.yearAsked().nth(figure).locator("xpath=following-sibling::div");
+  }
+
   /** What is said of heater, supply, power cut, damp and summer. */
   async yearVerdicts() {
     const verdicts = this.host.getByTestId("year-verdicts");

@@ -34,7 +34,7 @@ fn first(state: State, language: Language, further: &El) -> El {
     el("div").class("planner").attr("lang", language.code()).with(&[
         panel::answer(state, language),
         sheet,
-        foot(state, language),
+        link_unread(state, language),
         el("p").class("planning-aid").text(language.answer().planning_aid),
         panel::announcer(state, language),
     ])
@@ -68,19 +68,24 @@ pub fn further_part(state: State, year: YearState) -> El {
             rests.part(|| panel::cautions(state, language)),
         ];
         parts.extend(address::link(year, language));
+        parts.push(foot(year, language));
         parts
     })
 }
 
-/// Starting over, and what is wrong with the page's address.
-fn foot(state: State, language: Language) -> El {
+/// What is wrong with the page's address.
+fn link_unread(state: State, language: Language) -> El {
     let words = language.controls();
+    let unread = move || if state.link_unread.get() { words.link_unread } else { "" };
+    el("p").attr("role", "status").text_with(move || unread().to_owned())
+}
+
+/// Starting over, design and year alike.
+fn foot(year: YearState, language: Language) -> El {
     let start_over = el("button")
         .attr("type", "button")
         .test_id("start-over")
-        .text(words.start_over)
-        .on("click", move |_| state.start_over());
-    let foot = el("div").class("foot").child(&start_over);
-    let unread = move || if state.link_unread.get() { words.link_unread } else { "" };
-    foot.child(&el("p").attr("role", "status").text_with(move || unread().to_owned()))
+        .text(language.controls().start_over)
+        .on("click", move |_| year.start_over());
+    el("div").class("foot").child(&start_over)
 }

@@ -19,8 +19,6 @@ pub struct Choices {
     pub language: Language,
     /// Who made the last change.
     pub changed_by: ChangedBy,
-    /// How often the visitor started over.
-    pub starts: u32,
     /// Typed texts that are no values.
     pub unread: Vec<UnreadText>,
 }
@@ -44,7 +42,7 @@ impl PartialEq for Packed {
     }
 }
 
-const HEAD: usize = 5;
+const HEAD: usize = 4;
 
 impl Choices {
     /// As numbers and texts.
@@ -54,7 +52,6 @@ impl Choices {
             f64::from(u8::from(self.units == UnitSystem::Imperial)),
             language.unwrap_or_default() as f64,
             f64::from(u8::from(self.changed_by == ChangedBy::Host)),
-            f64::from(self.starts),
             self.unread.len() as f64,
         ];
         let mut texts = Vec::new();
@@ -75,7 +72,7 @@ impl Choices {
     /// The choices that were packed; `None` if these are not the numbers of any.
     pub fn unpack(packed: &Packed) -> Option<Self> {
         let (head, rest) = packed.numbers.split_at_checked(HEAD)?;
-        let (places, design) = rest.split_at_checked(2 * head[4] as usize)?;
+        let (places, design) = rest.split_at_checked(2 * head[3] as usize)?;
         let unread = places.chunks_exact(2).zip(packed.texts.chunks_exact(2)).map(|(at, text)| {
             let fault = match at[1] as u8 {
                 0 => Unread::Empty,
@@ -89,7 +86,6 @@ impl Choices {
             units: if head[0] == 0.0 { UnitSystem::Metric } else { UnitSystem::Imperial },
             language: Language::ALL.get(head[1] as usize).copied()?,
             changed_by: if head[2] == 0.0 { ChangedBy::Visitor } else { ChangedBy::Host },
-            starts: head[3] as u32,
             unread: unread.collect::<Option<_>>()?,
             design: unpack_design(design)?,
         })
@@ -112,7 +108,6 @@ mod tests {
             units: UnitSystem::Imperial,
             language: Language::French,
             changed_by: ChangedBy::Visitor,
-            starts: 3,
             unread: vec![
                 unread(Unread::Empty),
                 unread(Unread::NotANumber),
@@ -123,15 +118,8 @@ mod tests {
         let back = Choices::unpack(&packed).expect("what was packed");
         assert_eq!(back.pack(), packed);
         assert_eq!(
-            (back.design, back.units, back.language, back.changed_by, back.starts, back.unread),
-            (
-                choices.design,
-                choices.units,
-                choices.language,
-                choices.changed_by,
-                choices.starts,
-                choices.unread
-            )
+            (back.design, back.units, back.language, back.changed_by, back.unread),
+            (choices.design, choices.units, choices.language, choices.changed_by, choices.unread)
         );
     }
 
@@ -142,7 +130,6 @@ mod tests {
             units: UnitSystem::Metric,
             language: Language::English,
             changed_by: ChangedBy::Host,
-            starts: 0,
             unread: Vec::new(),
         }
         .pack();

@@ -72,8 +72,9 @@ impl Planner {
         self.aside.tell(told);
     }
 
-    /// Takes over what was chosen in the further part.
+    /// Takes over what was chosen in the further part, and what is said of the page's address is past.
     pub fn hear(&self, packed: Packed) {
+        self.state.link_unread.set(false);
         self.line.hear(packed);
     }
 

@@ -60,7 +60,6 @@ impl Further {
                 let year =
                     YearState::start(self.state, self.worker.clone(), self.places, self.host());
                 address::keep(year);
-                year.start_over_with_the_design();
                 further_part(self.state, year)
             });
             let _ = self.root.append_child(part.element());

@@ -101,8 +101,6 @@ pub struct State {
     pub year: Watched<Option<(u32, Rc<Vec<f64>>)>>,
     /// Who made the last change.
     pub changed_by: Watched<ChangedBy>,
-    /// How often the visitor started over.
-    pub starts: Watched<u32>,
     /// Whether the page's address held a design that could not be read.
     pub link_unread: Watched<bool>,
 }
@@ -152,7 +150,6 @@ impl State {
             sight: Sight::default(),
             year: Watched::new(None),
             changed_by: Watched::new(ChangedBy::Host),
-            starts: Watched::new(0),
             link_unread: Watched::new(false),
         }
     }
@@ -204,7 +201,6 @@ impl State {
             units: self.units.get(),
             language: self.language.get(),
             changed_by: self.changed_by.get_untracked(),
-            starts: self.starts.get(),
             unread: self.unread.get(),
         }
     }
@@ -212,7 +208,6 @@ impl State {
     /// Takes over what was chosen in the other part of the page.
     pub fn adopt(self, choices: Choices) {
         self.changed_by.set(choices.changed_by);
-        set_if_other(self.starts, choices.starts);
         set_if_other(self.units, choices.units);
         set_if_other(self.language, choices.language);
         set_if_other(self.unread, choices.unread);
@@ -283,11 +278,9 @@ impl State {
         self.design.set(design);
     }
 
-    /// Goes back to the default design on behalf of the visitor; the further part takes the year back.
+    /// Goes back to the default design on behalf of the visitor.
     pub fn start_over(self) {
-        self.starts.update(|count| *count = count.wrapping_add(1));
         self.forget_unread(Field::ALL);
-        self.link_unread.set(false);
         self.choose(|design| *design = Design::default());
     }
 

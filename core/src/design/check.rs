@@ -102,14 +102,11 @@ impl Design {
     /// # Errors
     /// Every choice that cannot stand, in the order of the table.
     pub fn check(&self) -> Result<CheckedDesign, Vec<DesignError>> {
-        let mut errors: Vec<DesignError> = self
-            .beyond_range()
-            .map(|(field, given, problem)| DesignError {
-                field,
-                given,
-                problem: Problem::ByItself(problem),
-            })
-            .collect();
+        let mut errors = self.beyond_range(|field, given, problem| DesignError {
+            field,
+            given,
+            problem: Problem::ByItself(problem),
+        });
         // What fits is only asked of numbers that are lawful by themselves.
         if errors.is_empty() {
             self.check_fit(&mut errors);

@@ -111,14 +111,11 @@ impl YearChoices {
     /// # Errors
     /// Every choice that cannot stand.
     pub fn check(&self, set_point: Temperature) -> Result<CheckedYearChoices, Vec<YearError>> {
-        let mut errors: Vec<YearError> = self
-            .beyond_range()
-            .map(|(field, given, problem)| YearError {
-                subject: YearSubject::Field(field),
-                given,
-                problem: YearProblem::ByItself(problem),
-            })
-            .collect();
+        let mut errors = self.beyond_range(|field, given, problem| YearError {
+            subject: YearSubject::Field(field),
+            given,
+            problem: YearProblem::ByItself(problem),
+        });
         let mut report = |subject, given, problem| {
             errors.push(YearError { subject, given, problem });
         };

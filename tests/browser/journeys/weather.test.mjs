@@ -190,8 +190,7 @@ test("starting over takes design, year, place and link back", async () => {
   const changeYear = async () => {
     await planner.typeYearChoice("year-use", "people", "5");
     await planner.chooseHeater("wood_stove");
-    await planner.goToPlace("yellowk");
-    await soon(async () => /people=5&place=Yellowknife/.test(await planner.link()), "the link has the year");
+    await soon(async () => /heater=wood_stove&people=5/.test(await planner.link()), "the link has the year");
   };
   const isUsual = async (why) => {
     await soon(async () => (await planner.link()) === "#v=1", `the link, ${why}`);
@@ -203,6 +202,8 @@ test("starting over takes design, year, place and link back", async () => {
   };
   await planner.typeDepth("100");
   await changeYear();
+  assert.match(await planner.goToPlace("yellowk"), /Yellowknife/);
+  await soon(async () => /people=5&place=Yellowknife/.test(await planner.link()), "the link has the place");
   await planner.startOver();
   await isUsual("with another design");
   assert.match(await planner.reading(), /^50\b/);
@@ -213,6 +214,19 @@ test("starting over takes design, year, place and link back", async () => {
   await soon(async () => /yard\.csv/.test(await planner.placeLine()), "hours of one's own");
   await planner.startOver();
   await isUsual("on hours of one's own");
+  await visit.wasQuiet();
+  await visit.end();
+});
+
+test("starting over takes back a link that could not be read", async () => {
+  const visit = await begin();
+  const planner = await hosted(visit, "address");
+  await visit.page.evaluate(() => (location.hash = "#v=1&side_wall_foam_mm=thick;people=3"));
+  const said = planner.host.getByText(/link could not be read in full/);
+  await said.waitFor();
+  await planner.startOver();
+  await said.waitFor({ state: "hidden" });
+  await soon(async () => new URL(visit.page.url()).hash === "#v=1", "the address is the usual one");
   await visit.wasQuiet();
   await visit.end();
 });

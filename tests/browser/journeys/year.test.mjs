@@ -93,3 +93,25 @@ living("a winter that the made hours do not reach is told under the place", asyn
   await planner.typeWinter("-55");
   await soon(async () => /winter −55\s°C, made −4\d/.test(await planner.yearMissed()), "it is told");
 });
+
+living("every figure and verdict of the year tells how it comes about, by keys alone", async (planner, { page }) => {
+  await planner.yearHeat();
+  const asked = planner.yearAsked();
+  assert.equal(await asked.count(), 14);
+  for (let figure = 0; figure < 14; figure++) {
+    await asked.nth(figure).focus();
+    await page.keyboard.press("Enter");
+    const working = planner.yearWorking(figure);
+    await working.getByText(/^Source: /).waitFor();
+    assert.ok((await working.locator("li").count()) >= 1, `figure ${figure} has steps`);
+  }
+  const heat = planner.yearWorking(0);
+  await heat.getByText(/^By months [0-9,]+\skWh, that is \d+% of the [0-9,]+\skWh hour by hour$/).waitFor();
+  // It stays open, and keeps up with what is chosen.
+  const before = await heat.innerText();
+  await planner.typeDepth("100");
+  await soon(async () => (await heat.innerText()) !== before, "the working follows the foam");
+  await asked.first().focus();
+  await page.keyboard.press("Enter");
+  await heat.waitFor({ state: "hidden" });
+});

@@ -44,6 +44,8 @@ pub struct Year {
     pub no_grid: &'static str,
     /// Opens the table of months.
     pub as_table: &'static str,
+    /// How its figures come about.
+    pub table_note: &'static str,
     /// Columns of it: month, heat, cost, frost, drip, too warm, too cold.
     pub columns: [&'static str; 7],
     /// Heading of the place.
@@ -119,6 +121,7 @@ const ENGLISH: Year = Year {
     carbon: "Carbon dioxide",
     no_grid: "give the grid’s figure under Prices",
     as_table: "The year as a table",
+    table_note: "Sums of each month’s hours, by the rules that stand with the year’s figures.",
     columns: ["Month", "Heat", "Cost", "Frost", "Drip", "Too warm", "Cannot hold"],
     place: "Place",
     varnholm: "Varnholm Flats",
@@ -180,6 +183,8 @@ const FRENCH: Year = Year {
     carbon: "Dioxyde de carbone",
     no_grid: "donnez le facteur du réseau sous Prix",
     as_table: "L’année en tableau",
+    table_note: "Sommes des heures de chaque mois, selon les règles données avec les chiffres de \
+                 l’année.",
     columns: ["Mois", "Chaleur", "Coût", "Givre", "Gouttes", "Trop chaud", "Insuffisant"],
     place: "Lieu",
     varnholm: "Varnholm Flats",

@@ -125,16 +125,10 @@ impl YearState {
         self.take(read);
     }
 
-    /// Goes back to what the host chose whenever the visitor starts over, also where that was before the
-    /// year was there.
-    pub fn start_over_with_the_design(self) {
-        let mut begun = 0;
-        keep_up(Box::new(move || {
-            let starts = self.state.starts.get();
-            if std::mem::replace(&mut begun, starts) != starts {
-                untracked(|| self.take(self.usual.get()));
-            }
-        }));
+    /// Goes back to the default design and to the year that the host chose, on behalf of the visitor.
+    pub fn start_over(self) {
+        self.state.start_over();
+        self.take(self.usual.get_untracked());
     }
 
     fn take(self, read: YearText) {

@@ -142,15 +142,19 @@ fn power(power: Power, notation: Notation) -> String {
     }
 }
 
-fn dearest_month(months: &[Period], choices: &YearChoices) -> (f64, usize) {
-    let mut dearest = (0.0, 0);
-    for (month, period) in months.iter().enumerate() {
-        let cost = Costs::of(choices, &period.energy).heating.unwrap_or(0.0);
-        if cost > dearest.0 {
-            dearest = (cost, month);
-        }
-    }
-    dearest
+/// What the month that costs the most to heat costs, and which it is.
+pub(super) fn dearest_month(months: &[Period], choices: &YearChoices) -> (f64, usize) {
+    let cost = |period: &Period| Costs::of(choices, &period.energy).heating.unwrap_or(0.0);
+    let dearest = most_of(months, cost);
+    (cost(&months[dearest]), dearest)
+}
+
+/// The month that has the most of something.
+pub(super) fn most_of(months: &[Period], of: impl Fn(&Period) -> f64) -> usize {
+    let larger = |most: usize, month: usize| {
+        if of(&months[month]) > of(&months[most]) { month } else { most }
+    };
+    (1..months.len()).fold(0, larger)
 }
 
 /// The name of a cold spot.
@@ -328,6 +332,7 @@ pub(super) fn table(year: YearState, language: Language) -> El {
     let table = el("table").with(&[el("thead").child(&el("tr").with(&heads)), body]);
     let details = el("details").class("year-table").test_id("year-table").with(&[
         el("summary").text(words.as_table),
+        el("p").class("hint").text(words.table_note),
         el("div")
             .class("scrolled")
             .attr("tabindex", "0")

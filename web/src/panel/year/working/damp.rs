@@ -5,10 +5,11 @@ use inchwise_core::heat_loss::AIR_HEAT_CAPACITY;
 use inchwise_core::psychro::{MoistAir, hyland_wexler, saturation_humidity_ratio};
 use inchwise_core::units::{HumidityRatio, Mass, MassFlow, Temperature, TemperatureFactor};
 use inchwise_core::ventilation::DryAirFlow;
+use inchwise_core::year::Period;
 
 use super::super::super::asked::Working;
+use super::super::figures::most_of;
 use super::Behind;
-use super::heat::most_of;
 
 /// A month's mean with the water that the use gives and the leaks carry out.
 struct DampMonth {
@@ -78,8 +79,7 @@ pub(super) fn damp(behind: &Behind<'_>) -> Option<Working> {
     let words = notation.language.year_room_workings();
     let answer = behind.answer;
     let spot = behind.evaluation.cold_spots.weakest()?;
-    let wet =
-        |period: &inchwise_core::year::Period| f64::from(period.frost_hours + period.drip_hours);
+    let wet = |period: &Period| f64::from(period.frost_hours + period.drip_hours);
     // The wettest month, or where none is wet the coldest.
     let month = if answer.year.frost_hours + answer.year.drip_hours > 0 {
         most_of(&answer.months, wet)

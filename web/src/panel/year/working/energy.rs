@@ -4,9 +4,8 @@ use inchwise_core::units::{Energy, Temperature, Time};
 use inchwise_core::year::{Costs, EnergyByPurpose, EnergyCarrier, HEAT_PUMP_COLDEST, HeaterKind};
 
 use super::super::super::asked::Working;
-use super::super::figures::{bought as list_of_bought, money};
+use super::super::figures::{bought as list_of_bought, dearest_month, money};
 use super::Behind;
-use super::heat::most_of;
 use crate::year::day;
 
 pub(super) fn bought(behind: &Behind<'_>) -> Working {
@@ -112,13 +111,12 @@ pub(super) fn cost(behind: &Behind<'_>) -> Working {
         steps.push(words.cost_sum.with(&parts.each_ref().map(String::as_str)));
     }
     steps.push(words.cost_month.with(&[&paid(heating), &paid(heating / 12.0)]));
-    let of = |energy: &EnergyByPurpose| Costs::of(choices, energy).heating.unwrap_or(0.0);
-    let dearest = most_of(&answer.months, |period| of(&period.energy));
+    let (most, dearest) = dearest_month(&answer.months, choices);
     let energy = &answer.months[dearest].energy;
     steps.push(words.cost_dearest.with(&[
         notation.language.month(dearest),
         &notation.kilowatt_hours(energy.heat()),
-        &money(of(energy), choices, notation),
+        &money(most, choices, notation),
     ]));
     steps.extend(priced(behind, energy).into_iter().map(|(step, _)| step));
     Working { rule: words.cost, steps, source: words.price_source.with(&[&day(date)]) }

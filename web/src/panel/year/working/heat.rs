@@ -3,9 +3,10 @@
 use inchwise_core::climate::hours_of;
 use inchwise_core::psychro::STANDARD_PRESSURE;
 use inchwise_core::units::{Energy, Time};
-use inchwise_core::year::{Period, gain_utilisation};
+use inchwise_core::year::gain_utilisation;
 
 use super::super::super::asked::Working;
+use super::super::figures::most_of;
 use super::super::place_unit::degree_days;
 use super::{Behind, parts_of};
 use crate::measure::UnitSystem;
@@ -154,14 +155,6 @@ fn by_months(behind: &Behind<'_>) -> Vec<String> {
         steps.push(words.months_unmet.with(&[&notation.count(f64::from(unmet))]));
     }
     steps
-}
-
-/// The month that has the most of something.
-pub(super) fn most_of(months: &[Period], of: impl Fn(&Period) -> f64) -> usize {
-    let larger = |most: usize, month: usize| {
-        if of(&months[month]) > of(&months[most]) { month } else { most }
-    };
-    (1..months.len()).fold(0, larger)
 }
 
 pub(super) fn coldest_day(behind: &Behind<'_>) -> Working {
