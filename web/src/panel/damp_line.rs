@@ -79,7 +79,7 @@ pub struct Working {
 /// A figure's name or sentence that unfolds its working.
 pub fn asked(state: State, figure: Figure, open: Open<Figure>, summary: El) -> El {
     let how = move || state.notation().language.losses().how.to_owned();
-    let summary = summary.text(" ").child(&el("span").class("how").text_with(how));
+    let summary = summary.text("\u{a0}").child(&el("span").class("how").text_with(how));
     disclosure(figure, open, summary, move || {
         let notation = state.notation();
         state.look(|outcome| {

@@ -102,7 +102,7 @@ pub fn losses(state: State, language: Language) -> El {
     let foot = el("tr").class("total").with(&[
         el("th").attr("scope", "row").text(words.total),
         el("td").class("number").text_with(move || total(state)),
-        el("td").attr("colspan", "2"),
+        el("td").attr("colspan", "2").class("aside").text_with(move || about(state)),
     ]);
     el("section").class("losses").test_id("losses").attr("aria-label", words.title).with(&[
         el("h3").text(words.title),
@@ -115,6 +115,13 @@ pub fn losses(state: State, language: Language) -> El {
         el("p").class("remark").text(words.not_counted_note),
         left_out,
     ])
+}
+
+/// The sum as the answer says it.
+fn about(state: State) -> String {
+    let notation = state.notation();
+    let load = state.look(|outcome| notation.load(shown(outcome).design_load));
+    notation.language.answer().about.with(&[&load])
 }
 
 fn total(state: State) -> String {
@@ -142,7 +149,8 @@ impl Row {
         };
         let summary = el("summary")
             .text(language.element(element))
-            .text(" ")
+            // Never on a line of its own.
+            .text("\u{a0}")
             .child(&el("span").class("how").text(language.losses().how));
         let details = disclosure(element, open, summary, move || {
             let notation = state.notation();
