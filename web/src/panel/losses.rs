@@ -104,7 +104,15 @@ pub fn losses(state: State, language: Language) -> El {
         el("td").class("number").text_with(move || total(state)),
         el("td").attr("colspan", "2").class("aside").text_with(move || about(state)),
     ]);
-    el("section").class("losses").test_id("losses").attr("aria-label", words.title).with(&[
+    let whole = el("section").class("losses").test_id("losses").attr("aria-label", words.title);
+    let mut is_first = true;
+    let settling = whole.clone();
+    keep_up(Box::new(move || {
+        // From the second design on, rows are taken over until they are solved.
+        is_first &= state.look(Outcome::is_refining);
+        settling.toggle("settling", is_first);
+    }));
+    whole.with(&[
         el("h3").text(words.title),
         el("table").class_with("with-small", move || with_small.get()).with(&[
             el("thead").child(&head),
