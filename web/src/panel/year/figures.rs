@@ -13,7 +13,7 @@ use crate::text::Language;
 use crate::year::{YearState, day};
 
 /// Whole kilowatt hours, from a hundred on to ten.
-fn energy(energy: Energy, notation: Notation) -> String {
+pub(super) fn energy(energy: Energy, notation: Notation) -> String {
     let value = energy.as_kilowatt_hours();
     let digits = if value >= 100.0 {
         to_nearest(value, 10.0, notation.language)
@@ -23,7 +23,7 @@ fn energy(energy: Energy, notation: Notation) -> String {
     [&digits, "\u{a0}kWh"].concat()
 }
 
-fn money(amount: f64, choices: &YearChoices, notation: Notation) -> String {
+pub(super) fn money(amount: f64, choices: &YearChoices, notation: Notation) -> String {
     let currency = String::from_utf8_lossy(&choices.currency);
     let places = if amount < 10.0 { 2 } else { 0 };
     [&decimal(amount, places, notation.language), "\u{a0}", &currency].concat()

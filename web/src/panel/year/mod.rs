@@ -2,6 +2,7 @@
 
 mod choices;
 mod figures;
+mod head;
 mod missed;
 mod place;
 mod place_unit;
@@ -13,6 +14,8 @@ use crate::dom::{El, el};
 use crate::drawing;
 use crate::text::Language;
 use crate::year::YearState;
+
+pub use head::yearly;
 
 /// The whole panel.
 pub fn year(year: YearState, language: Language) -> El {
