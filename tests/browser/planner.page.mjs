@@ -85,6 +85,13 @@ export class Planner {
     return this.yearAsked().nth(figure).locator("xpath=following-sibling::div");
   }
 
+  /** What the answer says a year of heat costs, once it is that of all that is chosen. */
+  async costAtHead() {
+    const line = this.host.locator(".answer .yearly:not(.earlier):not(:empty)");
+    await line.waitFor();
+    return Number((await line.textContent()).replace(/[^0-9]/g, ""));
+  }
+
   /** What is said of heater, supply, power cut, damp and summer. */
   async yearVerdicts() {
     const verdicts = this.host.getByTestId("year-verdicts");

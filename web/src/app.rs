@@ -13,7 +13,8 @@ use crate::year::YearState;
 /// other change moves only what it concerns.
 pub fn first_part(state: State, further: &El) -> El {
     let further = further.clone();
-    el("div").children_with(move || vec![first(state, state.language.get(), &further)])
+    let yearly = el("span").class("yearly");
+    el("div").children_with(move || vec![first(state, state.language.get(), &further, &yearly)])
 }
 
 /// A block that is greyed while what it shows is not what is chosen.
@@ -21,7 +22,7 @@ fn framed(state: State, class: &str) -> El {
     el("div").class(class).class_with("stands-in", move || state.stands_in())
 }
 
-fn first(state: State, language: Language, further: &El) -> El {
+fn first(state: State, language: Language, further: &El, yearly: &El) -> El {
     let awaiting = !further.element().has_child_nodes();
     let sheet = el("div").class(if awaiting { "sheet awaiting" } else { "sheet" }).with(&[
         framed(state, "drawing section").child(&drawing::section(state, language)),
@@ -32,7 +33,7 @@ fn first(state: State, language: Language, further: &El) -> El {
         further.clone(),
     ]);
     el("div").class("planner").attr("lang", language.code()).with(&[
-        panel::answer(state, language),
+        panel::answer(state, language, yearly),
         sheet,
         link_unread(state, language),
         el("p").class("planning-aid").text(language.answer().planning_aid),
@@ -44,8 +45,10 @@ fn first(state: State, language: Language, further: &El) -> El {
 pub fn further_part(state: State, year: YearState) -> El {
     let whole = el("div").class("further-part");
     let rests = Rests::of(state, whole.clone());
+    let within = whole.clone();
     whole.children_with(move || {
         let language = state.language.get();
+        panel::yearly(year, language, rests, &within);
         let mut parts = vec![
             rests.part(|| {
                 framed(state, "drawing close-up").child(&drawing::close_up(state, language))

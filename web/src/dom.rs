@@ -121,6 +121,11 @@ impl El {
         self.0.closest(selector).ok().flatten().map(Self)
     }
 
+    /// The first element within that matches.
+    pub fn find(&self, selector: &str) -> Option<Self> {
+        self.0.query_selector(selector).ok().flatten().map(Self)
+    }
+
     /// Puts a class on or takes it off.
     pub fn toggle(&self, class: &str, on: bool) {
         let _ = self.0.class_list().toggle_with_force(class, on);

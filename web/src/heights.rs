@@ -57,6 +57,17 @@ impl Rests {
         in_sight(&part, seen);
         part
     }
+
+    /// Something that is always in sight and yet waits for each rest; `stale` is called when it
+    /// begins to wait.
+    pub fn at_rests<R>(self, stale: impl Fn() + 'static, make: impl FnOnce() -> R) -> R {
+        let ask: Box<dyn Fn()> = Box::new(move || {
+            stale();
+            self.ask.with_untracked(|ask| ask());
+        });
+        let in_sight = Watched::new(false);
+        Patience { in_sight, rests: self.count, ask: Watched::new(ask) }.over(make)
+    }
 }
 
 fn come(rests: Watched<u32>, whole: &El) {

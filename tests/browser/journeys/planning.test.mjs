@@ -43,6 +43,19 @@ planning("foam up to the frame is free of room, past it takes room, always saves
   assert.ok(thin.load > flush.load && flush.load > past.load);
 });
 
+planning("the answer says what a year of heat costs, and foam makes it less", async (planner) => {
+  const heat = await planner.yearHeat();
+  const thin = await planner.costAtHead();
+  // The demo page's price of a kilowatt hour; both figures are rounded.
+  assert.ok(Math.abs(thin - heat * 0.16) < 2, `${thin} for ${heat} kWh`);
+  await planner.typeDepth("90");
+  await planner.settled();
+  const thick = await planner.costAtHead();
+  assert.ok(thick < thin, `${thick} after ${thin}`);
+  await planner.setAttribute("language", "fr");
+  assert.equal(await planner.costAtHead(), thick);
+});
+
 planning("lengths are read as people write them", async (planner) => {
   for (const [typed, shown] of [['2 1/2"', /^6[34] mm$/], ["63 mm", /^63 mm$/], ["2.5 in", /^6[34] mm$/], ["6.3 cm", /^63 mm$/]]) {
     await planner.typeDepth(typed);

@@ -1,6 +1,7 @@
 //! Room lost against heating load along the depth of the wall foam, drawn.
 
 use inchwise_core::design::EndWallTreatment;
+use inchwise_core::heat_loss::Element;
 use inchwise_core::tradeoff::WallDepthPoint;
 use inchwise_core::units::{Length, METRES_PER_INCH};
 
@@ -85,7 +86,9 @@ impl Plotted for Chart {
         }
         for tick in plane.up.ticks().into_iter().filter(|_| told) {
             let y = plane.at(plane.across.low, tick).y;
-            labels.push(Label::new(plot.left - 10.0, y, "before tick", number(tick)));
+            // On a narrow page the lowest would touch the first along the edge.
+            let class = if tick > plane.up.low { "before tick" } else { "before tick roomy" };
+            labels.push(Label::new(plot.left - 10.0, y, class, number(tick)));
         }
         let [lost, load] = axis_units(notation);
         labels.push(Label::new(
@@ -171,10 +174,25 @@ pub fn depth_chart(state: State, language: Language) -> El {
         }
     }));
     let details = el("details").child(&el("summary").text(words.as_table)).child(&table_holder);
-    figure(Chart::NAME, words.chart, &[Chart::drawn(state, words.chart), details])
+    let caption = el("figcaption").text_with(move || apart(state));
+    figure(Chart::NAME, words.chart, &[Chart::drawn(state, words.chart), caption, details])
         .class_with("working", move || !finished(state))
         // While fields are still being solved the mark is that of an earlier design.
         .class_with("refining", move || state.look(|outcome| outcome.is_refining()))
+}
+
+/// What the answer counts and the curves do not, so that nobody takes one for the other.
+fn apart(state: State) -> String {
+    let notation = state.notation();
+    state.look(|outcome| {
+        let Some(heat_loss) = &outcome.heat_loss else { return String::new() };
+        let is_body = |element| matches!(element, Element::Detail(place) if place.takes_a_body());
+        let bodies = heat_loss.losses.iter().filter(|loss| is_body(loss.element));
+        notation.language.losses().not_in_curves.with(&[
+            &notation.part_of_load(bodies.map(|loss| loss.power).sum()),
+            &notation.load(heat_loss.design_load),
+        ])
+    })
 }
 
 /// The names of the treatments that share a curve.
@@ -184,12 +202,18 @@ fn named(curve: &Curve, notation: Notation) -> String {
     names.join(" / ")
 }
 
-/// Whether a depth stands at a whole step of the units, and so carries its figure.
-fn is_round(depth: Length, units: UnitSystem) -> bool {
-    let steps = match units {
+/// A depth in the round steps of the units.
+fn steps(depth: Length, units: UnitSystem) -> f64 {
+    match units {
         UnitSystem::Metric => depth.as_mm() / 25.0,
         UnitSystem::Imperial => depth.value() / METRES_PER_INCH,
-    };
+    }
+}
+
+/// Whether a depth stands at so many whole steps of the units: each carries its figure, every
+/// second also on a narrow page.
+fn is_round(depth: Length, units: UnitSystem, every: f64) -> bool {
+    let steps = steps(depth, units) / every;
     (steps - steps.round()).abs() < 1e-6
 }
 
@@ -206,7 +230,7 @@ const fn axis_units(notation: Notation) -> [&'static str; 2] {
 fn depth_labels(chart: &Chart, notation: Notation, labels: &mut Vec<Label>) {
     let Some(own) = chart.own() else { return };
     let present = chart.present.map(|present| (present.depth, chart.plane.place(&present)));
-    for point in own.points.iter().filter(|point| is_round(point.depth, notation.units)) {
+    for point in own.points.iter().filter(|point| is_round(point.depth, notation.units, 1.0)) {
         let place = chart.plane.place(point);
         // The present design's own mark goes before a figure it would cover.
         let covered = present.is_some_and(|(depth, mark)| {
@@ -216,7 +240,9 @@ fn depth_labels(chart: &Chart, notation: Notation, labels: &mut Vec<Label>) {
         if !covered {
             let below = if point.depth > chart.frame { 22.0 } else { 4.0 };
             let text = notation.length(point.depth);
-            labels.push(Label::new(place.x - 12.0, place.y + below, "before depth", text));
+            let is_second = is_round(point.depth, notation.units, 2.0);
+            let class = if is_second { "before depth" } else { "before depth roomy" };
+            labels.push(Label::new(place.x - 12.0, place.y + below, class, text));
         }
     }
 }
@@ -300,7 +326,7 @@ fn table(curves: &[Curve], finished: bool, frame: Length, notation: Notation) ->
     }
     let mut body = el("tbody");
     for depth in first.points.iter().map(|point| point.depth) {
-        if !is_round(depth, notation.units) && depth != frame {
+        if !is_round(depth, notation.units, 1.0) && depth != frame {
             continue;
         }
         let mut row = el("tr").child(&el("th").attr("scope", "row").text(&notation.length(depth)));

@@ -169,6 +169,16 @@ fn picture() -> Picture<Plan> {
         })
         .path("blade", |shape| shape.dampers.iter().fold(Pen::new(), blades).done())
         .path("airway", |shape| shape.dampers.iter().fold(Pen::new(), airway).done())
+        .painted("foam", &patterns.foam(), |shape| {
+            shape
+                .openings
+                .iter()
+                .fold(Pen::new(), |pen, opening| pen.rects(&opening.packing))
+                .done()
+        })
+        .path("steel", |shape| {
+            shape.openings.iter().fold(Pen::new(), |pen, opening| pen.rects(&opening.jambs)).done()
+        })
         .path("swing", |shape| {
             let swings = shape.openings.iter().filter_map(|opening| opening.swing.as_ref());
             swings.fold(Pen::new(), swing).done()

@@ -12,8 +12,8 @@ use crate::measure::Notation;
 use crate::state::{Outcome, State};
 use crate::text::Language;
 
-/// The strip that stays in sight.
-pub fn answer(state: State, language: Language) -> El {
+/// The strip that stays in sight; under the load, the block that the further part writes to.
+pub fn answer(state: State, language: Language, yearly: &El) -> El {
     let words = language.answer();
     let part = move |class, test_id, label, value: Figure, aside: Figure| {
         el("div").class(class).test_id(test_id).with(&[
@@ -29,7 +29,7 @@ pub fn answer(state: State, language: Language) -> El {
         figures.with(&[
             part("figure clear", "answer-clear", words.clear, clear_size, order_of_sizes),
             part("figure lost", "answer-lost", words.lost, lost_volume, lost_share),
-            load(state, language),
+            load(state, language, yearly),
         ]),
         drip(state, language),
         reason(state, language),
@@ -54,13 +54,14 @@ fn lost_share(evaluation: &Evaluation, notation: Notation) -> String {
 }
 
 /// The heating load, and whether it is still being refined.
-fn load(state: State, language: Language) -> El {
+fn load(state: State, language: Language, yearly: &El) -> El {
     let refining = move || state.look(Outcome::is_refining);
     el("div").class("figure load").test_id("answer-load").with(&[
         el("dt").text(language.answer().load),
         el("dd").class_with("refining", refining).with(&[
             el("span").class("value").text_with(move || heating_load(state)),
             el("span").class("aside").text_with(move || beside_load(state)),
+            yearly.clone(),
         ]),
     ])
 }

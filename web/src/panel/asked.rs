@@ -25,7 +25,7 @@ pub fn asked<K: Copy + PartialEq + 'static>(
     working: impl Fn() -> Option<Working> + 'static,
 ) -> El {
     let how = move || state.notation().language.losses().how.to_owned();
-    let summary = summary.text(" ").child(&el("span").class("how").text_with(how));
+    let summary = summary.text("\u{a0}").child(&el("span").class("how").text_with(how));
     disclosure(figure, open, summary, move || working().map_or(Vec::new(), |it| it.shown(state)))
 }
 

@@ -102,9 +102,17 @@ pub fn losses(state: State, language: Language) -> El {
     let foot = el("tr").class("total").with(&[
         el("th").attr("scope", "row").text(words.total),
         el("td").class("number").text_with(move || total(state)),
-        el("td").attr("colspan", "2"),
+        el("td").attr("colspan", "2").class("aside").text_with(move || about(state)),
     ]);
-    el("section").class("losses").test_id("losses").attr("aria-label", words.title).with(&[
+    let whole = el("section").class("losses").test_id("losses").attr("aria-label", words.title);
+    let mut is_first = true;
+    let settling = whole.clone();
+    keep_up(Box::new(move || {
+        // From the second design on, rows are taken over until they are solved.
+        is_first &= state.look(Outcome::is_refining);
+        settling.toggle("settling", is_first);
+    }));
+    whole.with(&[
         el("h3").text(words.title),
         el("table").class_with("with-small", move || with_small.get()).with(&[
             el("thead").child(&head),
@@ -115,6 +123,13 @@ pub fn losses(state: State, language: Language) -> El {
         el("p").class("remark").text(words.not_counted_note),
         left_out,
     ])
+}
+
+/// The sum as the answer says it.
+fn about(state: State) -> String {
+    let notation = state.notation();
+    let load = state.look(|outcome| notation.load(shown(outcome).design_load));
+    notation.language.answer().about.with(&[&load])
 }
 
 fn total(state: State) -> String {
@@ -142,7 +157,8 @@ impl Row {
         };
         let summary = el("summary")
             .text(language.element(element))
-            .text(" ")
+            // Never on a line of its own.
+            .text("\u{a0}")
             .child(&el("span").class("how").text(language.losses().how));
         let details = disclosure(element, open, summary, move || {
             let notation = state.notation();

@@ -37,4 +37,4 @@ pub use fold::folds;
 pub use losses::losses;
 pub use spots::spots;
 pub use summary::summary;
-pub use year::year;
+pub use year::{year, yearly};

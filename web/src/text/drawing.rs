@@ -107,7 +107,7 @@ pub struct DrawingWords {
 const ENGLISH: DrawingWords = DrawingWords {
     intake: "intake",
     exhaust: "fan",
-    section: "Cross-section, looking towards the front end",
+    section: "Cross-section, towards the front end",
     plan: "Plan, cut above the floor",
     close_up: "One stud of the side wall, cut level",
     ladder: "What took each millimetre",

@@ -53,6 +53,8 @@ pub struct Losses {
     pub unsolved: Phrase,
     /// A place that is being solved: {0}.
     pub waiting: Phrase,
+    /// Under the curves of load over depth, of what they leave out: {0} of this design's {1}.
+    pub not_in_curves: Phrase,
 }
 
 const ENGLISH: Losses = Losses {
@@ -82,6 +84,10 @@ const ENGLISH: Losses = Losses {
                   dimensions from this design.",
     unsolved: Phrase("{0} (did not solve)"),
     waiting: Phrase("{0} (being worked out)"),
+    not_in_curves: Phrase(
+        "The curves leave out castings, stud heads and damper sleeves, which hardly change along \
+         them: {0} of this design’s {1}.",
+    ),
 };
 
 const FRENCH: Losses = Losses {
@@ -111,6 +117,10 @@ const FRENCH: Losses = Losses {
                   dimensions pour ce projet.",
     unsolved: Phrase("{0} (non résolu)"),
     waiting: Phrase("{0} (calcul en cours)"),
+    not_in_curves: Phrase(
+        "Les courbes laissent de côté les pièces de coin, les têtes de montants et les \
+         manchons, qui y varient à peine : {0} des {1} de ce projet.",
+    ),
 };
 
 impl Language {
@@ -196,8 +206,9 @@ mod tests {
     #[test]
     fn both_languages_fill_the_same_places() {
         let phrases = |losses: &Losses| {
-            let Losses { members, waves, air, unsolved, waiting, small, .. } = *losses;
-            [members, waves, air, unsolved, waiting, small].map(Phrase::places)
+            let Losses { members, waves, air, unsolved, waiting, small, not_in_curves, .. } =
+                *losses;
+            [members, waves, air, unsolved, waiting, small, not_in_curves].map(Phrase::places)
         };
         assert_eq!(phrases(&ENGLISH), phrases(&FRENCH));
     }

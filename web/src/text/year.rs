@@ -34,6 +34,8 @@ pub struct Year {
     pub cost: &'static str,
     /// {0} a year, {1} a month in the mean, {2} in {3}, prices of {4}.
     pub cost_is: Phrase,
+    /// Under the load: {0}, money or energy.
+    pub heats_for: Phrase,
     /// Where no price is given.
     pub no_price: &'static str,
     /// Label: the day that takes the most.
@@ -116,6 +118,7 @@ const ENGLISH: Year = Year {
     bought: "Bought for it",
     cost: "Cost of heating",
     cost_is: Phrase("{0} a year: {1} a month on average, {2} in {3}; prices of {4}"),
+    heats_for: Phrase("{0} a year to heat"),
     no_price: "give a price under Prices",
     coldest_day: "On the coldest day",
     carbon: "Carbon dioxide",
@@ -178,6 +181,7 @@ const FRENCH: Year = Year {
     bought: "Énergie achetée",
     cost: "Coût du chauffage",
     cost_is: Phrase("{0} par année : {1} par mois en moyenne, {2} en {3}; prix du {4}"),
+    heats_for: Phrase("chauffage : {0} par an"),
     no_price: "donnez un prix sous Prix",
     coldest_day: "Le jour le plus froid",
     carbon: "Dioxyde de carbone",
@@ -240,6 +244,7 @@ mod tests {
                 words.band,
                 words.strip_told,
                 words.cost_is,
+                words.heats_for,
                 words.estimate,
                 words.missed,
                 words.found,

@@ -31,6 +31,10 @@ pub struct DrawnOpening {
     pub kind: OpeningKind,
     /// What it cuts out of sheet and build-up.
     pub hole: Rect,
+    /// The steel tubes that frame it, on either side.
+    pub jambs: [Rect; 2],
+    /// The foam packed over their inner faces and round into the reveal.
+    pub packing: [Rect; 2],
     /// Glass lines, or the open leaf of the door.
     pub lines: Vec<[Point; 2]>,
     /// The path the door's edge takes: radius, from, to, and whether it sweeps clockwise.

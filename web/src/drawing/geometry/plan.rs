@@ -5,6 +5,7 @@
 //! of the right side wall (looking in through the cargo doors), so that the left one lies below.
 
 use inchwise_core::design::{Design, EndWallTreatment, Surface, Wall};
+use inchwise_core::detail::FRAME_TUBE;
 use inchwise_core::envelope::frame_members;
 use inchwise_core::evaluate::Evaluation;
 use inchwise_core::freight_box::{CORNER_FITTING_LENGTH, CORNER_FITTING_WIDTH, FreightBox};
@@ -269,15 +270,26 @@ fn castings(evaluation: &Evaluation, bare: &Rect) -> Vec<Corner> {
 fn openings(design: &Design, run: &WallRun) -> Vec<DrawnOpening> {
     let outside = run.outwards;
     let depth = design.stack(run.surface).total().as_mm();
+    let (tube, packed) = (FRAME_TUBE.as_mm(), design.opening_frame_foam.as_mm());
     let drawn = |opening: &Opening| {
         let (from, to) = (run.from + opening.from, run.from + opening.to);
-        let (a, b) = (run.lie.point(from, -outside), run.lie.point(to, depth));
-        let hole = Rect::new(a.x.min(b.x), a.y.min(b.y), a.x.max(b.x), a.y.max(b.y));
+        let rect = |from, to, least, most| {
+            let (a, b) = (run.lie.point(from, least), run.lie.point(to, most));
+            Rect::new(a.x.min(b.x), a.y.min(b.y), a.x.max(b.x), a.y.max(b.y))
+        };
+        let hole = rect(from, to, -outside, depth);
+        let jambs = [rect(from - tube, from, 0.0, tube), rect(to, to + tube, 0.0, tube)];
+        let packing = [
+            rect(from - tube, from + packed, tube, tube + packed),
+            rect(to - packed, to + tube, tube, tube + packed),
+        ];
         let line = |depth| [run.lie.point(from, depth), run.lie.point(to, depth)];
         match opening.kind {
             OpeningKind::Window => DrawnOpening {
                 kind: opening.kind,
                 hole,
+                jambs,
+                packing,
                 lines: vec![line(-outside * 0.4), line(0.0), line(depth)],
                 swing: None,
             },
@@ -290,6 +302,8 @@ fn openings(design: &Design, run: &WallRun) -> Vec<DrawnOpening> {
                 DrawnOpening {
                     kind: opening.kind,
                     hole,
+                    jambs,
+                    packing,
                     lines: vec![[hinge, open]],
                     swing: Some(Swing { radius: to - from, shut, open, clockwise: turn > 0.0 }),
                 }
@@ -306,6 +320,7 @@ mod tests {
     use inchwise_core::design::PersonnelDoor;
     use inchwise_core::detail::DetailMemory;
     use inchwise_core::evaluate::evaluate;
+    use inchwise_core::units::Length;
 
     #[test]
     fn parts_and_room_sum_to_steel_to_steel() {
@@ -360,6 +375,23 @@ mod tests {
         // ISO 668 1CC: 6058 mm long, 2438 mm wide.
         assert!((plan.outside.width() - 6058.0).abs() < 1e-9);
         assert!((plan.outside.height() - 2438.0).abs() < 1e-9);
+    }
+
+    #[test]
+    fn tubes_stand_beside_the_clear_opening_and_packing_hides_them_from_the_room() {
+        let design = Design { opening_frame_foam: Length::mm(25.0), ..Design::default() };
+        let plan = Plan::of(&evaluate(&design.check().unwrap(), &mut DetailMemory::default()));
+        assert_eq!(plan.openings.len(), 2);
+        for opening in &plan.openings {
+            let [before, after] = opening.jambs;
+            assert!((before.right - opening.hole.left).abs() < 1e-9);
+            assert!((after.left - opening.hole.right).abs() < 1e-9);
+            for (tube, packing) in opening.jambs.iter().zip(&opening.packing) {
+                assert!((tube.width() - 50.0).abs() < 1e-9 && (tube.height() - 50.0).abs() < 1e-9);
+                assert!((packing.width() - 75.0).abs() < 1e-9);
+                assert!((packing.height() - 25.0).abs() < 1e-9);
+            }
+        }
     }
 
     #[test]

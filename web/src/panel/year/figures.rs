@@ -16,7 +16,7 @@ use crate::text::Language;
 use crate::year::{YearState, day};
 
 /// Whole kilowatt hours, from a hundred on to ten.
-fn energy(energy: Energy, notation: Notation) -> String {
+pub(super) fn energy(energy: Energy, notation: Notation) -> String {
     let value = energy.as_kilowatt_hours();
     let digits = if value >= 100.0 {
         to_nearest(value, 10.0, notation.language)

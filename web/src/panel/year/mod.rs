@@ -2,6 +2,7 @@
 
 mod choices;
 mod figures;
+mod head;
 mod missed;
 mod place;
 mod place_unit;
@@ -15,6 +16,8 @@ use crate::drawing;
 use crate::reactive::Watched;
 use crate::text::Language;
 use crate::year::YearState;
+
+pub use head::yearly;
 
 /// The whole panel.
 pub fn year(year: YearState, language: Language) -> El {
