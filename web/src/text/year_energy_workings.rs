@@ -7,7 +7,7 @@ use super::{Language, Phrase};
 pub struct YearEnergyWorkings {
     /// Heat: the rule.
     pub heat: &'static str,
-    /// What went out and came in: {0} walls, {1} openings, {2} leaks, {3} fan, {4} kept, {5} people, {6} equipment, {7} sun, {8} heat.
+    /// What went out and came in: {0} walls, {1} openings, {2} leaks, {3} fan, {4} kept, {5} people, {6} equipment, {7} sun, {8} heat, {9} drying.
     pub balance: Phrase,
     /// {0} H, {1} degree days, {2} parts of a kWh, {3} heat, {4} base.
     pub degree_days: Phrase,
@@ -98,8 +98,7 @@ const ENGLISH: YearEnergyWorkings = YearEnergyWorkings {
            its set-point, as far as it can; 8,760 hours, walls that store heat between them. By \
            hand it can be checked in three ways:",
     balance: Phrase(
-        "Out and in: walls, roof and floor {0} + windows and door {1} + leaks {2} + fan {3} + \
-           kept in the walls {4} − people {5} − equipment {6} − sun through windows {7} = {8}",
+        "Out and in: walls, roof and floor {0} + windows and door {1} + leaks {2} + fan {3} + drying {9} + kept in the walls {4} − people {5} − equipment {6} − sun through windows {7} = {8}",
     ),
     degree_days: Phrase("Degree days below {4}: {0} × {1} × 24 h ÷ {2} = {3}, gains not taken off"),
     loss_here: Phrase("H, the air as light as it is at this height: {0} + {1} × {2} = {3}"),
@@ -171,8 +170,7 @@ const FRENCH: YearEnergyWorkings = YearEnergyWorkings {
            consigne, autant qu’il peut; 8 760 heures, entre lesquelles les parois gardent de la \
            chaleur. À la main, cela se vérifie de trois façons :",
     balance: Phrase(
-        "Sorti et entré : parois, toit et plancher {0} + fenêtres et porte {1} + fuites {2} + \
-           ventilateur {3} + gardé par les parois {4} − personnes {5} − appareils {6} − soleil par \
+        "Sorti et entré : parois, toit et plancher {0} + fenêtres et porte {1} + fuites {2} + ventilateur {3} + séchage {9} + gardé par les parois {4} − personnes {5} − appareils {6} − soleil par \
            les fenêtres {7} = {8}",
     ),
     degree_days: Phrase(

@@ -25,7 +25,8 @@ impl DampMonth {
         let mean = &grounds.months[month];
         let hours = hours_of(month);
         let used = hours.clone().filter(|&hour| choices.is_used(hour)).count() as f64;
-        let given = choices.moisture_always + choices.moisture_in_use * (used / hours.len() as f64);
+        let always = choices.moisture_always + choices.moisture_drying;
+        let given = always + choices.moisture_in_use * (used / hours.len() as f64);
         let leaks = MassFlow::new(grounds.leaks.value() / AIR_HEAT_CAPACITY.value());
         let outdoors = MoistAir::from_vapour_pressure(
             mean.outdoors,

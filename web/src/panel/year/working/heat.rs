@@ -96,6 +96,7 @@ pub(super) fn heat(behind: &Behind<'_>) -> Working {
         energy.equipment,
         energy.sun,
         energy.heat(),
+        energy.by_drying,
     ];
     let parts = parts.map(kwh);
     let mut steps = vec![words.balance.with(&parts.each_ref().map(String::as_str))];

@@ -102,6 +102,7 @@ fn cases() -> Vec<Case> {
     };
     let wet = YearChoices {
         moisture_always: MassFlow::grams_per_hour(150.0),
+        moisture_drying: MassFlow::grams_per_hour(120.0),
         fan_flow: VolumeFlow::cubic_metres_per_hour(200.0),
         backup_limit: Power::new(500.0),
         setback: TemperatureDifference::new(5.0),
