@@ -12,8 +12,9 @@ const FIRST_BOUND: f64 = 2.2;
 const BOUND_GROWTH: f64 = 1.3;
 /// The most cells merged into one along an axis.
 const MOST_MERGED: usize = 2;
-/// A level is made only if it has at most this share of the cells of the one above.
-const LEAST_GAIN: f64 = 0.8;
+/// A level is made only if it has at most this share of the cells of the one above, for each axis with
+/// more than one.
+const LEAST_GAIN: f64 = 0.91;
 /// How the cells along each axis merge: the coarse number of every fine one.
 pub(super) type Merging = [Vec<u32>; 3];
 
@@ -42,11 +43,13 @@ impl Coarsening {
     /// The next coarser network.
     pub fn next(&mut self, network: &Network, widths: &Widths) -> Coarser {
         let cells: usize = network.counts.iter().product();
+        let axes = network.counts.iter().filter(|&&count| count > 1);
+        let least_gain: f64 = axes.map(|_| LEAST_GAIN).product();
         loop {
             let merged = [0, 1, 2].map(|d| merge(&widths[d], self.bound));
             let coarse: usize = merged.iter().map(|(_, widths)| widths.len()).product();
             self.bound *= BOUND_GROWTH;
-            if coarse as f64 <= LEAST_GAIN * cells as f64 || coarse == 1 {
+            if coarse as f64 <= least_gain * cells as f64 || coarse == 1 {
                 let [(x, x_widths), (y, y_widths), (z, z_widths)] = merged;
                 let (merging, coarse_widths) = ([x, y, z], [x_widths, y_widths, z_widths]);
                 let network = sum_up(network, widths, &coarse_widths, &merging);
