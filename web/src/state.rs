@@ -278,10 +278,10 @@ impl State {
         self.design.set(design);
     }
 
-    /// Goes back to the default design on behalf of the visitor.
-    pub fn start_over(self) {
+    /// Goes back to a design on behalf of the visitor, and forgets what was typed.
+    pub fn start_over(self, from: Design) {
         self.forget_unread(Field::ALL);
-        self.choose(|design| *design = Design::default());
+        self.choose(|design| *design = from);
     }
 
     /// Keeps a typed text that is no value. It stands in the way of the answer until it is

@@ -67,6 +67,10 @@ test("the host's attributes reach the planner, at the start and later", async ()
   await visit.openHost('<inchwise-planner design="v=1&amp;side_wall_foam_mm=60&amp;front_end_foam_mm=60&amp;door_end_foam_mm=60"></inchwise-planner>');
   const planner = await new Planner(visit.page).ready();
   assert.match(await planner.reading(), /^60\b/);
+  await planner.typeDepth("90");
+  await planner.startOver();
+  await planner.settled();
+  assert.match(await planner.reading(), /^60\b/, "starting over goes back to the host's design");
   await planner.setAttribute("design", "v=1&side_wall_foam_mm=110&front_end_foam_mm=110&door_end_foam_mm=110");
   await visit.page.waitForFunction(
     () => document.querySelector("inchwise-planner").shadowRoot.textContent.includes("110"),

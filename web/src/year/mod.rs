@@ -22,6 +22,7 @@ pub use notation::{YearText, date_of, day};
 pub use place::{ChosenPlace, OwnHours, PlaceKind};
 pub use places::{Places, Table};
 
+use crate::link::design_of_link;
 use crate::reactive::{Watched, keep_up, untracked};
 use crate::state::State;
 
@@ -125,9 +126,10 @@ impl YearState {
         self.take(read);
     }
 
-    /// Goes back to the default design and to the year that the host chose, on behalf of the visitor.
+    /// Goes back to the design and the year that the host chose, on behalf of the visitor.
     pub fn start_over(self) {
-        self.state.start_over();
+        let design = self.attribute("design").and_then(|text| design_of_link(&text).ok());
+        self.state.start_over(design.unwrap_or_default());
         self.take(self.usual.get_untracked());
     }
 
