@@ -203,7 +203,7 @@ impl Notation {
     /// Energy to a kilowatt hour, a little of it to a tenth.
     pub fn kilowatt_hours(self, energy: Energy) -> String {
         let value = energy.as_kilowatt_hours();
-        let is_little = (0.05..10.0).contains(&value.abs());
+        let is_little = (0.05..100.0).contains(&value.abs());
         self.figure(value, u32::from(is_little), "kWh")
     }
 
