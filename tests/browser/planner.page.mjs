@@ -207,11 +207,16 @@ export class Planner {
 
   /** Types a choice about the year, in the group and the box of these names. */
   async typeYearChoice(group, key, text) {
-    const fold = this.host.getByTestId(group);
-    if ((await fold.getAttribute("open")) === null) await fold.locator("summary").click();
-    const box = this.host.getByTestId(`year-${key}`);
+    const box = await this.yearChoice(group, key);
     await box.fill(text);
     await box.blur();
+  }
+
+  /** The box of a choice about the year, its fold open. */
+  async yearChoice(group, key) {
+    const fold = this.host.getByTestId(group);
+    if ((await fold.getAttribute("open")) === null) await fold.locator("summary").click();
+    return this.host.getByTestId(`year-${key}`);
   }
 
   /** Why the year shown is an earlier one; nothing where it is that of the choices. */

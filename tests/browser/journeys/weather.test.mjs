@@ -220,6 +220,22 @@ test("starting over takes design, year, place and link back", async () => {
   await visit.end();
 });
 
+test("what is being typed stays while fields are solved", async () => {
+  const visit = await begin();
+  const planner = await hosted(visit, "address");
+  await planner.settled();
+  const box = await planner.yearChoice("year-use", "people");
+  await box.fill("5");
+  await planner.setAttribute("design", "v=1&side_wall_foam_mm=110&front_end_foam_mm=110&door_end_foam_mm=110");
+  await soon(async () => /^110\b/.test(await planner.reading()), "the design is there");
+  await planner.settled();
+  assert.equal(await box.inputValue(), "5");
+  await box.blur();
+  await soon(async () => /people=5/.test(await planner.link()), "and is taken");
+  await visit.wasQuiet();
+  await visit.end();
+});
+
 test("starting over takes back a link that could not be read", async () => {
   const visit = await begin();
   const planner = await hosted(visit, "address");

@@ -3,8 +3,9 @@
 use inchwise_core::choice_table::RangeProblem;
 use inchwise_core::year::{HeaterKind, YearError, YearField, YearProblem, YearSubject};
 
+use super::text_box::TextBox;
 use super::unit::{read, written};
-use crate::dom::{El, el, input_of, select_of};
+use crate::dom::{El, el, select_of};
 use crate::measure::{Notation, decimal};
 use crate::reactive::{keep_up, untracked};
 use crate::text::Language;
@@ -145,14 +146,13 @@ pub(super) fn faults(year: YearState, language: Language) -> El {
 /// The parts of a row that keep up.
 struct Parts {
     row: El,
-    input: El,
+    text: TextBox,
     fault: El,
 }
 
 impl Parts {
     fn show(&self, text: &str, fault: &str) {
-        self.input.property("value", &text.into());
-        self.input.set("aria-invalid", if fault.is_empty() { "false" } else { "true" });
+        self.text.say(text, !fault.is_empty());
         self.fault.say(fault);
         self.row.toggle("wrong", !fault.is_empty());
     }
@@ -162,17 +162,8 @@ impl Parts {
 fn box_row(key: &str, label: &str, hint: &El, take: impl Fn(&str) + 'static) -> Parts {
     let id = ["year-", key].concat();
     let [hint_id, fault_id] = ["-hint", "-fault"].map(|part| [&id, part].concat());
-    let input = el("input")
-        .attr("type", "text")
-        .attr("id", &id)
-        .attr("autocomplete", "off")
-        .attr("aria-describedby", &[&hint_id, " ", &fault_id].concat())
-        .test_id(&id)
-        .on("change", move |event| {
-            if let Some(input) = input_of(&event) {
-                take(&input.value());
-            }
-        });
+    let text = TextBox::new(&id, take);
+    let input = text.input.clone().attr("aria-describedby", &[&hint_id, " ", &fault_id].concat());
     let fault = el("p").class("fault").attr("id", &fault_id);
     let hint = hint.clone().class("hint").attr("id", &hint_id);
     let row = el("div").class("field").with(&[
@@ -181,7 +172,7 @@ fn box_row(key: &str, label: &str, hint: &El, take: impl Fn(&str) + 'static) -> 
         hint,
         fault.clone(),
     ]);
-    Parts { row, input, fault }
+    Parts { row, text, fault }
 }
 
 fn row(year: YearState, language: Language, field: YearField) -> El {

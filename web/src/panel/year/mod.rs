@@ -6,6 +6,7 @@ mod head;
 mod missed;
 mod place;
 mod place_unit;
+mod text_box;
 mod unit;
 mod working;
 

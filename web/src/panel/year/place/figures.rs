@@ -3,8 +3,9 @@
 use inchwise_core::climate::ClimateQuantity;
 
 use super::unit;
-use crate::dom::{El, el, input_of};
+use crate::dom::{El, el};
 use crate::panel::year::on_toggle;
+use crate::panel::year::text_box::TextBox;
 use crate::reactive::{Watched, keep_up, untracked};
 use crate::text::Language;
 use crate::year::{Figure, MONTHLY, WHOLE, YearState};
@@ -78,19 +79,13 @@ fn is_taken(quantity: ClimateQuantity) -> bool {
 fn figure_box(year: YearState, figure: Figure) -> El {
     let key = key(figure);
     let own = key.clone();
-    let input = el("input")
-        .attr("type", "text")
-        .attr("inputmode", "decimal")
-        .attr("autocomplete", "off")
-        .attr("id", &key)
-        .test_id(&key)
-        .on("change", move |event| {
-            let Some(input) = input_of(&event) else { return };
-            match untracked(|| unit(year, figure.quantity)).read(&input.value()) {
-                Some(value) => year.change_place(&own, figure, value),
-                None => year.keep_typed(&own, input.value()),
-            }
-        });
+    let text = TextBox::new(&key, move |typed| {
+        match untracked(|| unit(year, figure.quantity)).read(typed) {
+            Some(value) => year.change_place(&own, figure, value),
+            None => year.keep_typed(&own, typed.to_owned()),
+        }
+    });
+    let input = text.input.clone().attr("inputmode", "decimal");
     let shown = input.clone();
     keep_up(Box::new(move || {
         let typed = year.typed.with(|typed| {
@@ -101,10 +96,9 @@ fn figure_box(year: YearState, figure: Figure) -> El {
                 error.quantity == figure.quantity
                     && error.index.is_none_or(|index| index == figure.month)
             });
-        let text = typed
+        let now = typed
             .unwrap_or_else(|| unit(year, figure.quantity).written(figure.of(&year.figures())));
-        shown.property("value", &text.into());
-        shown.set("aria-invalid", if wrong { "true" } else { "false" });
+        text.say(&now, wrong);
         shown.flag("readonly", year.is_measured() && !is_taken(figure.quantity));
     }));
     input
