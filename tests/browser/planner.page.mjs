@@ -183,6 +183,11 @@ export class Planner {
     return Buffer.concat(parts).toString();
   }
 
+  /** What is listed as chosen, for paper. */
+  printedChoices() {
+    return this.host.locator(".summary dl").innerText();
+  }
+
   /** Goes back to the usual design and year. */
   startOver() {
     return this.host.getByTestId("start-over").click();

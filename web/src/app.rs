@@ -67,7 +67,7 @@ pub fn further_part(state: State, year: YearState) -> El {
             ]),
             rests.part(|| panel::damp(state, language)),
             rests.part(|| panel::year(year, language)),
-            rests.part(|| panel::summary(state, language)),
+            rests.part(|| panel::summary(year, language)),
             rests.part(|| panel::cautions(state, language)),
         ];
         parts.extend(address::link(year, language));

@@ -28,3 +28,22 @@ for (const format of ["A4", "Letter"]) {
     await visit.end();
   });
 }
+
+test("what is printed to build from names no fan where there is none, and the heater", async () => {
+  const visit = await Visit.begin(browser, site, { viewport: screens.desktop });
+  await visit.open();
+  const planner = await new Planner(visit.page).ready();
+  await planner.settled();
+  await visit.page.emulateMedia({ media: "print" });
+  const without = await planner.printedChoices();
+  assert.match(without, /Heater\s*electric/i);
+  assert.match(without, /Damper openings\s*0\b/);
+  assert.doesNotMatch(without, /Fan/);
+  await visit.page.emulateMedia({ media: "screen" });
+  await planner.setAttribute("design", "v=1&damper_count=3");
+  await planner.settled();
+  await visit.page.emulateMedia({ media: "print" });
+  const named = await planner.printedChoices();
+  assert.match(named, /Fan/);
+  await visit.end();
+});

@@ -67,7 +67,7 @@ const ROOM_USE: &[Field] = &[
     Field::UnventedPropane,
     Field::UnventedKerosene,
 ];
-const DAMPERS: &[Field] = &[
+pub(super) const DAMPERS: &[Field] = &[
     Field::DamperCount,
     Field::ExhaustCount,
     Field::DamperDiameter,
@@ -75,9 +75,9 @@ const DAMPERS: &[Field] = &[
     Field::DuctLength,
     Field::DamperRise,
 ];
-const SCREENS: &[Field] = &[Field::ScreenFreeArea, Field::ScreenClogged];
-const FAN: &[Field] = &[Field::FanFreeAirFlow, Field::FanShutOffPressure];
-const FAN_POINTS: &[Field] = &[
+pub(super) const SCREENS: &[Field] = &[Field::ScreenFreeArea, Field::ScreenClogged];
+pub(super) const FAN: &[Field] = &[Field::FanFreeAirFlow, Field::FanShutOffPressure];
+pub(super) const FAN_POINTS: &[Field] = &[
     Field::FanFirstFlow,
     Field::FanFirstPressure,
     Field::FanSecondFlow,
@@ -85,7 +85,7 @@ const FAN_POINTS: &[Field] = &[
     Field::FanThirdFlow,
     Field::FanThirdPressure,
 ];
-const RECOVERY: &[Field] = &[Field::HeatRecovery, Field::RecoveryFrostLimit];
+pub(super) const RECOVERY: &[Field] = &[Field::HeatRecovery, Field::RecoveryFrostLimit];
 const MEASURED: &[Field] = &[
     Field::MeasuredLength,
     Field::MeasuredWidth,

@@ -1,11 +1,15 @@
 //! Every choice in a list: only for paper, so that a print can be built from.
 
-use inchwise_core::design::Field;
+use inchwise_core::design::{Design, FanGiven, Field};
+use inchwise_core::year::{YearChoices, YearField};
 
+use super::fold::{DAMPERS, FAN, FAN_POINTS, RECOVERY, SCREENS};
+use super::year::written;
 use crate::dom::{El, el};
 use crate::measure::Notation;
 use crate::state::State;
 use crate::text::Language;
+use crate::year::{YearState, day};
 
 /// A label and its value.
 type Line = (&'static str, String);
@@ -25,21 +29,69 @@ fn lines(state: State, language: Language) -> Vec<Line> {
         (folds.personnel_door, language.personnel_door(design.personnel_door)),
         (folds.window_wall, language.wall(design.window_wall)),
         (language.damp().room_use, language.room_use(design.room_use)),
+    ];
+    let of_dampers = [
         (folds.weather_cover, language.weather_cover(design.weather_cover)),
         (folds.damper_screen, language.damper_screen(design.damper_screen)),
         (folds.fan_given, language.fan_given(design.fan_given)),
     ];
-    let numbers = Field::ALL.iter().filter_map(|&field| {
+    let of_dampers = of_dampers.into_iter().filter(|_| has_dampers(design));
+    let numbers = Field::ALL.iter().filter(|&&field| matters(design, field));
+    let numbers = numbers.filter_map(|&field| {
         design.get(field).map(|si| (language.field(field), notation.field(field, si)))
     });
-    options.into_iter().map(|(label, value)| (label, value.to_owned())).chain(numbers).collect()
+    let options = options.into_iter().chain(of_dampers);
+    options.map(|(label, value)| (label, value.to_owned())).chain(numbers).collect()
+}
+
+fn has_dampers(design: &Design) -> bool {
+    design.damper_count > 0.0
+}
+
+/// Whether a field says something about this design: nobody is to build from a fan that is not there.
+fn matters(design: &Design, field: Field) -> bool {
+    if !has_dampers(design) {
+        let of_dampers = [DAMPERS, SCREENS, FAN, FAN_POINTS, RECOVERY];
+        let is_of_dampers = of_dampers.into_iter().any(|fields| fields.contains(&field));
+        return field == Field::DamperCount || !is_of_dampers;
+    }
+    match design.fan_given {
+        FanGiven::Label => !FAN_POINTS.contains(&field),
+        FanGiven::Curve => !FAN.contains(&field),
+    }
+}
+
+/// What is chosen about the year.
+fn lines_of_year(year: YearState, language: Language) -> Vec<Line> {
+    let notation = Notation { units: year.state.units.get(), language };
+    let words = language.year_choices();
+    year.choices.with(|choices| {
+        let heater = (words.what_heats, language.heater(choices.heater).to_owned());
+        let numbers = YearField::ALL.iter().filter(|&&field| matters_in_year(choices, field));
+        let numbers = numbers.filter_map(|&field| {
+            let si = choices.get(field)?;
+            Some((language.year_field(field), written(field, si, notation)))
+        });
+        let dated = choices.prices_of.map(|date| (words.prices_of, day(date)));
+        [heater].into_iter().chain(numbers).chain(dated).collect()
+    })
+}
+
+/// As [`matters`], of the fan that cools and dries in the year.
+fn matters_in_year(choices: &YearChoices, field: YearField) -> bool {
+    use YearField::{FanAbove, FanFlow, FanOver, FanPower};
+    let of_fan = [FanFlow, FanPower, FanAbove, FanOver];
+    choices.fan_flow.value() > 0.0 || !of_fan.contains(&field)
 }
 
 /// The list.
-pub fn summary(state: State, language: Language) -> El {
+pub fn summary(year: YearState, language: Language) -> El {
     let list = el("dl").rows_with(["div", "dt", "dd"], move || {
-        let lines = lines(state, language).into_iter();
-        lines.map(|(label, value)| [label.to_owned(), value]).collect()
+        let lines = lines(year.state, language).into_iter();
+        lines
+            .chain(lines_of_year(year, language))
+            .map(|(label, value)| [label.to_owned(), value])
+            .collect()
     });
     el("section").class("summary").with(&[el("h3").text(language.folds().chosen), list])
 }

@@ -19,6 +19,7 @@ use crate::text::Language;
 use crate::year::YearState;
 
 pub use head::yearly;
+pub(super) use unit::written;
 
 /// The whole panel.
 pub fn year(year: YearState, language: Language) -> El {

@@ -81,7 +81,7 @@ fn to_si(field: YearField, value: f64, units: UnitSystem) -> f64 {
 }
 
 /// A choice as it stands in its box.
-pub(super) fn written(field: YearField, si: f64, notation: Notation) -> String {
+pub(in crate::panel) fn written(field: YearField, si: f64, notation: Notation) -> String {
     let places = match field.range().quantity {
         YearQuantity::PerUnit => 3,
         YearQuantity::Temperature | YearQuantity::TemperatureDifference => 1,
