@@ -273,17 +273,35 @@ impl El {
 
     /// Puts these children in place of the present ones.
     pub fn refill(&self, children: &[Self]) {
-        let nodes = js_sys::Array::new();
-        for child in children {
-            nodes.push(&child.0);
-        }
-        let root = self.0.get_root_node().dyn_into::<ShadowRoot>().ok();
-        let held = root.and_then(|root| root.active_element());
-        self.0.replace_children_with_node(&nodes);
+        let held = self.held();
+        self.0.replace_children_with_node(&nodes(children));
         // A child that changed its place lost the keyboard on the way.
         if let Some(held) = held.filter(|held| self.0.contains(Some(held))) {
             let _ = held.unchecked_ref::<HtmlElement>().focus();
         }
+    }
+
+    /// Puts these children, most of them present, in this order. Whatever is moved loses the
+    /// keyboard and may not get it back where it is now: the one that holds it stays, and the
+    /// others are put around it.
+    pub fn put_in_order(&self, children: &[Self]) {
+        let held = self.held();
+        let stays =
+            held.and_then(|held| children.iter().position(|child| child.0.contains(Some(&held))));
+        let Some(stays) = stays else { return self.refill(children) };
+        let (before, after) = (nodes(&children[..stays]), nodes(&children[stays + 1..]));
+        let stays = &children[stays].0;
+        while let Some(other) = stays.previous_element_sibling().or(stays.next_element_sibling()) {
+            other.remove();
+        }
+        let _ = stays.before_with_node(&before);
+        let _ = stays.after_with_node(&after);
+    }
+
+    /// What holds the keyboard in the planner this stands in.
+    fn held(&self) -> Option<Element> {
+        let root = self.0.get_root_node().dyn_into::<ShadowRoot>().ok();
+        root.and_then(|root| root.active_element())
     }
 
     /// Listens to an event.
@@ -303,6 +321,10 @@ impl El {
         }));
         self
     }
+}
+
+fn nodes(children: &[El]) -> js_sys::Array {
+    children.iter().map(|child| &child.0).collect()
 }
 
 /// Something to be done once nothing has happened for a while; each new wish takes the place of

@@ -65,7 +65,7 @@ pub fn losses(state: State, language: Language) -> El {
         }
         if !rows.iter().map(|row| row.element).eq(before) {
             let whole: Vec<El> = rows.iter().map(|row| row.whole.clone()).collect();
-            table.refill(&whole);
+            table.put_in_order(&whole);
         }
     }));
     let left_out = el("ul").class("not-counted").rows_with(["li", "span", "span"], move || {

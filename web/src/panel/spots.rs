@@ -209,7 +209,7 @@ fn list(state: State, language: Language) -> El {
         }
         if !rows.iter().map(name_of).eq(before) {
             let whole: Vec<El> = rows.iter().map(|row| row.whole.clone()).collect();
-            table.refill(&whole);
+            table.put_in_order(&whole);
         }
         count.update_untracked(|count| *count = rows.len());
     }));
