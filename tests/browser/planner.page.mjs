@@ -1,4 +1,6 @@
 // The planner as a visitor meets it. Every selector lives here: journeys speak of what people do.
+import assert from "node:assert/strict";
+
 export class Planner {
   /** The `index`-th planner on the page. */
   constructor(page, index = 0) {
@@ -248,10 +250,16 @@ export class Planner {
 
   /** Opens every folded section, also those that only appear once others are open. */
   async unfold() {
-    const folded = this.host.locator("details:not([open]) > summary:visible, [aria-expanded='false']:visible");
-    for (let left = 200; (await folded.count()) > 0 && left > 0; left--) {
-      await folded.first().click();
-    }
+    const left = await this.host.evaluate(async (host) => {
+      const selector = "details:not([open]) > summary, [aria-expanded='false']";
+      const folded = () => [...host.shadowRoot.querySelectorAll(selector)].filter((one) => one.checkVisibility());
+      for (let round = 0; round < 20 && folded().length > 0; round++) {
+        for (const one of folded()) one.click();
+        await new Promise((done) => setTimeout(done, 50));
+      }
+      return folded().map((one) => one.textContent);
+    });
+    assert.deepEqual(left, [], "something stays folded");
   }
 
   /** Moves the side walls' foam by steps of the arrow keys, as a keyboard user does. */

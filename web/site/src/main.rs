@@ -13,6 +13,7 @@ mod program;
 mod project;
 mod same_bits;
 mod serve;
+mod squeeze;
 mod tally;
 mod weight;
 

@@ -25,15 +25,3 @@ pub(crate) fn of(name: &str) -> Kind {
     };
     Kind { media_type, compresses }
 }
-
-/// Brotli at its highest setting, as a host would prepare it once per release.
-pub(crate) fn squeeze(bytes: &[u8]) -> Vec<u8> {
-    let parameters = brotli::enc::BrotliEncoderParams { quality: 11, ..Default::default() };
-    let mut squeezed = Vec::new();
-    let mut reader = bytes;
-    match brotli::BrotliCompress(&mut reader, &mut squeezed, &parameters) {
-        Ok(_) => squeezed,
-        // Writing to memory does not fail; unsqueezed bytes are the honest answer if it ever did.
-        Err(_) => bytes.to_vec(),
-    }
-}

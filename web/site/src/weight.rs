@@ -4,7 +4,7 @@ use std::{fs, path::Path};
 
 use anyhow::{Context, Result, bail};
 
-use crate::{bundle, mime, project};
+use crate::{bundle, mime, project, squeeze};
 
 /// What the first load of the element should weigh at most, in bytes after brotli.
 const BAR: usize = 120_000;
@@ -76,7 +76,7 @@ fn rows(dist: &Path, names: &[&String]) -> Result<usize> {
         let bytes =
             fs::read(dist.join(name)).with_context(|| format!("dist/{name} cannot be read."))?;
         let squeezed =
-            if mime::of(name).compresses { mime::squeeze(&bytes).len() } else { bytes.len() };
+            if mime::of(name).compresses { squeeze::squeeze(&bytes).len() } else { bytes.len() };
         println!("{name:<44} {:>10} {:>10}", kilobytes(bytes.len()), kilobytes(squeezed));
         total += squeezed;
     }

@@ -1,15 +1,11 @@
 //! All of dist in memory, squeezed and tagged once. A name that is not on the shelf cannot be
 //! reached, so no request can leave the folder.
 
-use std::{
-    collections::HashMap,
-    fs,
-    hash::{DefaultHasher, Hasher},
-};
+use std::{collections::HashMap, fs};
 
 use anyhow::{Context, Result};
 
-use crate::{bundle, mime, project};
+use crate::{bundle, mime, project, squeeze};
 
 /// One file, ready to send.
 pub(crate) struct Item {
@@ -46,12 +42,10 @@ impl Shelf {
 
     fn put(&mut self, name: String, bytes: Vec<u8>) {
         let kind = mime::of(&name);
-        let mut hasher = DefaultHasher::new();
-        hasher.write(&bytes);
         let item = Item {
             media_type: kind.media_type,
-            brotli: kind.compresses.then(|| mime::squeeze(&bytes)),
-            tag: format!("{:016x}", hasher.finish()),
+            brotli: kind.compresses.then(|| squeeze::squeeze(&bytes)),
+            tag: format!("{:016x}", squeeze::tag(&bytes)),
             versioned: bundle::is_versioned(&name),
             bytes,
         };
