@@ -253,8 +253,13 @@ export class Planner {
     const left = await this.host.evaluate(async (host) => {
       const selector = "details:not([open]) > summary, [aria-expanded='false']";
       const folded = () => [...host.shadowRoot.querySelectorAll(selector)].filter((one) => one.checkVisibility());
-      for (let round = 0; round < 20 && folded().length > 0; round++) {
-        for (const one of folded()) one.click();
+      // Parts out of sight say only after a rest that they are open: none is asked twice.
+      const asked = new Set();
+      for (let round = 0; round < 100 && folded().length > 0; round++) {
+        for (const one of folded().filter((one) => !asked.has(one))) {
+          asked.add(one);
+          one.click();
+        }
         await new Promise((done) => setTimeout(done, 50));
       }
       return folded().map((one) => one.textContent);
