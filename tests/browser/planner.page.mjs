@@ -248,19 +248,31 @@ export class Planner {
     return this.host.evaluate((host) => Boolean(host.shadowRoot?.querySelector("div *")));
   }
 
-  /** Opens every folded section, also those that only appear once others are open. */
+  /** Opens every folded section as a visitor does, also those that only appear once others are open. */
   async unfold() {
+    const folded = this.host.locator("details:not([open]) > summary:visible, [aria-expanded='false']:visible");
+    for (let left = 200; (await folded.count()) > 0 && left > 0; left--) {
+      await folded.first().click();
+    }
+  }
+
+  /** The same by script, where only what is then seen matters. */
+  async unfoldByScript() {
     const left = await this.host.evaluate(async (host) => {
       const selector = "details:not([open]) > summary, [aria-expanded='false']";
       const folded = () => [...host.shadowRoot.querySelectorAll(selector)].filter((one) => one.checkVisibility());
-      // Parts out of sight say only after a rest that they are open: none is asked twice.
-      const asked = new Set();
+      const pause = (time) => new Promise((done) => setTimeout(done, time));
+      // Parts out of sight say only after a rest that they are open: none is asked again before.
+      const asked = new Map();
+      const asks = (one) => performance.now() - (asked.get(one) ?? -Infinity) > 1500;
       for (let round = 0; round < 100 && folded().length > 0; round++) {
-        for (const one of folded().filter((one) => !asked.has(one))) {
-          asked.add(one);
+        for (const one of folded().filter(asks)) {
+          asked.set(one, performance.now());
           one.click();
+          // What opens says so by an event of its own.
+          await pause(0);
         }
-        await new Promise((done) => setTimeout(done, 50));
+        await pause(50);
       }
       return folded().map((one) => one.textContent);
     });

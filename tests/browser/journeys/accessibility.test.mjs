@@ -37,7 +37,7 @@ for (const [screen, viewport] of Object.entries(screens)) {
       const planner = await new Planner(visit.page).ready();
       assert.deepEqual(await faults(visit.page, only), []);
       await planner.setAttribute("design", "v=1&damper_count=3");
-      await planner.unfold();
+      await planner.unfoldByScript();
       await planner.damp.getByTestId("fan-table").waitFor();
       assert.deepEqual(await faults(visit.page, only), []);
       await visit.end();

@@ -28,7 +28,7 @@ for (const width of [320, 390, 820, 1440]) {
     const visit = await Visit.begin(browser, site, { viewport: { width, height: 800 } });
     await visit.open();
     const planner = await new Planner(visit.page).ready();
-    await planner.unfold();
+    await planner.unfoldByScript();
     const page = await visit.page.evaluate(() => document.documentElement.scrollWidth);
     assert.equal(page, width);
     await visit.end();

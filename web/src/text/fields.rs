@@ -34,7 +34,7 @@ const fn english(field: Field) -> &'static str {
         Field::FloorFoamOver => "Foam board over the floor",
         Field::FloorDeck => "Deck over the foam board",
         Field::FloorLevelling => "Seal or levelling coat",
-        Field::FoamConductivity => "Foam conductivity, aged",
+        Field::FoamConductivity => "Aged foam conductivity",
         Field::LiningThickness => "Lining thickness",
         Field::CastingCover => "Foam over the castings",
         Field::BracketPad => "Plastic pad under the brackets",
