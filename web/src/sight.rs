@@ -7,7 +7,7 @@ use inchwise_aside::{begins_pictures, pack_design, place_number, unpack_pictures
 use inchwise_core::conduction::FactorSpot;
 use inchwise_core::design::CheckedDesign;
 use inchwise_core::detail::{Detail, Picture, drawn_detail};
-use inchwise_core::envelope::Place;
+use inchwise_core::envelope::{End, Place};
 use inchwise_core::evaluate::Evaluation;
 use inchwise_core::moisture::{ColdSpots, SpotPlace, UnknownReason};
 use inchwise_core::units::TemperatureFactor;
@@ -46,6 +46,8 @@ pub struct Sight {
     pub is_open: Watched<bool>,
     /// The place that was chosen; the coldest where none was.
     pub chosen: Watched<Option<Place>>,
+    /// The coldest when all fields were solved last.
+    coldest: Watched<Option<Place>>,
     /// Which of a body's cuts.
     pub cut: Watched<usize>,
     /// What was seen last.
@@ -61,6 +63,7 @@ impl Default for Sight {
         Self {
             is_open: Watched::new(false),
             chosen: Watched::new(None),
+            coldest: Watched::new(Some(Place::BottomCasting(End::Front))),
             cut: Watched::new(0),
             seen: Watched::new(None),
             last: Watched::new(Vec::new()),
@@ -125,7 +128,9 @@ pub fn pictured(state: State, spot: SpotPlace) -> Option<Place> {
 }
 
 impl Sight {
-    /// The place that is looked at: the chosen one if the design has it, else the coldest.
+    /// The place that is looked at: the chosen one if the design has it, else the coldest. Which
+    /// that is wanders while fields are being solved: until all are, it is the one of before, and
+    /// in the beginning the one that mostly comes out.
     pub fn place(self, state: State) -> Option<Place> {
         let chosen = self.chosen.get();
         let stands = |place: &Place| {
@@ -133,7 +138,14 @@ impl Sight {
         };
         let coldest = || {
             let spots = Spots::of(state);
-            spots.list.spots.iter().find_map(|spot| pictured(state, spot.place))
+            if spots.list.is_waiting() || !spots.stale.is_empty() {
+                if let Some(before) = self.coldest.get_untracked().filter(stands) {
+                    return Some(before);
+                }
+            }
+            let found = spots.list.spots.iter().find_map(|spot| pictured(state, spot.place));
+            self.coldest.update_untracked(|coldest| *coldest = found);
+            found
         };
         chosen.filter(stands).or_else(coldest)
     }
