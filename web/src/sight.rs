@@ -138,10 +138,9 @@ impl Sight {
         };
         let coldest = || {
             let spots = Spots::of(state);
-            if spots.list.is_waiting() || !spots.stale.is_empty() {
-                if let Some(before) = self.coldest.get_untracked().filter(stands) {
-                    return Some(before);
-                }
+            let is_solved = !spots.list.is_waiting() && spots.stale.is_empty();
+            if !is_solved && let Some(before) = self.coldest.get_untracked().filter(stands) {
+                return Some(before);
             }
             let found = spots.list.spots.iter().find_map(|spot| pictured(state, spot.place));
             self.coldest.update_untracked(|coldest| *coldest = found);
