@@ -1,6 +1,11 @@
 // The planner as a visitor meets it. Every selector lives here: journeys speak of what people do.
 import assert from "node:assert/strict";
 
+const LISTS = {
+  spots: { rows: ".spots-table tbody tr", behind: "further-row", control: "button" },
+  losses: { rows: ".losses tbody tr", behind: "small", control: "summary" },
+};
+
 export class Planner {
   /** The `index`-th planner on the page. */
   constructor(page, index = 0) {
@@ -246,6 +251,29 @@ export class Planner {
   /** Whether the live planner stands in the element. */
   isLive() {
     return this.host.evaluate((host) => Boolean(host.shadowRoot?.querySelector("div *")));
+  }
+
+  /** The rows of the cold spots or of the losses: which stand behind, and which the keyboard reaches. */
+  rowsOf(list) {
+    const { rows, behind, control } = LISTS[list];
+    const look = (host, [rows, behind, control]) =>
+      [...host.shadowRoot.querySelectorAll(rows)].map((row) => ({
+        name: row.querySelector("th").firstElementChild.textContent,
+        behind: row.classList.contains(behind),
+        takesKeyboard: Boolean(row.querySelector(control)),
+      }));
+    return this.host.evaluate(look, [rows, behind, control]);
+  }
+
+  /** Gives the keyboard to a row of such a list. */
+  standInRow(list, name) {
+    const { rows, control } = LISTS[list];
+    return this.host.locator(rows).locator(control, { hasText: new RegExp(`^${name}`) }).focus();
+  }
+
+  /** The words of whatever holds the keyboard. */
+  heldWords() {
+    return this.host.evaluate((host) => host.shadowRoot.activeElement?.textContent ?? "nothing");
   }
 
   /** Opens every folded section as a visitor does, also those that only appear once others are open. */
