@@ -265,6 +265,11 @@ export class Planner {
     return this.host.evaluate(look, [rows, behind, control]);
   }
 
+  /** How many rows of such a list are to be seen. */
+  visibleRows(list) {
+    return this.host.locator(LISTS[list].rows).filter({ visible: true }).count();
+  }
+
   /** Gives the keyboard to a row of such a list. */
   standInRow(list, name) {
     const { rows, control } = LISTS[list];

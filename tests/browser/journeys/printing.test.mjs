@@ -47,3 +47,16 @@ test("what is printed to build from names no fan where there is none, and the he
   assert.match(named, /Fan/);
   await visit.end();
 });
+
+test("every cold spot is on the paper, also those a screen shows on demand", async () => {
+  const visit = await Visit.begin(browser, site, { viewport: screens.desktop });
+  await visit.open();
+  const planner = await new Planner(visit.page).ready();
+  await planner.settled();
+  const rows = await planner.rowsOf("spots");
+  assert.ok(rows.length > 15, `${rows.length} spots`);
+  assert.ok((await planner.visibleRows("spots")) < rows.length, "a screen shows all of them at once");
+  await visit.page.emulateMedia({ media: "print" });
+  assert.equal(await planner.visibleRows("spots"), rows.length);
+  await visit.end();
+});
