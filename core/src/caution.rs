@@ -3,6 +3,8 @@
 use crate::design::{
     CheckedDesign, Design, EndWallTreatment, LiningMaterial, PersonnelDoor, RoomUse,
 };
+use crate::envelope::foam_material;
+use crate::humidity::controls_vapour;
 use crate::room::Room;
 use crate::units::Length;
 
@@ -88,7 +90,7 @@ pub enum Caution {
     SealedHeaters,
     /// Bonding, residual-current protection, licensed work.
     Electrical,
-    /// Foam thinner than what vapour control is usually reckoned with.
+    /// Foam thinner than holds vapour back by itself.
     ThinFoamForVapour,
     /// Bare castings will drip and frost.
     BareCastings,
@@ -143,11 +145,6 @@ impl Caution {
 /// Common practice, no source: 1½ in; the foam maker's own figure governs.
 pub const DEEPEST_LIFT: Length = Length::inches(1.5);
 
-/// The least depth at which closed-cell foam is usually reckoned to control vapour by itself.
-///
-/// CAN/ULC-S705.1 tests water vapour permeance at 50 mm (≤ 60 ng/(Pa·s·m²)).
-pub const VAPOUR_CONTROL_DEPTH: Length = Length::mm(50.0);
-
 /// Least gypsum board taken by the model codes as a thermal barrier over foam plastic, ½ in
 /// (International Building Code 2603.4).
 pub const BARRIER_GYPSUM: Length = Length::inches(0.5);
@@ -164,6 +161,7 @@ pub fn cautions(checked: &CheckedDesign, room: &Room) -> Vec<Caution> {
         && design.measured_height.is_some();
     let foams =
         [design.side_wall_foam, design.front_end_foam, design.door_end_foam, design.ceiling_foam];
+    let least_foam = foam_material(design).least_depth_for_vapour_control();
     let corners = [&room.front_corner, &room.door_corner];
     let left_bare = design.end_wall_treatment == EndWallTreatment::LeaveBare;
     let conditional = [
@@ -185,7 +183,7 @@ pub fn cautions(checked: &CheckedDesign, room: &Room) -> Vec<Caution> {
                 && (design.personnel_door != PersonnelDoor::None || design.window_count > 0.0),
             Caution::BareOpeningFrames,
         ),
-        (foams.iter().any(|&foam| foam < VAPOUR_CONTROL_DEPTH), Caution::ThinFoamForVapour),
+        (foams.iter().any(|&foam| !controls_vapour(foam, least_foam)), Caution::ThinFoamForVapour),
         (lining_may_not_be_a_barrier(design), Caution::ThermalBarrier),
         (foams.iter().any(|&foam| foam > DEEPEST_LIFT), Caution::FoamInLifts),
         (!measured, Caution::NominalSizes),

@@ -34,10 +34,10 @@ pub enum RangeProblem {
     NotWhole,
 }
 
-/// The quantities of a table, one of which counts whole things.
-pub trait Quantities: PartialEq {
-    /// A whole number.
-    const COUNT: Self;
+/// The quantities of a table.
+pub trait Quantities {
+    /// Whether it counts whole things.
+    fn is_count(&self) -> bool;
 }
 
 impl<Q: Quantities> Range<Q> {
@@ -47,7 +47,7 @@ impl<Q: Quantities> Range<Q> {
             Some(RangeProblem::NotFinite)
         } else if !(self.minimum <= given && given <= self.maximum) {
             Some(RangeProblem::OutOfRange { minimum: self.minimum, maximum: self.maximum })
-        } else if self.quantity == Q::COUNT && given.fract() != 0.0 {
+        } else if self.quantity.is_count() && given.fract() != 0.0 {
             Some(RangeProblem::NotWhole)
         } else {
             None
@@ -65,9 +65,10 @@ pub(crate) trait Number<Q>: Copy {
     fn from_number(number: f64) -> Self;
 }
 
-/// Which type holds which quantity of a table. Temperatures count in °C, and `f64` is a count.
+/// Which type holds which quantity of a table, and which a bare number does: one that counts whole things, or
+/// not.
 macro_rules! numbers {
-    ($Quantity:ident { $($Type:ident => $variant:ident),+ $(,)? }) => {
+    ($Quantity:ident { $($Type:ident => $variant:ident),+ $(,)? } f64 => $bare:ident, whole $whole:literal) => {
         $(impl $crate::choice_table::Number<$Quantity> for $Type {
             const QUANTITY: $Quantity = $Quantity::$variant;
             fn to_number(self) -> f64 {
@@ -79,21 +80,13 @@ macro_rules! numbers {
         })+
 
         impl $crate::choice_table::Quantities for $Quantity {
-            const COUNT: Self = $Quantity::Count;
-        }
-
-        impl $crate::choice_table::Number<$Quantity> for $crate::units::Temperature {
-            const QUANTITY: $Quantity = $Quantity::Temperature;
-            fn to_number(self) -> f64 {
-                self.as_celsius()
-            }
-            fn from_number(number: f64) -> Self {
-                Self::celsius(number)
+            fn is_count(&self) -> bool {
+                $whole && *self == Self::$bare
             }
         }
 
         impl $crate::choice_table::Number<$Quantity> for f64 {
-            const QUANTITY: $Quantity = $Quantity::Count;
+            const QUANTITY: $Quantity = $Quantity::$bare;
             fn to_number(self) -> f64 {
                 self
             }
@@ -104,6 +97,22 @@ macro_rules! numbers {
     };
 }
 pub(crate) use numbers;
+
+/// Lets a table hold temperatures, which count in °C.
+macro_rules! temperatures {
+    ($Quantity:ident) => {
+        impl $crate::choice_table::Number<$Quantity> for $crate::units::Temperature {
+            const QUANTITY: $Quantity = $Quantity::Temperature;
+            fn to_number(self) -> f64 {
+                self.as_celsius()
+            }
+            fn from_number(number: f64) -> Self {
+                Self::celsius(number)
+            }
+        }
+    };
+}
+pub(crate) use temperatures;
 
 /// Makes of a table the struct of all choices with its default, and the enum that names the numeric
 /// ones. `options` are choices that are no numbers, `chosen` those with a default, and `asked` those

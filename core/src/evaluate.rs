@@ -3,13 +3,58 @@
 use std::sync::OnceLock;
 
 use crate::caution::{Caution, cautions};
-use crate::damp::Damp;
 use crate::design::{CheckedDesign, EndWallTreatment};
 use crate::detail::{DetailMemory, Effort, PlacedDetail, details};
 use crate::envelope::Envelope;
+use crate::heat_load::HeatLoad;
 use crate::heat_loss::HeatLoss;
-use crate::moisture::{ColdSpots, MoistureError};
+use crate::humidity::{BuildUpWater, ColdSpots, Humidity, build_up_water};
+use crate::moisture::MoistureError;
 use crate::room::{Room, rooms_by_treatment};
+use crate::room_network::{RoomNetwork, RoomNetworkError};
+
+/// Why air and heat of a design were not reckoned. A checked design has no reason.
+#[derive(Clone, Debug, PartialEq)]
+pub enum NotReckoned {
+    /// A state of air that a formula does not reach.
+    Air(MoistureError),
+    /// A network of heat that cannot be.
+    Network(RoomNetworkError),
+}
+
+impl core::fmt::Display for NotReckoned {
+    fn fmt(&self, f: &mut core::fmt::Formatter<'_>) -> core::fmt::Result {
+        match self {
+            Self::Air(error) => write!(f, "{error:?}"),
+            Self::Network(error) => error.fmt(f),
+        }
+    }
+}
+
+impl std::error::Error for NotReckoned {}
+
+impl From<MoistureError> for NotReckoned {
+    fn from(error: MoistureError) -> Self {
+        Self::Air(error)
+    }
+}
+
+impl From<RoomNetworkError> for NotReckoned {
+    fn from(error: RoomNetworkError) -> Self {
+        Self::Network(error)
+    }
+}
+
+/// Air, water and heat of a room: what follows once its coefficients and cold places are known.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Balance {
+    /// How humid the use makes it, with which air, and what that brings to its places.
+    pub humidity: Humidity,
+    /// Five resistances and one heat capacity.
+    pub network: RoomNetwork,
+    /// The heat that it needs at the design temperatures.
+    pub load: HeatLoad,
+}
 
 /// All that follows from a design.
 #[derive(Clone, Debug)]
@@ -24,28 +69,59 @@ pub struct Evaluation {
     pub envelope: Envelope,
     /// The cold details, each with its field.
     pub details: Vec<PlacedDetail>,
-    /// Heat loss and design load.
+    /// Heat-transfer coefficients by element.
     pub heat_loss: HeatLoss,
     /// Every place with the humidity it stands, coldest first.
     pub cold_spots: ColdSpots,
+    /// Air, water and heat of the room; an error names what a formula does not reach, and a checked
+    /// design has none.
+    pub balance: Result<Balance, NotReckoned>,
     /// Warnings.
     pub cautions: Vec<Caution>,
-    /// Damp and air, once asked for.
-    damp: OnceLock<Result<Damp, MoistureError>>,
+    /// Water inside the build-ups, once asked for.
+    build_ups: OnceLock<Result<Vec<BuildUpWater>, MoistureError>>,
 }
 
 impl Evaluation {
-    /// Damp and air: what the use gives off, what carries it out and where the rest lands. It is
-    /// reckoned when it is first asked for, so that whoever shows none of it carries none of it.
+    /// Water inside the build-ups through the year, reckoned when it is first asked for: it takes longer
+    /// than all else.
     ///
     /// # Errors
-    /// Names the state that a formula does not reach; a checked design has none.
-    pub fn damp(&self) -> Result<&Damp, MoistureError> {
-        self.damp
-            .get_or_init(|| Damp::of(&self.checked, &self.room, &self.envelope, &self.cold_spots))
-            .as_ref()
-            .map_err(Clone::clone)
+    /// As [`Evaluation::balance`].
+    pub fn build_ups(&self) -> Result<&[BuildUpWater], NotReckoned> {
+        let balance = self.balance.as_ref().map_err(Clone::clone)?;
+        let reckon = || build_up_water(&self.checked, &self.envelope, &balance.humidity.months);
+        match self.build_ups.get_or_init(reckon) {
+            Ok(build_ups) => Ok(build_ups),
+            Err(error) => Err(NotReckoned::Air(error.clone())),
+        }
     }
+
+    /// The same with places and losses that wait taken over from an earlier evaluation, and air, water
+    /// and heat reckoned from them: a room without gaps, of which [`HeatLoss::is_waiting`] still tells
+    /// that it will move.
+    #[must_use]
+    pub fn with_waiting_from(&self, earlier: &Self) -> Self {
+        let heat_loss = self.heat_loss.with_waiting_from(&earlier.heat_loss);
+        let cold_spots = self.cold_spots.with_waiting_from(&earlier.cold_spots);
+        let balance = balance(&self.checked, &self.room, &self.envelope, &heat_loss, &cold_spots);
+        Self { heat_loss, cold_spots, balance, build_ups: OnceLock::new(), ..self.clone() }
+    }
+}
+
+/// Coefficients, then humidity and the flow that the use needs, then the load.
+fn balance(
+    checked: &CheckedDesign,
+    room: &Room,
+    envelope: &Envelope,
+    heat_loss: &HeatLoss,
+    cold_spots: &ColdSpots,
+) -> Result<Balance, NotReckoned> {
+    let design = checked.design();
+    let humidity = Humidity::of(checked, room, envelope, cold_spots)?;
+    let network = RoomNetwork::of(design, room, envelope, heat_loss)?;
+    let load = HeatLoad::of(design, heat_loss, &humidity, &network);
+    Ok(Balance { humidity, network, load })
 }
 
 /// Evaluates a design, every detail solved. Fields that `memory` holds are not solved again.
@@ -65,6 +141,7 @@ pub fn evaluate_with(
     let details = details(checked, &envelope, memory, effort);
     let heat_loss = HeatLoss::of(checked.design(), &room, &envelope, &details);
     let cold_spots = ColdSpots::of(checked.design(), &envelope, &details);
+    let balance = balance(checked, &room, &envelope, &heat_loss, &cold_spots);
     let cautions = cautions(checked, &room);
     Evaluation {
         checked: checked.clone(),
@@ -74,8 +151,9 @@ pub fn evaluate_with(
         details,
         heat_loss,
         cold_spots,
+        balance,
         cautions,
-        damp: OnceLock::new(),
+        build_ups: OnceLock::new(),
     }
 }
 
@@ -92,10 +170,10 @@ mod tests {
             |memory: &mut DetailMemory, effort| evaluate_with(&checked, memory, effort).heat_loss;
         let solved = with(&mut DetailMemory::default(), Effort::Sections);
         let bare = with(&mut DetailMemory::that_learns(), Effort::Sections);
-        assert!(bare.design_load < solved.design_load, "sections lose heat");
+        assert!(bare.transmission < solved.transmission, "sections lose heat");
         let filled = bare.with_waiting_from(&solved);
-        let off = (filled.design_load - solved.design_load).value().abs();
-        assert!(off < 1e-9, "same design, same load: off by {off} W");
+        let off = (filled.transmission - solved.transmission).value().abs();
+        assert!(off < 1e-9, "same design, same loss: off by {off} W/K");
         assert_eq!(filled.losses.len(), solved.losses.len());
         let shares: f64 = filled.losses.iter().map(|loss| loss.share).sum();
         assert!((shares - 1.0).abs() < 1e-12, "shares of the whole: {shares}");

@@ -1,19 +1,33 @@
-//! Heat-transfer coefficients by element and the design heating load.
+//! Heat-transfer coefficients by element, fan off.
 
 use crate::design::{Design, Surface};
 use crate::detail::{Outcome, PlacedDetail};
 use crate::envelope::{Amount, Envelope, Place};
+use crate::psychro::STANDARD_PRESSURE;
 use crate::room::Room;
 use crate::units::{
-    Density, HeatTransferCoefficient, Power, SpecificHeatCapacity, TemperatureDifference,
+    Density, HeatTransferCoefficient, MassFlow, Power, SpecificHeatCapacity, TemperatureDifference,
 };
 
 /// Air density at about 20 °C and sea level, 1.2 kg/m³: with [`AIR_HEAT_CAPACITY`] it makes the
 /// 0.335 Wh/(m³·K) of EN 12831-1.
 pub const AIR_DENSITY: Density = Density::new(1.2);
 
-/// Specific heat capacity of air, 1005 J/(kg·K).
-pub const AIR_HEAT_CAPACITY: SpecificHeatCapacity = SpecificHeatCapacity::new(1005.0);
+/// Specific heat capacity of dry air, 1006 J/(kg·K) (ASHRAE Fundamentals 2017, chapter 1, equation 30); its vapour
+/// adds a hundredth at most where air is heated.
+pub const AIR_HEAT_CAPACITY: SpecificHeatCapacity = SpecificHeatCapacity::new(1006.0);
+
+/// Mass flow of room air that leaks out, and of outdoor air that takes its place, m = ρ·n·V, with ρ
+/// [`AIR_DENSITY`] times the site's air pressure over that at sea level, kg/s.
+pub fn leakage(design: &Design, room: &Room) -> MassFlow {
+    let thinner = design.place.air_pressure() / STANDARD_PRESSURE;
+    design.air_changes * room.volume * AIR_DENSITY * thinner
+}
+
+/// What a mass flow of air takes for each kelvin, H = m·c, W/K.
+pub fn air_coefficient(flow: MassFlow) -> HeatTransferCoefficient {
+    HeatTransferCoefficient::new(flow.value() * AIR_HEAT_CAPACITY.value())
+}
 
 /// A way that heat leaves the room.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
@@ -26,7 +40,7 @@ pub enum Element {
     PersonnelDoor,
     /// The windows.
     Windows,
-    /// Outdoor air that leaks or is let in.
+    /// Outdoor air that leaks in.
     Air,
 }
 
@@ -119,12 +133,10 @@ pub struct HeatLoss {
     pub losses: Vec<Loss>,
     /// Through the envelope, W/K.
     pub transmission: HeatTransferCoefficient,
-    /// By air, W/K.
+    /// By air that leaks, W/K.
     pub air: HeatTransferCoefficient,
     /// Indoor less outdoor design temperature.
     pub temperature_difference: TemperatureDifference,
-    /// Design heating load Φ = (H_T + H_V)·(θ_i − θ_e), W.
-    pub design_load: Power,
     /// Parts left out.
     pub not_counted: Vec<NotCounted>,
 }
@@ -132,8 +144,8 @@ pub struct HeatLoss {
 impl HeatLoss {
     /// The losses of a design.
     ///
-    /// H_T = Σ A·U + Σ l·ψ + Σ n·χ; H_V = ρ·c·n·V; Φ = (H_T + H_V)·(θ_i − θ_e) (EN 12831-1:2017, without
-    /// the reheat allowance).
+    /// H_T = Σ A·U + Σ l·ψ + Σ n·χ; H of leaks = ρ·c·n·V at the site's air pressure. What the fan brings stands in the
+    /// load.
     pub fn of(design: &Design, room: &Room, envelope: &Envelope, details: &[PlacedDetail]) -> Self {
         let mut coefficients: Vec<(Element, HeatTransferCoefficient)> = envelope
             .plain
@@ -166,11 +178,7 @@ impl HeatLoss {
             .map(|(element, openings)| (element, openings.transmittance * openings.area)),
         );
         let transmission = coefficients.iter().map(|&(_, coefficient)| coefficient).sum();
-        let air = HeatTransferCoefficient::new(
-            (design.air_changes * room.volume).value()
-                * AIR_DENSITY.value()
-                * AIR_HEAT_CAPACITY.value(),
-        );
+        let air = air_coefficient(leakage(design, room));
         coefficients.push((Element::Air, air));
         let temperature_difference = design.indoor_temperature - design.outdoor_temperature;
         let total = transmission + air;
@@ -184,14 +192,7 @@ impl HeatLoss {
                 share: coefficient / total,
             })
             .collect();
-        Self {
-            losses,
-            transmission,
-            air,
-            temperature_difference,
-            design_load: total * temperature_difference,
-            not_counted,
-        }
+        Self { losses, transmission, air, temperature_difference, not_counted }
     }
 
     /// Whether parts are still being solved aside, so that the figures will move.
@@ -228,11 +229,10 @@ impl HeatLoss {
             loss.power = loss.coefficient * self.temperature_difference;
             loss.share = loss.coefficient / total;
         }
-        filled.design_load = total * self.temperature_difference;
         filled
     }
 
-    /// H_T + H_V, W/K.
+    /// H_T and H of the leaks, W/K.
     pub fn total(&self) -> HeatTransferCoefficient {
         self.transmission + self.air
     }

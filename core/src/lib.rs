@@ -41,7 +41,11 @@ pub mod ventilation;
 
 pub mod moisture;
 
-pub mod damp;
+pub mod humidity;
+
+pub mod room_network;
+
+pub mod heat_load;
 
 pub mod caution;
 

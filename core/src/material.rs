@@ -2,7 +2,10 @@
 //! its source.
 
 use crate::source::Source;
-use crate::units::{Density, SpecificHeatCapacity, ThermalConductivity, VapourResistanceFactor};
+use crate::units::{
+    Density, Length, SpecificHeatCapacity, ThermalConductivity, VapourPermeability,
+    VapourPermeance, VapourResistanceFactor,
+};
 
 /// A building material with its design values.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -18,6 +21,24 @@ pub struct Material {
     /// Where the values come from.
     pub source: Source,
 }
+
+impl Material {
+    /// Depth from which a layer of it passes no more than counts as vapour control, d = δ₀/(µ·W).
+    ///
+    /// δ₀ is [`STILL_AIR_PERMEABILITY`], W [`VAPOUR_CONTROL_PERMEANCE`]. Nothing of a tight material.
+    pub fn least_depth_for_vapour_control(&self) -> Length {
+        let permeability = STILL_AIR_PERMEABILITY / self.vapour_resistance_factor.value();
+        permeability / VAPOUR_CONTROL_PERMEANCE
+    }
+}
+
+/// Water vapour permeability of still air δ₀ = 2·10⁻¹⁰ kg/(m·s·Pa) (ISO 13788:2012, clause 4).
+pub const STILL_AIR_PERMEABILITY: VapourPermeability = VapourPermeability::new(2.0e-10);
+
+/// The most a layer may pass to count as vapour control in a cold climate, 60 ng/(Pa·s·m²), about
+/// 1.05 perm (National Building Code of Canada, 9.25.4; quoted by the standards for sprayed foam).
+pub const VAPOUR_CONTROL_PERMEANCE: VapourPermeance =
+    VapourPermeance::nanograms_per_pascal_second_square_metre(60.0);
 
 const fn material(
     conductivity: f64,
@@ -47,8 +68,10 @@ pub const GYPSUM_BOARD: Material = material(0.25, 10.0, 900.0, 1000.0, Source::I
 /// Sprayed closed-cell polyurethane foam, aged design value.
 ///
 /// Makers state 0.022 fresh to 0.028 aged; 0.026 is an inch. The design may override the
-/// conductivity. µ 60 is the lower end of what such foam reaches.
-pub const CLOSED_CELL_FOAM: Material = material(0.026, 60.0, 32.0, 1400.0, Source::CommonPractice);
+/// conductivity. µ is that of the most permeable foam that the standard for it passes: 60 ng/(Pa·s·m²) through
+/// 50 mm (CAN/ULC-S705.1), so µ = δ₀/(W·d) = 2·10⁻¹⁰/(60·10⁻¹²·0.05).
+pub const CLOSED_CELL_FOAM: Material =
+    material(0.026, 2.0e-10 / (60.0e-12 * 0.05), 32.0, 1400.0, Source::CommonPractice);
 
 /// Rigid plastic, as in a thermal pad under a bracket (ISO 10456:2007 table 3, rigid PVC).
 pub const RIGID_PLASTIC: Material = material(0.17, 50_000.0, 1390.0, 900.0, Source::Iso10456);

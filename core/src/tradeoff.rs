@@ -6,15 +6,15 @@ use crate::evaluate::{Evaluation, evaluate_with};
 use crate::heat_loss::{Element, Loss};
 use crate::units::{Length, Power, Volume};
 
-/// Room lost against heating load at one wall depth.
+/// Room lost against heat lost at one wall depth.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct WallDepthPoint {
     /// Foam on side walls and both ends.
     pub depth: Length,
     /// Room lost.
     pub lost_volume: Volume,
-    /// Heating load at the design temperatures, castings, stud heads and damper sleeves apart.
-    pub design_load: Power,
+    /// Heat lost at the design temperatures with the fan off, castings, stud heads and damper sleeves apart.
+    pub loss: Power,
 }
 
 /// The design with one foam depth on side walls and both ends, and one treatment.
@@ -28,7 +28,7 @@ pub fn with_wall_depth(design: &Design, depth: Length, treatment: EndWallTreatme
     }
 }
 
-/// Room lost and heating load of an evaluation, castings, stud heads and damper sleeves apart:
+/// Room lost and heat lost of an evaluation, castings, stud heads and damper sleeves apart:
 /// they hardly change along the depths, and take far longer to solve than all else. `None` while
 /// a section is still waiting.
 pub fn point_of(evaluation: &Evaluation) -> Option<WallDepthPoint> {
@@ -44,7 +44,7 @@ pub fn point_of(evaluation: &Evaluation) -> Option<WallDepthPoint> {
     (!sections_wait).then(|| WallDepthPoint {
         depth: evaluation.checked.design().side_wall_foam,
         lost_volume: evaluation.room.lost_volume,
-        design_load: losses.iter().filter(counts).map(|loss| loss.power).sum(),
+        loss: losses.iter().filter(counts).map(|loss| loss.power).sum(),
     })
 }
 

@@ -3,8 +3,11 @@
 use super::calendar::{DAYS_IN_MONTH, days_of};
 use super::error::{ClimateError, ClimateProblem, ClimateQuantity, out_of_range};
 use super::sun_position::daily_extraterrestrial_irradiation;
-use crate::psychro::hyland_wexler;
-use crate::units::{Angle, Irradiation, Length, Pressure, Temperature, TemperatureDifference};
+use super::varnholm::{AIR_PRESSURE_AT_VARNHOLM_FLATS, varnholm_flats};
+use crate::psychro::{MoistAir, PsychroError, hyland_wexler, standard_pressure};
+use crate::units::{
+    Angle, Irradiation, Length, Pressure, RelativeHumidity, Temperature, TemperatureDifference,
+};
 
 /// The means of one month over many years.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -40,16 +43,68 @@ pub const MOST_VAPOUR: f64 = 1.65;
 
 /// A place whose figures can be.
 #[derive(Clone, Debug, PartialEq)]
-pub struct CheckedPlace(Place);
+pub struct CheckedPlace {
+    place: Place,
+    air_pressure: Pressure,
+}
 
 impl CheckedPlace {
     /// Its figures.
     pub fn place(&self) -> &Place {
-        &self.0
+        &self.place
+    }
+
+    /// Pressure of the standard atmosphere at its height.
+    pub fn air_pressure(&self) -> Pressure {
+        self.air_pressure
+    }
+}
+
+impl Default for CheckedPlace {
+    /// The invented place, which a test holds to its own check.
+    fn default() -> Self {
+        let place = varnholm_flats();
+        Self { air_pressure: AIR_PRESSURE_AT_VARNHOLM_FLATS, place }
+    }
+}
+
+impl MonthMeans {
+    /// Relative humidity at the month's mean temperature, over ice below the triple point; 1 where the
+    /// mean vapour pressure is beyond saturation there.
+    ///
+    /// # Errors
+    /// Refuses a temperature out of the range of the saturation formula; a checked place has none.
+    pub fn relative_humidity(&self) -> Result<RelativeHumidity, PsychroError> {
+        let saturation = hyland_wexler::saturation_pressure(self.temperature)?;
+        Ok(RelativeHumidity::new((self.vapour_pressure / saturation).min(1.0)))
+    }
+
+    /// Outdoor air in the mean of the month at an air pressure.
+    ///
+    /// # Errors
+    /// As [`Self::relative_humidity`].
+    pub fn air(&self, pressure: Pressure) -> Result<MoistAir, PsychroError> {
+        MoistAir::from_relative_humidity(self.temperature, self.relative_humidity()?, pressure)
     }
 }
 
 impl Place {
+    /// Index from January of the month that is coldest in the mean; of several alike the first.
+    pub fn coldest_month(&self) -> usize {
+        let colder = |most: usize, next: usize| {
+            if self.months[next].temperature < self.months[most].temperature { next } else { most }
+        };
+        (1..12).fold(0, colder)
+    }
+
+    /// Index from January of the month that is warmest in the mean; of several alike the first.
+    pub fn warmest_month(&self) -> usize {
+        let warmer = |most: usize, next: usize| {
+            if self.months[next].temperature > self.months[most].temperature { next } else { most }
+        };
+        (1..12).fold(0, warmer)
+    }
+
     /// Checks every figure.
     ///
     /// Vapour pressure may be up to [`MOST_VAPOUR`] times saturation at the month's mean temperature:
@@ -91,7 +146,13 @@ impl Place {
         if errors.is_empty() {
             self.check_together(&mut errors);
         }
-        if errors.is_empty() { Ok(CheckedPlace(self.clone())) } else { Err(errors) }
+        match standard_pressure(self.elevation) {
+            Ok(air_pressure) if errors.is_empty() => {
+                Ok(CheckedPlace { place: self.clone(), air_pressure })
+            }
+            // An elevation beyond the atmosphere's formula is beyond the range of elevations too.
+            _ => Err(errors),
+        }
     }
 
     fn check_together(&self, errors: &mut Vec<ClimateError>) {

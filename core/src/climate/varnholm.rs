@@ -19,6 +19,9 @@ const MONTHS: [[f64; 4]; 12] = [
     [-13.6, 8.8, 175.0, 0.85],
 ];
 
+/// Pressure of the standard atmosphere at its 420 m, which a test holds to the formula.
+pub(super) const AIR_PRESSURE_AT_VARNHOLM_FLATS: Pressure = Pressure::new(96380.13941778414);
+
 /// The default place: invented, so that nothing needs the network and no real town is judged. A
 /// northern plain of about 6,140 heating degree days (base 18 °C).
 pub fn varnholm_flats() -> Place {
@@ -33,5 +36,17 @@ pub fn varnholm_flats() -> Place {
         }),
         winter_design: Temperature::celsius(-27.0),
         summer_design: Temperature::celsius(29.0),
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::super::place::CheckedPlace;
+    use super::*;
+
+    #[test]
+    fn the_invented_place_passes_its_check() {
+        let checked = varnholm_flats().check();
+        assert_eq!(checked, Ok(CheckedPlace::default()));
     }
 }

@@ -58,6 +58,15 @@ pub enum Problem {
         /// What it is.
         than: f64,
     },
+    /// Must not be below another choice.
+    MustNotBeBelow {
+        /// The other choice.
+        field: Field,
+        /// What it is.
+        than: f64,
+    },
+    /// The room is used until the hour from which it is used: no hour or all of them.
+    UsedUntilIsUsedFrom,
     /// Something gives off moisture and no air carries it out.
     SourceWithoutAir,
 }
@@ -143,6 +152,9 @@ impl Design {
             }
         }
         self.check_openings(&mut report);
+        if self.used_until == self.used_from {
+            report(Field::UsedUntil, Problem::UsedUntilIsUsedFrom);
+        }
         self.check_air(&mut report);
     }
 

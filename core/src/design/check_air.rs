@@ -30,6 +30,11 @@ impl Design {
             }
             return;
         }
+        // Without a fan nothing cools.
+        if self.fan_cools_above < self.indoor_temperature {
+            let (field, than) = (Field::IndoorTemperature, self.indoor_temperature.as_celsius());
+            report(Field::FanCoolsAbove, Problem::MustNotBeBelow { field, than });
+        }
         let needs = self.exhaust_count + 1.0;
         if self.damper_count < needs {
             let has = self.damper_count;

@@ -184,3 +184,18 @@ options! {
         Curve = "curve",
     }
 }
+
+options! {
+    /// By which rule the outdoor air of those inside is counted.
+    OutdoorAirRule {
+        /// So much for each person and each square metre of floor, as for offices and workplaces.
+        #[default]
+        Office = "office",
+        /// The same, as for dwellings.
+        Dwelling = "dwelling",
+        /// Air changes of the whole room at all hours, as where animals are kept.
+        AirChanges = "air_changes",
+        /// None: what leaks in is all that those inside get.
+        None = "none",
+    }
+}

@@ -5,14 +5,15 @@
 
 use super::choice::{
     DamperScreen, EndWallTreatment, FanGiven, FoamMeasure, FramePosition, LiningMaterial,
-    PersonnelDoor, RoomUse, Wall, WeatherCover,
+    OutdoorAirRule, PersonnelDoor, RoomUse, Wall, WeatherCover,
 };
-use crate::choice_table::{Number, choice_table, numbers};
+use crate::choice_table::{Number, choice_table, numbers, temperatures};
+use crate::climate::CheckedPlace;
 use crate::freight_box::BoxSize;
 use crate::units::{
-    AirChangeRate, Area, CloggedShare, Effectiveness, FreeAreaRatio, Length, Mass, Power, Pressure,
-    RelativeHumidity, Temperature, TemperatureDifference, ThermalConductivity,
-    ThermalTransmittance, Time, VolumeFlow,
+    AirChangeRate, Angle, Area, CloggedShare, Effectiveness, FreeAreaRatio, HeatCapacity, Length,
+    Mass, Power, Pressure, RelativeHumidity, SolarShare, Temperature, TemperatureDifference,
+    ThermalConductivity, ThermalTransmittance, Time, VolumeFlow,
 };
 
 /// What kind of quantity a field holds.
@@ -46,6 +47,10 @@ pub enum Quantity {
     Power,
     /// A difference of two temperatures, K.
     TemperatureDifference,
+    /// A compass direction, rad inside.
+    Angle,
+    /// A heat capacity, J/K.
+    HeatCapacity,
 }
 
 /// What is allowed for one field, in SI units; the default of a measurement is the box's nominal figure.
@@ -67,7 +72,12 @@ numbers!(Quantity {
     Time => Duration,
     Power => Power,
     TemperatureDifference => TemperatureDifference,
-});
+    SolarShare => Share,
+    Angle => Angle,
+    HeatCapacity => HeatCapacity,
+} f64 => Count, whole true);
+
+temperatures!(Quantity);
 
 /// Millimetres to the table's SI.
 const fn mm(value: f64) -> f64 {
@@ -82,6 +92,11 @@ const fn per_hour(value: f64) -> f64 {
 /// Hours to the table's SI.
 const fn hours(value: f64) -> f64 {
     Time::hours(value).value()
+}
+
+/// Degrees to the table's SI.
+const fn degrees(value: f64) -> f64 {
+    Angle::degrees(value).value()
 }
 
 /// Cubic metres an hour to the table's SI.
@@ -109,6 +124,10 @@ choice_table! {
         window_wall: Wall = Wall::LeftSide;
         /// What the room is used for.
         room_use: RoomUse = RoomUse::default();
+        /// By which rule the outdoor air of those inside is counted.
+        outdoor_air_rule: OutdoorAirRule = OutdoorAirRule::default();
+        /// Where the box stands: twelve months, height over the sea, hot and cold ends of the year.
+        place: CheckedPlace = CheckedPlace::default();
         /// What keeps rain out of the dampers.
         weather_cover: WeatherCover = WeatherCover::default();
         /// Whether the dampers have screens.
@@ -190,44 +209,70 @@ choice_table! {
         /// Air changes of the clear room.
         air_changes: AirChangeRate, AirChanges, per_hour(0.0), per_hour(20.0), per_hour(0.05), per_hour(0.3);
 
-        /// People in the room.
+        /// People in the room while it is used.
         person_count: f64, PersonCount, 0.0, 20.0, 1.0, 2.0;
-        /// How long a day they are there, and any flame without a flue burns.
-        person_time: Time, PersonTime, hours(0.5), hours(24.0), hours(0.5), hours(8.0);
-        /// Washer loads dried in the room each day.
+        /// The hour from which the room is used.
+        used_from: f64, UsedFrom, 0.0, 23.0, 1.0, 8.0;
+        /// The hour until which the room is used; up to the first, it is of the next day.
+        used_until: f64, UsedUntil, 1.0, 24.0, 1.0, 17.0;
+        /// Days of the week on which the room is used.
+        used_days: f64, UsedDays, 0.0, 7.0, 1.0, 5.0;
+        /// Dry heat of one person: seated at light work 75 W, asleep 60 W (ASHRAE Fundamentals 2017, chapter 18,
+        /// from memory).
+        heat_of_person: Power, HeatOfPerson, 0.0, 300.0, 5.0, 75.0;
+        /// Electric equipment and light while the room is used; all of it becomes heat.
+        equipment_in_use: Power, EquipmentInUse, 0.0, 10_000.0, 10.0, 100.0;
+        /// Electric equipment that always runs.
+        equipment_always: Power, EquipmentAlways, 0.0, 10_000.0, 10.0, 0.0;
+        /// Washer loads dried in the room on each day of use.
         laundry_loads: f64, LaundryLoads, 0.0, 40.0, 1.0, 0.0;
         /// How long a day's loads take to dry.
         laundry_time: Time, LaundryTime, hours(1.0), hours(24.0), hours(1.0), hours(12.0);
-        /// Showers of five minutes taken in the room each day.
+        /// Showers of five minutes taken in the room on each day of use.
         showers: f64, Showers, 0.0, 40.0, 1.0, 0.0;
         /// Water given to plants each day; all of it comes to the air.
         plant_water: Mass, PlantWater, 0.0, 200.0, 0.5, 0.0;
         /// Animals kept, all together.
         animal_mass: Mass, AnimalMass, 0.0, 2000.0, 5.0, 0.0;
-        /// Floor mopped each day.
+        /// Dry heat of the animals, all together.
+        animal_heat: Power, AnimalHeat, 0.0, 5000.0, 10.0, 0.0;
+        /// Floor mopped on each day of use.
         mopped_floor: Area, MoppedFloor, 0.0, 100.0, 1.0, 0.0;
-        /// How often a day the room is hosed down.
+        /// How often the room is hosed down on each day of use.
         hose_downs: f64, HoseDowns, 0.0, 10.0, 1.0, 0.0;
-        /// Propane burnt each day without a flue.
+        /// Propane burnt on each day of use without a flue.
         unvented_propane: Mass, UnventedPropane, 0.0, 50.0, 0.5, 0.0;
-        /// Kerosene burnt each day without a flue.
+        /// Kerosene burnt on each day of use without a flue.
         unvented_kerosene: Mass, UnventedKerosene, 0.0, 50.0, 0.5, 0.0;
-        /// Humidity the room is to be held at, or under.
+        /// How far the room temperature is lowered while the room is not used.
+        setback: TemperatureDifference, Setback, 0.0, 30.0, 0.5, 0.0;
+        /// How long the room may take to be warm again after it.
+        reheat_time: Time, ReheatTime, hours(0.5), hours(12.0), hours(0.5), hours(2.0);
+        /// Heat capacity of what stands in the room.
+        contents: HeatCapacity, Contents, 0.0, 1e7, 1e4, 180e3;
+        /// Room temperature above which it is too warm.
+        too_warm: Temperature, TooWarm, 20.0, 45.0, 0.5, 28.0;
+
+        /// Humidity the room is to be held at, or under; the fan's controller is set to it.
         target_humidity: RelativeHumidity, TargetHumidity, 0.1, 0.95, 0.01, 0.4;
-        /// Humidity outdoors in winter.
-        outdoor_humidity: RelativeHumidity, OutdoorHumidity, 0.1, 1.0, 0.01, 0.8;
-        /// Height of the place above the sea.
-        site_altitude: Length, SiteAltitude, mm(-400_000.0), mm(4_000_000.0), mm(10_000.0), mm(0.0);
+        /// Air changes by which [`OutdoorAirRule::AirChanges`] counts.
+        rule_air_changes: AirChangeRate, RuleAirChanges, per_hour(0.5), per_hour(30.0), per_hour(0.5), per_hour(10.0);
+        /// Room temperature above which the fan cools, if outdoors is colder.
+        fan_cools_above: Temperature, FanCoolsAbove, 5.0, 45.0, 0.5, 25.0;
+        /// What each fan draws at full flow.
+        fan_power: Power, FanPower, 0.0, 2000.0, 5.0, 50.0;
         /// How many days a cold spell lasts.
         cold_spell_days: f64, ColdSpellDays, 1.0, 120.0, 1.0, 30.0;
-        /// Mean outdoor temperature of the coldest month.
-        coldest_month: Temperature, ColdestMonth, -55.0, 15.0, 0.5, -15.0;
-        /// Mean outdoor temperature of the warmest month.
-        warmest_month: Temperature, WarmestMonth, 15.0, 40.0, 0.5, 19.0;
-        /// Humidity outdoors in that month.
-        warmest_month_humidity: RelativeHumidity, WarmestMonthHumidity, 0.1, 1.0, 0.01, 0.65;
-        /// How much warmer than the air the sun keeps the steel, in the mean of the sunniest month.
-        steel_sun_rise: TemperatureDifference, SteelSunRise, 0.0, 20.0, 0.5, 3.0;
+        /// Compass direction that the end opposite the cargo doors faces, clockwise from north.
+        front_faces: Angle, FrontFaces, 0.0, degrees(360.0), degrees(5.0), degrees(270.0);
+        /// Absorptance of the outside paint for the sun: 0.3 light, 0.6 middle, 0.9 dark.
+        paint: SolarShare, Paint, 0.1, 0.95, 0.05, 0.6;
+        /// Share of the sun that reaches the roof; less under a fly roof.
+        sun_on_roof: SolarShare, SunOnRoof, 0.0, 1.0, 0.05, 1.0;
+        /// Share of the sun on the windows that comes in, glass and frame together.
+        window_sun: SolarShare, WindowSun, 0.0, 0.9, 0.05, 0.45;
+        /// Share of the sun that reaches the windows; less under an awning.
+        sun_on_windows: SolarShare, SunOnWindows, 0.0, 1.0, 0.05, 1.0;
 
         /// How many of the dampers are exhausts with a fan; the others are intakes.
         exhaust_count: f64, ExhaustCount, 1.0, 4.0, 1.0, 1.0;
@@ -259,12 +304,6 @@ choice_table! {
         heat_recovery: Effectiveness, HeatRecovery, 0.0, 0.95, 0.01, 0.0;
         /// Coldest that the exchanger may cool leaving air.
         recovery_frost_limit: Temperature, RecoveryFrostLimit, -20.0, 10.0, 0.5, 0.0;
-        /// Heat given off in the room in summer.
-        heat_gain: Power, HeatGain, 0.0, 20_000.0, 50.0, 500.0;
-        /// Outdoor temperature on a hot day.
-        summer_outdoor_temperature: Temperature, SummerOutdoorTemperature, 10.0, 45.0, 0.5, 27.0;
-        /// How warm the room may get on a hot day.
-        summer_room_temperature: Temperature, SummerRoomTemperature, 15.0, 55.0, 0.5, 32.0;
     }
     asked Length as Length {
         /// Measured inside length, in place of the nominal one.

@@ -9,8 +9,10 @@ mod choice;
 mod field;
 mod room_use;
 mod stack;
+mod use_hours;
 
 pub use check::*;
 pub use choice::*;
 pub use field::*;
+pub use room_use::UsualUse;
 pub use stack::*;

@@ -4,12 +4,7 @@ use core::ops::Bound;
 
 use super::error::{MoistureError, MoistureQuantity, check, check_not_negative, check_positive};
 use super::vapour_control::STILL_AIR_PERMEABILITY;
-use crate::design::CheckedDesign;
-use crate::envelope::{
-    HeatFlow, Layer, LayerKind, OUTSIDE_SURFACE_RESISTANCE, PlainArea, foam_material,
-    lining_material,
-};
-use crate::material::{Material, PLYWOOD, STEEL};
+use crate::material::Material;
 use crate::psychro::PsychroError;
 use crate::psychro::iso_13788::saturation_pressure;
 use crate::units::{
@@ -103,36 +98,6 @@ impl Assembly {
         let total = assembly.total_resistance().value();
         check_positive(MoistureQuantity::ThermalResistance, total, f64::MAX)?;
         Ok(assembly)
-    }
-
-    /// The plain build-up of a surface of a design, over the inner crests of the sheet, with the
-    /// surface resistances of ISO 6946. Steel is tight; under the floor there is none.
-    ///
-    /// # Errors
-    /// As [`Self::new`]; none for a checked design.
-    pub fn of_plain_area(
-        checked: &CheckedDesign,
-        plain: &PlainArea,
-    ) -> Result<Self, MoistureError> {
-        let design = checked.design();
-        let of_layer = |layer: &Layer| {
-            let material = match layer.kind {
-                LayerKind::AirGap => {
-                    return VapourLayer {
-                        resistance: layer.resistance,
-                        equivalent_air_thickness: AIR_LAYER_EQUIVALENT_THICKNESS,
-                    };
-                }
-                LayerKind::SteelSheet => STEEL,
-                LayerKind::Foam | LayerKind::FloorFoam => foam_material(design),
-                LayerKind::Lining => lining_material(design),
-                LayerKind::FloorPlywood | LayerKind::FloorDeck => PLYWOOD,
-            };
-            VapourLayer::new(layer.thickness, layer.resistance, material.vapour_resistance_factor)
-        };
-        let layers = plain.layers.iter().rev().map(of_layer).collect();
-        let inside = HeatFlow::through(plain.surface).inside_surface_resistance();
-        Self::new(inside, layers, OUTSIDE_SURFACE_RESISTANCE)
     }
 
     /// The same build-up with every layer of more than 0.25 m²·K/W divided into equal parts of no

@@ -27,6 +27,17 @@ impl core::iter::Sum for MoistureRate {
     }
 }
 
+impl core::ops::Mul<f64> for MoistureRate {
+    type Output = Self;
+    fn mul(self, factor: f64) -> Self {
+        Self {
+            least: self.least * factor,
+            typical: self.typical * factor,
+            most: self.most * factor,
+        }
+    }
+}
+
 /// What one unit of a source gives off.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub enum Emission {
@@ -224,12 +235,6 @@ impl MoistureLoad {
 
     /// The flow in the mean of a day.
     pub fn daily_mean(&self) -> MoistureRate {
-        let share = self.active / DAY;
-        let active = self.while_active();
-        MoistureRate {
-            least: active.least * share,
-            typical: active.typical * share,
-            most: active.most * share,
-        }
+        self.while_active() * (self.active / DAY)
     }
 }

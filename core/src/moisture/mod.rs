@@ -1,12 +1,12 @@
-//! Damp: how humid the room may be before a surface drips or moulds, how much water a cold surface
-//! takes from the air, what a use gives off, and what diffuses into the build-up.
+//! Moist surfaces and build-ups: how humid a room may be before a surface drips or moulds, how much
+//! water a cold surface takes from the air, what people and things give off, and what diffuses into a
+//! build-up. Formulas only; a design is put to them in [`crate::humidity`].
 //!
-//! - where: [`ColdSpots`] orders every place by its temperature factor, each with its
-//!   [`HumidityLimit`]; [`limit_curve`] is that limit over the outdoor temperature;
+//! - when: [`HumidityLimit`] of a surface; [`limit_curve`] is that limit over the outdoor temperature;
 //! - by what rule: [`NeededFactor`], [`FixedCriterion`], [`HumidityClass`] and [`critical_month`];
 //! - how much: [`surface_flux`], never more than [`limited_by_source`], kept as frost by
 //!   [`ColdSpellWater`];
-//! - from what: [`loads`], the [`MoistureLoad`]s of a design, and the [`SteadyRoom`] they come to;
+//! - from what: [`MoistureLoad`], and the [`SteadyRoom`] that loads come to;
 //! - inside the build-up: [`Assembly`] with [`monthly_balance`] and [`block_climate`], and
 //!   [`least_depth_for_vapour_control`].
 //!
@@ -25,10 +25,7 @@ mod humidity_class;
 mod limit;
 mod month;
 mod needed_factor;
-mod remedy;
-mod room_use;
 mod source_limit;
-mod spot;
 mod steady_room;
 mod surface_flux;
 mod vapour_control;
@@ -45,10 +42,7 @@ pub use humidity_class::*;
 pub use limit::*;
 pub use month::*;
 pub use needed_factor::*;
-pub use remedy::*;
-pub use room_use::*;
 pub use source_limit::*;
-pub use spot::*;
 pub use steady_room::*;
 pub use surface_flux::*;
 pub use vapour_control::*;

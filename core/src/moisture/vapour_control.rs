@@ -5,13 +5,7 @@ use core::ops::Bound;
 use super::error::{MoistureError, MoistureQuantity, check, check_positive};
 use crate::units::{Length, VapourPermeability, VapourPermeance, VapourResistanceFactor};
 
-/// Water vapour permeability of still air δ₀ = 2·10⁻¹⁰ kg/(m·s·Pa) (ISO 13788:2012, clause 4).
-pub const STILL_AIR_PERMEABILITY: VapourPermeability = VapourPermeability::new(2.0e-10);
-
-/// The most a layer may pass to count as vapour control in a cold climate, 60 ng/(Pa·s·m²), about
-/// 1.05 perm (National Building Code of Canada, 9.25.4; quoted by the standards for sprayed foam).
-pub const VAPOUR_CONTROL_PERMEANCE: VapourPermeance =
-    VapourPermeance::nanograms_per_pascal_second_square_metre(60.0);
+pub use crate::material::{STILL_AIR_PERMEABILITY, VAPOUR_CONTROL_PERMEANCE};
 
 /// Permeability of a material, δ = δ₀ / µ (ISO 10456:2007).
 ///

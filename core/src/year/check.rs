@@ -2,8 +2,6 @@
 
 use super::choices::{PriceDate, YearChoices, YearField};
 use crate::choice_table::RangeProblem;
-use crate::design::Design;
-use crate::units::Temperature;
 
 /// What is wrong with a choice. Numbers are SI.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -11,13 +9,6 @@ use crate::units::Temperature;
 pub enum YearProblem {
     /// The number by itself.
     ByItself(RangeProblem),
-    /// The room is used until the hour from which it is used: no hour or all of them.
-    UsedUntilIsUsedFrom,
-    /// The fan would cool a room that the heater still warms.
-    CoolsBelowSetPoint {
-        /// The temperature the heater holds.
-        set_point: Temperature,
-    },
     /// A flame without a flue gives its water and its fumes to the room.
     UnventedFlame {
         /// Kilograms of water for each kilogram of fuel.
@@ -55,36 +46,14 @@ pub struct YearError {
     pub problem: YearProblem,
 }
 
-/// Choices that can stand beside a set-point.
-#[derive(Clone, Debug, PartialEq)]
-pub struct CheckedYearChoices {
-    choices: YearChoices,
-    set_point: Temperature,
-}
-
-impl Default for CheckedYearChoices {
-    /// The default choices in the default design, which a test holds to their own check.
-    fn default() -> Self {
-        Self { choices: YearChoices::default(), set_point: Design::default().indoor_temperature }
-    }
-}
+/// Choices that can stand.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub struct CheckedYearChoices(YearChoices);
 
 impl CheckedYearChoices {
     /// The choices.
     pub fn choices(&self) -> &YearChoices {
-        &self.choices
-    }
-
-    /// The set-point they were checked with.
-    pub fn set_point(&self) -> Temperature {
-        self.set_point
-    }
-
-    /// The same with something changed that stays inside its range.
-    pub(super) fn with(&self, change: impl FnOnce(&mut YearChoices)) -> Self {
-        let mut changed = self.clone();
-        change(&mut changed.choices);
-        changed
+        &self.0
     }
 }
 
@@ -105,12 +74,11 @@ impl PriceDate {
 }
 
 impl YearChoices {
-    /// Checks every choice beside the temperature that the heater holds, which is the design's room
-    /// temperature.
+    /// Checks every choice.
     ///
     /// # Errors
     /// Every choice that cannot stand.
-    pub fn check(&self, set_point: Temperature) -> Result<CheckedYearChoices, Vec<YearError>> {
+    pub fn check(&self) -> Result<CheckedYearChoices, Vec<YearError>> {
         let mut errors = self.beyond_range(|field, given, problem| YearError {
             subject: YearSubject::Field(field),
             given,
@@ -119,21 +87,6 @@ impl YearChoices {
         let mut report = |subject, given, problem| {
             errors.push(YearError { subject, given, problem });
         };
-        if self.used_until == self.used_from {
-            report(
-                YearSubject::Field(YearField::UsedUntil),
-                self.used_until,
-                YearProblem::UsedUntilIsUsedFrom,
-            );
-        }
-        // Without a fan nothing cools.
-        if self.fan_flow.value() > 0.0 && self.fan_above < set_point {
-            report(
-                YearSubject::Field(YearField::FanAbove),
-                self.fan_above.as_celsius(),
-                YearProblem::CoolsBelowSetPoint { set_point },
-            );
-        }
         if let Some(water_per_fuel) = self.heater.water_to_room() {
             report(YearSubject::Heater, 0.0, YearProblem::UnventedFlame { water_per_fuel });
         }
@@ -150,11 +103,7 @@ impl YearChoices {
             }
             _ => {}
         }
-        if errors.is_empty() {
-            Ok(CheckedYearChoices { choices: self.clone(), set_point })
-        } else {
-            Err(errors)
-        }
+        if errors.is_empty() { Ok(CheckedYearChoices(self.clone())) } else { Err(errors) }
     }
 }
 
@@ -162,65 +111,30 @@ impl YearChoices {
 mod tests {
     use super::super::heater::HeaterKind;
     use super::*;
-    use crate::units::{SolarShare, VolumeFlow};
-
-    const SET_POINT: Temperature = Temperature::celsius(20.0);
+    use crate::units::Power;
 
     #[test]
     fn the_default_choices_pass_their_own_check() {
-        let checked = YearChoices::default().check(Design::default().indoor_temperature);
-        assert_eq!(checked, Ok(CheckedYearChoices::default()));
+        assert_eq!(YearChoices::default().check(), Ok(CheckedYearChoices::default()));
     }
 
     #[test]
     fn all_errors_come_together() {
         let wrong = YearChoices {
             heater: HeaterKind::UnventedPropane,
-            used_from: 8.0,
-            used_until: 8.0,
-            people: 1.5,
-            paint: SolarShare::new(f64::NAN),
-            fan_flow: VolumeFlow::cubic_metres_per_hour(100.0),
-            fan_above: Temperature::celsius(19.5),
+            heater_limit: Power::new(f64::NAN),
+            backup_limit: Power::new(-1.0),
             electricity_price: Some(0.2),
             currency: *b"xts",
             ..YearChoices::default()
         };
-        let errors = wrong.check(SET_POINT).expect_err("nothing of it can stand");
-        assert_eq!(errors.len(), 7, "{errors:?}");
+        let errors = wrong.check().expect_err("nothing of it can stand");
+        assert_eq!(errors.len(), 5, "{errors:?}");
         let dated = |day| YearChoices {
             prices_of: Some(PriceDate { year: 2026, month: 2, day }),
             ..YearChoices::default()
         };
-        assert!(dated(28).check(SET_POINT).is_ok());
-        assert!(dated(29).check(SET_POINT).is_err(), "2026 is no leap year");
-    }
-
-    #[test]
-    fn a_fan_may_not_cool_below_what_the_heater_holds() {
-        let fan = |flow, above| YearChoices {
-            fan_flow: VolumeFlow::cubic_metres_per_hour(flow),
-            fan_above: Temperature::celsius(above),
-            ..YearChoices::default()
-        };
-        let errors = fan(100.0, 19.5).check(SET_POINT).expect_err("they work against each other");
-        let expected = YearError {
-            subject: YearSubject::Field(YearField::FanAbove),
-            given: 19.5,
-            problem: YearProblem::CoolsBelowSetPoint { set_point: SET_POINT },
-        };
-        assert_eq!(errors, [expected]);
-        assert!(fan(100.0, 20.0).check(SET_POINT).is_ok(), "it cools from the set-point on");
-        assert!(fan(0.0, 19.5).check(SET_POINT).is_ok(), "no fan, nothing to refuse");
-    }
-
-    #[test]
-    fn a_room_may_be_used_over_midnight() {
-        let used =
-            |used_from, used_until| YearChoices { used_from, used_until, ..YearChoices::default() };
-        assert!(used(20.0, 4.0).check(SET_POINT).is_ok());
-        assert!(used(0.0, 24.0).check(SET_POINT).is_ok());
-        let errors = used(6.0, 6.0).check(SET_POINT).expect_err("no hour or all of them");
-        assert_eq!(errors[0].problem, YearProblem::UsedUntilIsUsedFrom);
+        assert!(dated(28).check().is_ok());
+        assert!(dated(29).check().is_err(), "2026 is no leap year");
     }
 }

@@ -28,10 +28,9 @@ impl YearModel<'_> {
             ("sky_through_openings", self.sky_through_openings),
             ("sun_on_door", sun_on_door),
             ("door_column", door_column as f64),
-            ("drying", self.drying),
             ("window_area", window_area),
             ("window_column", window_column as f64),
-            ("window_factor", self.window_factor),
+            ("fan", self.fan.full),
         ];
         all.extend(self.vapour.coefficients());
         all

@@ -6,9 +6,7 @@ use core::ops::Range;
 use super::model::YearModel;
 use super::outcome::YearOutcome;
 use crate::climate::{DAYS_IN_YEAR, HOURS_IN_YEAR, hours_of};
-use crate::units::{
-    HeatCapacity, HeatTransferCoefficient, Power, Pressure, Temperature, TemperatureFactor,
-};
+use crate::units::{HeatCapacity, HeatTransferCoefficient, Power, Pressure, Temperature};
 
 /// What acted on the room in the mean of some hours, and how warm it was.
 #[derive(Clone, Copy, Debug, Default, PartialEq)]
@@ -60,11 +58,6 @@ pub struct YearGrounds {
     pub capacity: HeatCapacity,
     /// Pressure of the air.
     pub air_pressure: Pressure,
-    /// Temperature factor of the windows in their mean.
-    pub window_factor: TemperatureFactor,
-    /// Water that runs down the windows for each pascal that the room's vapour is above saturation
-    /// there, kg/(s·Pa).
-    pub onto_windows: f64,
     /// January to December.
     pub months: [MeanHour; 12],
     /// The day that took the most heat, from 0 on 1 January.
@@ -97,19 +90,15 @@ impl YearGrounds {
         let warmest = |day: usize| day_hours(day).map(celsius).fold(f64::NEG_INFINITY, f64::max);
         let (coldest_day, warmest_day) = (most(&heat), most(&warmest));
         let mean = |hours| model.mean_of(outcome, hours);
-        let too_warm = model.choices.too_warm;
+        let too_warm = model.design.too_warm;
         let is_warm = |&day: &usize| mean(day_hours(day)).stands_at(loss) > too_warm;
         let short = |&hour: &usize| model.is_short_at(hour, loss.value());
-        let onto_windows = model.vapour.coefficients();
-        let onto_windows = onto_windows.iter().find(|(name, _)| *name == "vapour_onto_windows");
         Self {
             loss,
             leaks: HeatTransferCoefficient::new(network.leaks),
-            fan: HeatTransferCoefficient::new(model.fan),
+            fan: HeatTransferCoefficient::new(model.fan.full),
             capacity: HeatCapacity::new(network.capacity),
-            air_pressure: model.surroundings.air_pressure,
-            window_factor: TemperatureFactor::new(model.window_factor),
-            onto_windows: onto_windows.map_or(0.0, |&(_, conductance)| conductance),
+            air_pressure: model.design.place.air_pressure(),
             months: core::array::from_fn(|month| mean(hours_of(month))),
             coldest_day,
             on_coldest_day: mean(day_hours(coldest_day)),
@@ -127,16 +116,15 @@ const fn day_hours(day: usize) -> Range<usize> {
 
 impl YearModel<'_> {
     fn set_point_at(&self, hour: usize) -> f64 {
-        let used = self.choices.is_used(hour);
-        if used { self.set_point } else { self.set_point - self.choices.setback.value() }
+        let used = self.design.is_used(hour);
+        if used { self.set_point } else { self.set_point - self.design.setback.value() }
     }
 
     /// The mean of some hours.
     fn mean_of(&self, outcome: &YearOutcome, hours: Range<usize>) -> MeanHour {
-        let (choices, weather) = (&self.choices, &self.surroundings.weather);
+        let weather = &self.surroundings.weather;
         let count = hours.len() as f64;
         let mean = |of: &dyn Fn(usize) -> f64| hours.clone().map(of).sum::<f64>() / count;
-        let used = mean(&|hour| f64::from(u8::from(choices.is_used(hour))));
         let sun = self.surroundings.sun.hours();
         let warmed = |hour: usize| -> f64 {
             sun[hour].iter().zip(&self.sun_at_steel).map(|(sun, per)| sun * per).sum()
@@ -150,14 +138,14 @@ impl YearModel<'_> {
             outdoor_vapour: Pressure::new(mean(&|hour| weather.vapour_pascals()[hour])),
             set_point: Temperature::celsius(mean(&|hour| self.set_point_at(hour))),
             room: Temperature::celsius(mean(&|hour| f64::from(outcome.hours[hour].celsius))),
-            people: choices.heat_of_person * choices.people * used,
-            equipment: choices.equipment_always + choices.equipment_in_use * used,
+            people: Power::new(mean(&|hour| self.schedule.at(hour).occupants)),
+            equipment: Power::new(mean(&|hour| self.schedule.at(hour).equipment)),
             sun: Power::new(open * mean(&|hour| sun[hour][column])),
             sun_on_steel: Power::new(
                 opaque * mean(&warmed) + on_door * mean(&|hour| sun[hour][door]),
             ),
             sky: self.sky_loss(),
-            drying: Power::new(self.drying),
+            drying: Power::new(mean(&|hour| self.schedule.at(hour).drying)),
         }
     }
 
@@ -165,7 +153,7 @@ impl YearModel<'_> {
     fn is_short_at(&self, hour: usize, loss: f64) -> bool {
         let (choices, outdoors) = (&self.choices, self.surroundings.weather.celsius()[hour]);
         let kind = choices.heater;
-        let is_lit = !kind.needs_someone() || choices.is_used(hour);
+        let is_lit = !kind.needs_someone() || self.design.is_used(hour);
         let share = kind.capacity_share(Temperature::celsius(outdoors));
         let main = if is_lit { choices.heater_limit.value() * share } else { 0.0 };
         main + choices.backup_limit.value() < loss * (self.set_point_at(hour) - outdoors)

@@ -2,6 +2,7 @@
 
 use super::choices::YearChoices;
 use super::fuel::EnergyCarrier;
+use crate::heat_load::HeatLoad;
 use crate::source::Source;
 use crate::units::{Power, Temperature};
 
@@ -147,7 +148,7 @@ impl HeaterKind {
 
     /// What it does when the electric supply fails. Common practice, no source.
     ///
-    /// [`Network::cool_down`](super::Network::cool_down) counts on none of them.
+    /// [`RoomNetwork::cool_down`](crate::room_network::RoomNetwork::cool_down) counts on none of them.
     pub const fn at_power_cut(self) -> AtPowerCut {
         match self {
             Self::ElectricResistance | Self::AirSourceHeatPump => AtPowerCut::Stops,
@@ -200,27 +201,32 @@ pub struct HeaterCheck {
     pub backup: Power,
     /// The part of it that is given with nobody there.
     pub unattended: Power,
-    /// What is needed.
-    pub design_load: Power,
+    /// What is needed: the greater of the load at rest and at work.
+    pub needed: Power,
 }
 
 impl HeaterCheck {
-    /// Of a heater and the design load at an outdoor temperature.
-    pub fn of(choices: &YearChoices, design_load: Power, outdoor: Temperature) -> Self {
+    /// Of a heater and the heat load of a room, at the load's outdoor temperature.
+    pub fn of(choices: &YearChoices, load: &HeatLoad) -> Self {
+        Self::at(choices, load.greatest(), load.outdoor)
+    }
+
+    /// Of a heater and what is needed at an outdoor temperature.
+    pub fn at(choices: &YearChoices, needed: Power, outdoor: Temperature) -> Self {
         let main = choices.heater_limit * choices.heater.capacity_share(outdoor);
         let backup = choices.backup_limit;
         let alone = if choices.heater.needs_someone() { Power::ZERO } else { main };
-        Self { capacity: main + backup, backup, unattended: alone + backup, design_load }
+        Self { capacity: main + backup, backup, unattended: alone + backup, needed }
     }
 
     /// Whether it holds the room, if someone feeds what has to be fed.
     pub fn holds(&self) -> bool {
-        self.capacity >= self.design_load
+        self.capacity >= self.needed
     }
 
     /// Whether it holds the room only while someone is there.
     pub fn holds_only_attended(&self) -> bool {
-        self.holds() && self.unattended < self.design_load
+        self.holds() && self.unattended < self.needed
     }
 }
 
@@ -235,7 +241,7 @@ mod tests {
             backup_limit: Power::new(backup),
             ..YearChoices::default()
         };
-        HeaterCheck::of(&choices, Power::new(2000.0), Temperature::celsius(-20.0))
+        HeaterCheck::at(&choices, Power::new(2000.0), Temperature::celsius(-20.0))
     }
 
     #[test]

@@ -2,31 +2,29 @@
 
 use super::check::CheckedYearChoices;
 use super::choices::YearChoices;
+use super::cold_places::{ColdPlace, cold_places};
 use super::envelope_heat::{EnvelopeHeat, face_of};
 use super::error::YearModelError;
-use super::heat_capacity::InsideMass;
-use super::network::{Network, NetworkParts};
-use super::sol_air::{SKY_BEFORE_WINDOWS, SUNNY_SURFACE_COEFFICIENT, WHOLE_SKY};
+use super::fan::FanOfYear;
 use super::surroundings::Surroundings;
+use super::use_schedule::UseSchedule;
 use super::vapour_balance::VapourBalance;
-use crate::climate::BoxFace;
+use crate::climate::{BoxFace, SKY_BEFORE_WINDOWS, SUNNY_SURFACE_COEFFICIENT, WHOLE_SKY};
+use crate::design::Design;
 use crate::evaluate::Evaluation;
-use crate::heat_loss::{AIR_DENSITY, AIR_HEAT_CAPACITY};
-use crate::moisture::{SpotPlace, opening_temperature_factor};
-use crate::psychro::STANDARD_PRESSURE;
-use crate::units::{Area, HeatTransferCoefficient, Power, TemperatureFactor};
+use crate::room_network::RoomNetwork;
+use crate::units::Power;
 
-/// Heat that a kilogram of water takes to dry at 20 °C, 2501 − 2.326·θ kJ/kg (ASHRAE Fundamentals 2017, chapter 1,
-/// equation 33).
-const LATENT_HEAT: f64 = 2.501e6 - 2326.0 * 20.0;
-
-/// A design in its surroundings with the choices about use, ready to run.
+/// A design in its surroundings with its heater, ready to run.
 #[derive(Clone, Debug)]
 pub struct YearModel<'a> {
     pub(super) surroundings: &'a Surroundings,
+    pub(super) design: Design,
     pub(super) choices: YearChoices,
-    pub(super) network: Network,
+    pub(super) network: RoomNetwork,
     pub(super) vapour: VapourBalance,
+    pub(super) schedule: UseSchedule,
+    pub(super) fan: FanOfYear,
     pub(super) set_point: f64,
     /// Kelvin of sol-air temperature for each W/m² on a face.
     pub(super) sun_at_steel: [f64; 5],
@@ -37,67 +35,41 @@ pub struct YearModel<'a> {
     pub(super) sky_through_openings: f64,
     /// Watts through the personnel door for each W/m² of sun on it, and the column of its face.
     pub(super) sun_on_door: (f64, usize),
-    /// Watts that water drying in the room takes from its air.
-    pub(super) drying: f64,
     /// Square metres of full sun through the windows, and the column of their face.
     pub(super) window: (f64, usize),
-    /// Temperature factor of the windows in their mean.
-    pub(super) window_factor: f64,
-    /// W/K of the fan at full flow.
-    pub(super) fan: f64,
-    /// Known cold spots, coldest first.
-    pub(super) spots: Vec<(SpotPlace, TemperatureFactor)>,
-    pub(super) factors: Vec<f64>,
+    /// Known cold places, coldest first.
+    pub(super) places: Vec<ColdPlace>,
     pub(super) is_waiting: bool,
 }
 
 impl<'a> YearModel<'a> {
-    /// Of an evaluation. The set-point is the design's room temperature; air weighs what it does at
-    /// the place's elevation.
+    /// Of an evaluation. Set-point, use, air and site are the design's; air weighs what it does at the height of the
+    /// design's place.
     ///
     /// # Errors
-    /// Refuses surroundings whose box faces otherwise than chosen, choices checked beside another
-    /// set-point, and a design whose network of heat cannot be.
+    /// Refuses surroundings whose box faces otherwise than chosen, and a design whose own balance was not
+    /// reckoned.
     pub fn new(
         evaluation: &Evaluation,
         surroundings: &'a Surroundings,
         checked: &CheckedYearChoices,
     ) -> Result<Self, YearModelError> {
-        let choices = checked.choices().clone();
         let design = evaluation.checked.design();
-        if checked.set_point() != design.indoor_temperature {
-            return Err(YearModelError::CheckedForAnotherSetPoint {
-                checked: checked.set_point(),
-                design: design.indoor_temperature,
-            });
-        }
-        if surroundings.front_faces != choices.front_faces {
+        if surroundings.front_faces != design.front_faces {
             return Err(YearModelError::FacesOtherwise {
                 surroundings: surroundings.front_faces,
-                chosen: choices.front_faces,
+                chosen: design.front_faces,
             });
         }
+        let balance = evaluation.balance.as_ref().map_err(Clone::clone)?;
         let (room, envelope) = (&evaluation.room, &evaluation.envelope);
-        let thinner = surroundings.air_pressure / STANDARD_PRESSURE;
         let heat = EnvelopeHeat::of(design, &evaluation.heat_loss);
         let opaque = heat.opaque();
-        let mass = InsideMass::of(design, room, envelope, choices.contents);
-        let opaque_area: Area = envelope.plain.iter().map(|plain| plain.area).sum();
-        let network = Network::new(&NetworkParts {
-            opaque: HeatTransferCoefficient::new(opaque),
-            openings: HeatTransferCoefficient::new(heat.windows + heat.door),
-            leaks: evaluation.heat_loss.air * thinner,
-            capacity: mass.capacity,
-            opaque_area,
-            mass_to_surface: mass.to_surface,
-            mass_area: mass.area,
-            total_area: opaque_area + envelope.windows.area + envelope.personnel_door.area,
-        })?;
         // Kelvin at the paint for each W/m².
-        let per_sun = choices.paint.value() / SUNNY_SURFACE_COEFFICIENT.value();
+        let per_sun = design.paint.value() / SUNNY_SURFACE_COEFFICIENT.value();
         let mut sun_at_steel = heat.faces.map(|face| face * per_sun / opaque);
         let roof = column_of(BoxFace::Roof);
-        sun_at_steel[roof] *= choices.sun_on_roof.value();
+        sun_at_steel[roof] *= design.sun_on_roof.value();
         // A wall sees half of the sky, a roof all of it.
         let seen: f64 = heat
             .faces
@@ -108,19 +80,14 @@ impl<'a> YearModel<'a> {
         let window_column = column_of(face_of(design.window_wall));
         let door_column = design.personnel_door.wall().map_or(0, |wall| column_of(face_of(wall)));
         let open = envelope.windows.area.value()
-            * choices.window_sun.value()
-            * choices.sun_on_windows.value();
-        let spots: Vec<_> = evaluation
-            .cold_spots
-            .spots
-            .iter()
-            .map(|spot| (spot.place, spot.temperature_factor))
-            .collect();
-        let fan = choices.fan_flow * AIR_DENSITY * thinner;
+            * design.window_sun.value()
+            * design.sun_on_windows.value();
         Ok(Self {
             surroundings,
-            network,
-            vapour: VapourBalance::of(design, room, envelope, surroundings.air_pressure),
+            network: balance.network,
+            vapour: VapourBalance::of(design, room, envelope),
+            schedule: UseSchedule::of(design, &balance.humidity.sources),
+            fan: FanOfYear::of(design, &balance.humidity),
             set_point: design.indoor_temperature.as_celsius(),
             sun_at_steel,
             sky: WHOLE_SKY.value() * seen / opaque,
@@ -128,19 +95,28 @@ impl<'a> YearModel<'a> {
             sky_through_openings: heat.windows * SKY_BEFORE_WINDOWS.value()
                 + heat.door * 0.5 * WHOLE_SKY.value(),
             sun_on_door: (heat.door * per_sun, door_column),
-            drying: choices.moisture_drying.value() * LATENT_HEAT,
             window: (open, window_column),
-            window_factor: opening_temperature_factor(&envelope.windows).value(),
-            fan: fan.value() * AIR_HEAT_CAPACITY.value(),
-            factors: spots.iter().map(|(_, factor)| factor.value()).collect(),
-            spots,
+            places: cold_places(evaluation),
             is_waiting: evaluation.heat_loss.is_waiting() || evaluation.cold_spots.is_waiting(),
-            choices,
+            choices: checked.choices().clone(),
+            design: design.clone(),
         })
     }
 
+    /// Takes as much less of the sun at all steel and the door.
+    pub(super) fn with_paint(&mut self, share: f64) {
+        self.sun_at_steel = self.sun_at_steel.map(|per_sun| per_sun * share);
+        self.sun_on_door.0 *= share;
+    }
+
+    /// Takes as much less of the sun on the roof and through the windows.
+    pub(super) fn with_shade(&mut self, roof: f64, windows: f64) {
+        self.sun_at_steel[column_of(BoxFace::Roof)] *= roof;
+        self.window.0 *= windows;
+    }
+
     /// The network of the room, fan off.
-    pub fn network(&self) -> &Network {
+    pub fn network(&self) -> &RoomNetwork {
         &self.network
     }
 

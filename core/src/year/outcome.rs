@@ -1,6 +1,6 @@
 //! What a year came to.
 
-use crate::moisture::SpotPlace;
+use crate::humidity::SpotPlace;
 use crate::units::{Energy, Mass, Power, SurfaceMoisture, Temperature, TemperatureFactor};
 
 /// Energy of a month or a year, by where it came from and where it went.
@@ -18,7 +18,7 @@ pub struct EnergyByPurpose {
     pub fan: Energy,
     /// Electricity of equipment; all of it becomes heat.
     pub equipment: Energy,
-    /// Heat of people.
+    /// Dry heat of people and animals.
     pub people: Energy,
     /// Sun through the windows.
     pub sun: Energy,
@@ -32,12 +32,20 @@ pub struct EnergyByPurpose {
     pub by_fan: Energy,
     /// Taken by water that dried in the room.
     pub by_drying: Energy,
+    /// Given back by water that condensed and froze on cold places, as far as it came to the room; below 0 what
+    /// thawing and drying back took.
+    pub condensing: Energy,
 }
 
 impl EnergyByPurpose {
     /// Heat that came in.
     pub fn gained(&self) -> Energy {
-        self.heater_heat + self.backup_heat + self.equipment + self.people + self.sun
+        self.heater_heat
+            + self.backup_heat
+            + self.equipment
+            + self.people
+            + self.sun
+            + self.condensing
     }
 
     /// Heat that went out.
@@ -66,6 +74,7 @@ pub(super) fn add(into: &mut EnergyByPurpose, more: &EnergyByPurpose) {
     into.by_leaks += more.by_leaks;
     into.by_fan += more.by_fan;
     into.by_drying += more.by_drying;
+    into.condensing += more.condensing;
 }
 
 /// A month or a year.
@@ -84,23 +93,39 @@ pub struct Period {
     pub frost_hours: u32,
     /// Hours of full fan, parts of hours added up.
     pub fan_hours: f64,
-    /// Water that ran down the windows.
-    pub water_on_windows: Mass,
+    /// Water that came to cold places from the air as water.
+    pub condensed: Mass,
+    /// Water that came to them as frost.
+    pub frosted: Mass,
+    /// What went back to the air from them.
+    pub dried_back: Mass,
+    /// What ran off them.
+    pub ran_off: Mass,
+    /// Sum of the hours' room temperatures over their number: the mean, °C.
+    pub mean_celsius: f64,
+    /// Mean of the hours' relative humidities, 0 to 1.
+    pub mean_humidity: f64,
     /// Water that condensed on the lining itself.
     pub water_on_lining: Mass,
 }
 
-/// How long a cold spot was wet.
+/// How long a cold place was wet, and by how much.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct SpotHours {
     /// Where.
     pub place: SpotPlace,
-    /// Its temperature factor.
+    /// Its temperature factor with ordinary surface resistances.
     pub temperature_factor: TemperatureFactor,
-    /// Hours in which it took water from the air above freezing.
+    /// Hours in which it took water from the air above freezing, or thawed.
     pub drip: u32,
     /// Hours in which it took water from the air as frost.
     pub frost: u32,
+    /// Water that came to it from the air, frost too.
+    pub came: Mass,
+    /// Water that ran off it.
+    pub ran_off: Mass,
+    /// Most frost that lay on it.
+    pub most_frost: Mass,
 }
 
 /// One hour, for a picture of the year.
@@ -161,7 +186,7 @@ pub struct YearOutcome {
     pub water_given: Mass,
     /// Water carried off by air over the year.
     pub water_by_air: Mass,
-    /// Water stored in air and lining over the year.
+    /// Water stored over the year in air and lining, and on cold places.
     pub water_stored: Mass,
     /// Whether parts of the envelope are still being solved aside, so that the figures will move.
     pub is_waiting: bool,
@@ -178,6 +203,7 @@ impl YearOutcome {
             energy.by_leaks,
             energy.by_fan,
             energy.by_drying,
+            energy.condensing,
             self.stored,
         ];
         let passed =
@@ -187,10 +213,8 @@ impl YearOutcome {
 
     /// What the balance of water is off by, over the water that passed.
     pub fn water_off(&self) -> f64 {
-        let gone = self.water_by_air
-            + self.year.water_on_windows
-            + self.year.water_on_lining
-            + self.water_stored;
+        let gone =
+            self.water_by_air + self.year.ran_off + self.year.water_on_lining + self.water_stored;
         let passed = self.water_given.value() + self.water_by_air.value().abs();
         (self.water_given - gone).value() / passed.max(1e-9)
     }

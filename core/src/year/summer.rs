@@ -1,8 +1,8 @@
 //! How warm the room gets, and what would help.
 
 use super::check::CheckedYearChoices;
-use super::choices::YearChoices;
 use super::error::YearModelError;
+use super::fan::FanOfYear;
 use super::model::YearModel;
 use super::outcome::YearOutcome;
 use super::run::run_year;
@@ -51,21 +51,26 @@ impl Summer {
         checked: &CheckedYearChoices,
     ) -> Result<Self, YearModelError> {
         let as_chosen = SummerCase::of(as_chosen);
-        let with = |change: fn(&mut YearChoices)| {
-            let otherwise = checked.with(change);
-            if otherwise.choices() == checked.choices() {
+        let design = evaluation.checked.design();
+        let with = |differs: bool, change: &dyn Fn(&mut YearModel)| -> Result<_, YearModelError> {
+            if !differs {
                 return Ok(as_chosen);
             }
-            let model = YearModel::new(evaluation, surroundings, &otherwise)?;
+            let mut model = YearModel::new(evaluation, surroundings, checked)?;
+            change(&mut model);
             Ok(SummerCase::of(&run_year(&model)))
         };
+        let lighter = (LIGHT_PAINT.value() / design.paint.value()).min(1.0);
+        let on_roof = (SHADED.value() / design.sun_on_roof.value()).min(1.0);
+        let on_windows = (SHADED.value() / design.sun_on_windows.value()).min(1.0);
         Ok(Self {
             as_chosen,
-            without_fan: with(|choices| choices.fan_flow = VolumeFlow::ZERO)?,
-            light_paint: with(|choices| at_most(&mut choices.paint, LIGHT_PAINT))?,
-            shaded: with(|choices| {
-                at_most(&mut choices.sun_on_roof, SHADED);
-                at_most(&mut choices.sun_on_windows, SHADED);
+            without_fan: with(design.damper_count > 0.0, &|model| {
+                model.fan = FanOfYear::default()
+            })?,
+            light_paint: with(lighter < 1.0, &|model| model.with_paint(lighter))?,
+            shaded: with(on_roof < 1.0 || on_windows < 1.0, &|model| {
+                model.with_shade(on_roof, on_windows);
             })?,
         })
     }
@@ -74,12 +79,6 @@ impl Summer {
 impl SummerCase {
     fn of(outcome: &YearOutcome) -> Self {
         Self { warmest: outcome.warmest, too_warm_hours: outcome.year.too_warm_hours }
-    }
-}
-
-fn at_most(share: &mut SolarShare, most: SolarShare) {
-    if *share > most {
-        *share = most;
     }
 }
 

@@ -2,6 +2,7 @@
 
 use super::choices::YearChoices;
 use super::fuel::EnergyCarrier;
+use crate::design::Design;
 use crate::source::Source;
 use crate::units::{ElectricCurrent, ElectricPotential, Power, Temperature};
 
@@ -32,7 +33,7 @@ pub struct SupplyCheck {
 
 impl SupplyCheck {
     /// At an outdoor temperature, which decides what a heat pump draws.
-    pub fn of(choices: &YearChoices, outdoor: Temperature) -> Self {
+    pub fn of(design: &Design, choices: &YearChoices, outdoor: Temperature) -> Self {
         let kind = choices.heater;
         let main = choices.heater_limit * kind.capacity_share(outdoor);
         let backup = choices.backup_limit;
@@ -43,11 +44,11 @@ impl SupplyCheck {
         } else {
             Power::ZERO
         };
-        let fan = if choices.fan_flow.value() > 0.0 { choices.fan_power } else { Power::ZERO };
+        let fans = design.exhaust_count.min(design.damper_count);
         Self {
             largest: largest_continuous_load(choices.supply_voltage, choices.supply_current),
             for_heat: drawn + backup,
-            for_other: fan + choices.equipment_always + choices.equipment_in_use,
+            for_other: design.fan_power * fans + design.equipment_always + design.equipment_in_use,
         }
     }
 

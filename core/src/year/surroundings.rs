@@ -1,8 +1,8 @@
 //! The hours of a place as a box stands in them, prepared once for many runs.
 
 use crate::climate::{SunOnBox, WeatherYear};
-use crate::psychro::{PsychroError, SaturationTable, standard_pressure};
-use crate::units::{Angle, Pressure};
+use crate::psychro::SaturationTable;
+use crate::units::Angle;
 
 /// Weather, sun on the box's faces, and what is reckoned once for both.
 #[derive(Clone, Debug)]
@@ -10,20 +10,15 @@ pub struct Surroundings {
     pub(super) weather: WeatherYear,
     pub(super) sun: SunOnBox,
     pub(super) saturation: SaturationTable,
-    pub(super) air_pressure: Pressure,
     pub(super) front_faces: Angle,
 }
 
 impl Surroundings {
     /// A year of weather about a box whose front end faces a compass direction, clockwise from
     /// north.
-    ///
-    /// # Errors
-    /// Refuses an elevation outside the range of the standard atmosphere.
-    pub fn new(weather: WeatherYear, front_faces: Angle) -> Result<Self, PsychroError> {
-        let air_pressure = standard_pressure(weather.elevation)?;
+    pub fn new(weather: WeatherYear, front_faces: Angle) -> Self {
         let sun = SunOnBox::of(&weather, front_faces);
-        Ok(Self { weather, sun, saturation: SaturationTable::new(), air_pressure, front_faces })
+        Self { weather, sun, saturation: SaturationTable::new(), front_faces }
     }
 
     /// The weather.

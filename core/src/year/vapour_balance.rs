@@ -1,19 +1,17 @@
 //! Vapour of the room's air with a lining that takes it up and gives it back.
 
+use super::cold_places::{Sink, balanced};
 use crate::design::{Design, LiningMaterial, Surface};
 use crate::envelope::{Envelope, lining_material};
-use crate::extremes::{greater, lesser};
+use crate::extremes::lesser;
 use crate::heat_loss::{AIR_DENSITY, AIR_HEAT_CAPACITY};
+use crate::material::STILL_AIR_PERMEABILITY;
 use crate::moisture::{LEWIS_NUMBER, STILL_CORNER_COEFFICIENT};
 use crate::psychro::STANDARD_PRESSURE;
 use crate::room::Room;
-use crate::units::Pressure;
 
 /// Seconds of the cycle that the lining's depth is reckoned for: a day.
 const CYCLE: f64 = 86_400.0;
-
-/// Water vapour permeability of still air, 2·10⁻¹⁰ kg/(m·s·Pa) (ISO 13788:2012).
-const STILL_AIR: f64 = 2.0e-10;
 
 /// Gas constant of water vapour, J/(kg·K), and molar mass of water over that of dry air (ASHRAE Fundamentals
 /// 2017, chapter 1).
@@ -36,16 +34,14 @@ const fn sorption(lining: LiningMaterial) -> f64 {
 /// Coefficients of the balance, SI.
 #[derive(Clone, Copy, Debug)]
 pub(super) struct VapourBalance {
+    /// Pressure of the air, Pa.
+    air_pressure: f64,
     /// Water in the room's air for each pascal, kg/Pa.
     air: f64,
-    /// Water carried for each pascal and each W/K of air let in, kg/(s·Pa) over W/K.
-    per_watt_kelvin: f64,
     /// Water in the lining from dry to saturated, kg.
     lining: f64,
     /// Conductance from air into the lining, kg/(s·Pa).
     into_lining: f64,
-    /// Conductance onto the windows, kg/(s·Pa).
-    onto_windows: f64,
     /// Conductance onto a square metre of cold surface, kg/(m²·s·Pa).
     pub(super) onto_spot: f64,
 }
@@ -55,7 +51,7 @@ pub(super) struct VapourBalance {
 pub(super) struct VapourDrive {
     /// Outdoors.
     pub(super) outdoors: f64,
-    /// H of all air let in.
+    /// H of all air let in, as if none of its heat were kept back.
     pub(super) air: f64,
     /// Moisture given off.
     pub(super) source: f64,
@@ -63,8 +59,6 @@ pub(super) struct VapourDrive {
     pub(super) at_lining: f64,
     /// Saturation of the room's air.
     pub(super) at_air: f64,
-    /// Saturation at the windows.
-    pub(super) at_windows: f64,
 }
 
 /// Room and lining.
@@ -81,10 +75,21 @@ pub(super) struct VapourState {
 pub(super) struct WaterGone {
     /// Carried off by air; below 0 brought in.
     pub(super) by_air: f64,
-    /// Run down the windows.
-    pub(super) on_windows: f64,
     /// Condensed on the lining, because air and lining were full.
     pub(super) on_lining: f64,
+}
+
+/// The straight part of the balance of a step: N − D·p is what the sinks take, kg/s.
+#[derive(Clone, Copy, Debug)]
+pub(super) struct Terms {
+    pub(super) numerator: f64,
+    pub(super) denominator: f64,
+    /// Kilograms of water for each kilogram of dry air and pascal, as the room's air holds them.
+    ratio: f64,
+    /// Humidity ratio outdoors.
+    outdoors: f64,
+    /// Air let in, kg/s.
+    flow: f64,
 }
 
 impl VapourBalance {
@@ -92,15 +97,10 @@ impl VapourBalance {
     /// moisture transfer in structures, Building and Environment 23, 1988; ASHRAE Handbook of
     /// Fundamentals 2017, chapter 25), its layer reached through the air at its face and half the depth.
     /// Walls and ceiling count; the sealed floor does not. Onto surfaces by the Lewis relation.
-    pub(super) fn of(
-        design: &Design,
-        room: &Room,
-        envelope: &Envelope,
-        air_pressure: Pressure,
-    ) -> Self {
+    pub(super) fn of(design: &Design, room: &Room, envelope: &Envelope) -> Self {
+        let air_pressure = design.place.air_pressure();
         let thinner = air_pressure / STANDARD_PRESSURE;
         let dry_air = AIR_DENSITY.value() * thinner * room.volume.value();
-        let per_pascal = MOLAR_MASS_RATIO / air_pressure.value();
         let lined: f64 = envelope
             .plain
             .iter()
@@ -108,7 +108,8 @@ impl VapourBalance {
             .map(|plain| plain.area.value())
             .sum();
         let sorption = sorption(design.lining_material);
-        let permeability = STILL_AIR / lining_material(design).vapour_resistance_factor.value();
+        let permeability = STILL_AIR_PERMEABILITY.value()
+            / lining_material(design).vapour_resistance_factor.value();
         let depth = (permeability * AT_TWENTY / sorption * CYCLE / core::f64::consts::PI)
             .sqrt()
             .min(design.lining_thickness.value());
@@ -116,84 +117,86 @@ impl VapourBalance {
         let volumetric = AIR_DENSITY.value() * AIR_HEAT_CAPACITY.value();
         let lewis = libm::pow(LEWIS_NUMBER, 2.0 / 3.0);
         let beta = STILL_CORNER_COEFFICIENT.value() / (volumetric * lewis);
-        let onto_spot = beta / (GAS_CONSTANT * 293.15);
+        let onto_spot = beta / (GAS_CONSTANT * design.indoor_temperature.as_kelvin());
         let through = 1.0 / (1.0 / onto_spot + 0.5 * depth / permeability);
         Self {
-            air: dry_air * per_pascal,
-            per_watt_kelvin: per_pascal / AIR_HEAT_CAPACITY.value(),
+            air_pressure: air_pressure.value(),
+            air: dry_air * MOLAR_MASS_RATIO / air_pressure.value(),
             lining: lined * sorption * depth,
             into_lining: lined * through,
-            onto_windows: envelope.windows.area.value() * onto_spot,
             onto_spot,
         }
     }
 
     /// The coefficients by name.
-    pub(super) fn coefficients(&self) -> [(&'static str, f64); 6] {
+    pub(super) fn coefficients(&self) -> [(&'static str, f64); 5] {
         [
+            ("air_pressure", self.air_pressure),
             ("vapour_in_air", self.air),
-            ("vapour_per_watt_kelvin", self.per_watt_kelvin),
             ("vapour_in_lining", self.lining),
             ("vapour_into_lining", self.into_lining),
-            ("vapour_onto_windows", self.onto_windows),
             ("vapour_onto_spot", self.onto_spot),
         ]
     }
 
-    /// Numerator and denominator of the vapour pressure after a step of seconds.
-    fn terms(&self, state: &VapourState, drive: &VapourDrive, seconds: f64) -> [f64; 2] {
+    /// The straight part of the balance of a step of seconds.
+    ///
+    /// Air carries W = 0.622·p/(P − p) of each side; P − p of the room is that before the step, which moves by a
+    /// thousandth.
+    pub(super) fn terms(&self, state: &VapourState, drive: &VapourDrive, seconds: f64) -> Terms {
         let held = self.air / seconds;
         let lining = self.lining / seconds;
-        let by_air = drive.air * self.per_watt_kelvin;
+        let flow = drive.air / AIR_HEAT_CAPACITY.value();
+        let ratio = MOLAR_MASS_RATIO / (self.air_pressure - state.pascals);
+        let outdoors = MOLAR_MASS_RATIO * drive.outdoors / (self.air_pressure - drive.outdoors);
         let into = self.into_lining * lining / (lining + self.into_lining * drive.at_lining);
-        let numerator = held * state.pascals
-            + drive.source
-            + by_air * drive.outdoors
-            + into * state.lining * drive.at_lining;
-        [numerator, held + by_air + into]
+        Terms {
+            numerator: held * state.pascals
+                + drive.source
+                + flow * outdoors
+                + into * state.lining * drive.at_lining,
+            denominator: held + flow * ratio + into,
+            ratio,
+            outdoors,
+            flow,
+        }
     }
 
     /// H of more air, W/K, that would bring the room to a vapour pressure by the end of a step;
     /// `None` where outdoor air cannot.
-    pub(super) fn air_to_hold(
-        &self,
-        wanted: f64,
-        state: &VapourState,
-        drive: &VapourDrive,
-        seconds: f64,
-    ) -> Option<f64> {
-        let [numerator, denominator] = self.terms(state, drive, seconds);
-        let onto_windows = self.onto_windows * greater(wanted - drive.at_windows, 0.0);
-        let missing = numerator - wanted * denominator - onto_windows;
-        (wanted > drive.outdoors)
-            .then(|| missing / (wanted - drive.outdoors) / self.per_watt_kelvin)
+    pub(super) fn air_to_hold(&self, wanted: f64, terms: &Terms, sinks: &[Sink]) -> Option<f64> {
+        let onto: f64 = sinks.iter().map(|sink| sink.takes(wanted)).sum();
+        let missing = terms.numerator - wanted * terms.denominator - onto;
+        let carried = terms.ratio * wanted - terms.outdoors;
+        (carried > 0.0).then(|| missing / carried * AIR_HEAT_CAPACITY.value())
     }
 
-    /// The state after a step, implicit in time, so that water is neither lost nor made.
+    /// The vapour pressure after a step, implicit in time, so that water is neither lost nor made: no higher than air
+    /// and lining hold.
+    pub(super) fn pressure(terms: &Terms, drive: &VapourDrive, sinks: &[Sink]) -> f64 {
+        let free = balanced(terms.numerator, terms.denominator, sinks);
+        // Air holds no more than it does at its own temperature, nor beside a colder lining.
+        lesser(free, lesser(drive.at_lining, drive.at_air))
+    }
+
+    /// The state after a step of seconds that ended at a vapour pressure.
     pub(super) fn go(
         &self,
         state: &VapourState,
         drive: &VapourDrive,
+        terms: &Terms,
+        sinks: &[Sink],
+        pascals: f64,
         seconds: f64,
     ) -> (VapourState, WaterGone) {
-        let [numerator, denominator] = self.terms(state, drive, seconds);
-        let mut pascals = numerator / denominator;
-        let mut gone = WaterGone::default();
-        if pascals > drive.at_windows && self.onto_windows > 0.0 {
-            pascals = (numerator + self.onto_windows * drive.at_windows)
-                / (denominator + self.onto_windows);
-            gone.on_windows = self.onto_windows * (pascals - drive.at_windows) * seconds;
-        }
-        // Air holds no more than it does at its own temperature, nor beside a colder lining.
-        let most = lesser(drive.at_lining, drive.at_air);
-        if pascals > most {
-            // Windows warmer than that stay dry; the lining takes all that is too much.
-            let windows = if drive.at_windows < most { self.onto_windows } else { 0.0 };
-            gone.on_windows = windows * (most - drive.at_windows) * seconds;
-            gone.on_lining = (numerator - most * denominator) * seconds - gone.on_windows;
-            pascals = most;
-        }
-        gone.by_air = drive.air * self.per_watt_kelvin * (pascals - drive.outdoors) * seconds;
+        let onto: f64 = sinks.iter().map(|sink| sink.takes(pascals)).sum();
+        // What does not balance in air that holds no more condenses on the lining.
+        let over = terms.numerator - pascals * terms.denominator - onto;
+        let is_full = pascals >= lesser(drive.at_lining, drive.at_air);
+        let gone = WaterGone {
+            by_air: terms.flow * (terms.ratio * pascals - terms.outdoors) * seconds,
+            on_lining: if is_full { over * seconds } else { 0.0 },
+        };
         let lining = self.lining / seconds;
         let after = VapourState {
             pascals,
@@ -215,11 +218,10 @@ mod tests {
 
     /// A 20 ft room's coefficients, in round figures.
     const BALANCE: VapourBalance = VapourBalance {
+        air_pressure: 101_325.0,
         air: 2.0e-4,
-        per_watt_kelvin: 6.0e-9,
         lining: 10.0,
         into_lining: 3.0e-7,
-        onto_windows: 2.0e-8,
         onto_spot: 1.0e-8,
     };
 
@@ -233,9 +235,9 @@ mod tests {
 
     #[test]
     fn water_neither_comes_out_of_a_surface_nor_stands_above_saturation() {
-        // Muggy outdoors with windows warmer than the lining, then a wet source in air colder
+        // Muggy outdoors with a window warmer than the lining, then a wet source in air colder
         // than the lining, then the usual winter the other way round.
-        for (outdoors, source, air, lining, windows) in
+        for (outdoors, source, air, lining, window) in
             [(3564.0, 0.0, 20, 19, 25), (1500.0, 2.0e-3, 18, 19, 18), (300.0, 2.0e-3, 20, 19, 17)]
         {
             let drive = VapourDrive {
@@ -244,14 +246,18 @@ mod tests {
                 source,
                 at_air: saturation(air),
                 at_lining: saturation(lining),
-                at_windows: saturation(windows),
             };
+            let sinks =
+                [Sink { conductance: 2.0e-8, balance: saturation(window), gives_at_most: 0.0 }];
             let mut state = VapourState { pascals: 1900.0, lining: 0.9 };
             for _ in 0..200 {
-                let (after, gone) = BALANCE.go(&state, &drive, 3600.0);
-                assert!(gone.on_windows >= 0.0 && gone.on_lining >= 0.0, "{gone:?}");
+                let terms = BALANCE.terms(&state, &drive, 3600.0);
+                let pascals = VapourBalance::pressure(&terms, &drive, &sinks);
+                let (after, gone) = BALANCE.go(&state, &drive, &terms, &sinks, pascals, 3600.0);
+                let onto_window = sinks[0].takes(pascals) * 3600.0;
+                assert!(onto_window >= 0.0 && gone.on_lining >= -1e-12, "{gone:?}");
                 assert!(after.pascals <= drive.at_air * (1.0 + 1e-12), "{after:?}");
-                let made = source * 3600.0 - gone.by_air - gone.on_windows - gone.on_lining;
+                let made = source * 3600.0 - gone.by_air - onto_window - gone.on_lining;
                 let kept = BALANCE.held(&after) - BALANCE.held(&state);
                 // The lining takes up by its humidity, whose saturation may move between steps.
                 assert!((made - kept).abs() < 1e-9 * (1.0 + made.abs()), "{made} kept {kept}");

@@ -1,6 +1,7 @@
 //! Until when outdoor air holds the room, and what does where it cannot.
 
-use super::{Fan, RoomHumidity, Setting};
+use super::room_humidity::ForOccupants;
+use super::{FanAir, RoomHumidity, Setting};
 use crate::moisture::MoistureError;
 use crate::psychro::{MoistAir, hyland_wexler, vapour_pressure_from_humidity_ratio};
 use crate::units::{HumidityRatio, MassFlow, Temperature};
@@ -18,31 +19,35 @@ pub struct OtherWays {
 
 /// The warm end of the year, and the outdoor temperature from which on outdoor air fails.
 #[derive(Clone, Copy, Debug, PartialEq)]
-pub struct Outlook {
+pub struct WarmSeason {
     /// Outdoor air of the warmest month.
     pub outdoor: MoistAir,
     /// The room against it, in the busy hours; as warm as outdoors where that is warmer.
     pub room: RoomHumidity,
     /// Warmest outdoors at which the air that can pass still holds the room, outdoor humidity being
-    /// as chosen: wait until it is colder. `None` where it never does.
+    /// that of the coldest month: wait until it is colder. `None` where it never does.
     pub holds_up_to: Option<Temperature>,
     /// What else can, in the warmest month; `None` where outdoor air does.
     pub other_ways: Option<OtherWays>,
 }
 
-impl Outlook {
+impl WarmSeason {
     pub(super) fn of(
         setting: &Setting,
         source: MassFlow,
-        fan: &Fan,
+        occupants: ForOccupants,
+        fan: Option<&FanAir>,
     ) -> Result<Self, MoistureError> {
         let design = setting.design;
-        let outdoor = setting.air(design.warmest_month, design.warmest_month_humidity)?;
-        let indoor = design.indoor_temperature.max(design.warmest_month);
+        let place = design.place.place();
+        let warmest = &place.months[place.warmest_month()];
+        let outdoor = warmest.air(setting.pressure)?;
+        let indoor = design.indoor_temperature.max(warmest.temperature);
         let target = setting.air(indoor, design.target_humidity)?;
         let summer = Setting { target, ..*setting };
-        let room = summer.humidity(source, fan.moves(), &outdoor)?;
-        let all = setting.leakage.plus(fan.moves().unwrap_or(DryAirFlow::new(MassFlow::ZERO)?))?;
+        let room = summer.humidity(source, occupants, fan, &outdoor)?;
+        let added = fan.map(|fan| fan.adds);
+        let all = setting.leakage.plus(added.unwrap_or(DryAirFlow::new(MassFlow::ZERO)?))?;
         let other_ways = if room.holding.holds() {
             None
         } else {
@@ -74,7 +79,7 @@ impl Setting<'_> {
             return Ok(None);
         }
         let vapour = vapour_pressure_from_humidity_ratio(HumidityRatio::new(left), self.pressure)?;
-        let saturation = vapour / self.design.outdoor_humidity.value();
+        let saturation = vapour / self.outdoor_humidity.value();
         Ok(Some(hyland_wexler::dew_point(saturation)?))
     }
 

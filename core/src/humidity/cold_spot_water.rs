@@ -1,13 +1,13 @@
 //! What lands on the cold spots through a cold spell, as water or frost, and never more than the
 //! use gives off.
 
-use super::Setting;
+use super::{ColdSpot, ColdSpots, Setting, SpotPlace};
 use crate::design::{Design, Surface};
 use crate::envelope::{Amount, Envelope, Place};
 use crate::freight_box::Dimensions;
 use crate::moisture::{
-    ColdSpellWater, ColdSpots, Condensing, MoistureError, STILL_CORNER_COEFFICIENT, SpotPlace,
-    limited_by_source, mass_transfer_coefficient,
+    ColdSpellWater, Condensing, MoistureError, STILL_CORNER_COEFFICIENT, limited_by_source,
+    mass_transfer_coefficient, surface_temperature,
 };
 use crate::psychro::{MoistAir, hyland_wexler, saturation_humidity_ratio, vapour_concentration};
 use crate::room::Room;
@@ -46,7 +46,7 @@ pub struct SpotWater {
 pub struct ColdSpotWater {
     /// The room's air once the cold spots take their part.
     pub room: MoistAir,
-    /// What the use gives off in the mean of a day.
+    /// What the use gives off in the mean of a week.
     pub source: MassFlow,
     /// What air carries out; below 0 where outdoor air brings moisture.
     pub carried_out: MassFlow,
@@ -184,13 +184,14 @@ fn cold_places(
     envelope: &Envelope,
     spots: &ColdSpots,
 ) -> Result<Vec<ColdPlace>, MoistureError> {
-    let place = |spot: &crate::moisture::ColdSpot| {
-        let saturation = hyland_wexler::saturation_pressure(spot.surface_temperature)?;
+    let place = |spot: &ColdSpot| {
+        let surface = surface_temperature(spot.ordinary_factor, spots.indoor, spots.outdoor);
+        let saturation = hyland_wexler::saturation_pressure(surface)?;
         Ok(ColdPlace {
             place: spot.place,
             area: cold_area(spot.place, design, room, envelope),
-            surface: spot.surface_temperature,
-            saturation: vapour_concentration(spot.surface_temperature, saturation)?,
+            surface,
+            saturation: vapour_concentration(surface, saturation)?,
         })
     };
     spots.spots.iter().map(place).collect()

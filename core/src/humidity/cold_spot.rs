@@ -1,11 +1,10 @@
 //! Every place the damp looks at, coldest first.
 
-use super::limit::{HumidityLimit, SurfaceRisk, surface_temperature};
-use super::remedy::Remedy;
 use crate::design::{Design, Surface};
 use crate::detail::{Outcome, PlacedDetail};
 use crate::envelope::{DAMP_SURFACE_RESISTANCE, Envelope, HeatFlow, Openings, Place, PlainArea};
 use crate::heat_loss::Element;
+use crate::moisture::{HumidityLimit, SurfaceRisk, surface_temperature};
 use crate::psychro::PsychroError;
 use crate::units::{Area, RelativeHumidity, Temperature, TemperatureFactor};
 
@@ -32,6 +31,25 @@ impl SpotPlace {
         }
     }
 
+    /// What kind of surface is coldest there.
+    pub const fn kind(self) -> SurfaceKind {
+        match self {
+            Self::PersonnelDoor | Self::Windows => SurfaceKind::FrameOrGlazing,
+            Self::Detail(_) | Self::Plain(_) => SurfaceKind::Opaque,
+        }
+    }
+
+    /// Whether two places are of one sort, as the top castings of both ends are.
+    pub fn is_of_one_sort_with(self, other: Self) -> bool {
+        let sort = core::mem::discriminant::<Self>;
+        match (self, other) {
+            (Self::Detail(one), Self::Detail(other)) => {
+                core::mem::discriminant(&one) == core::mem::discriminant(&other)
+            }
+            _ => sort(&self) == sort(&other),
+        }
+    }
+
     /// Stable name, that of the same place in the heat loss.
     pub const fn key(self) -> &'static str {
         match self {
@@ -43,13 +61,36 @@ impl SpotPlace {
     }
 }
 
+/// What kind of surface a place is, and so by which clause it is judged.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+pub enum SurfaceKind {
+    /// Lining, reveal, steel that stands in the room: mould and water, R_si 0.25 m²·K/W.
+    Opaque,
+    /// Frame, leaf or glazing of a door or window: water on the coldest day only, R_si 0.13 m²·K/W.
+    FrameOrGlazing,
+}
+
+impl SurfaceKind {
+    /// Stable name.
+    pub const fn key(self) -> &'static str {
+        match self {
+            Self::Opaque => "opaque",
+            Self::FrameOrGlazing => "frame_or_glazing",
+        }
+    }
+}
+
 /// A place with what it stands.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct ColdSpot {
     /// Where.
     pub place: SpotPlace,
-    /// f_Rsi there, at its coldest.
+    /// What kind of surface.
+    pub kind: SurfaceKind,
+    /// f_Rsi there, at its coldest, with the surface resistance of its kind: by it the place is judged.
     pub temperature_factor: TemperatureFactor,
+    /// The same with the ordinary surface resistance, which is there while it takes water from the air.
+    pub ordinary_factor: TemperatureFactor,
     /// Surface temperature at the temperatures looked at.
     pub surface_temperature: Temperature,
     /// How humid the room may be.
@@ -57,14 +98,14 @@ pub struct ColdSpot {
 }
 
 impl ColdSpot {
+    /// Temperature factor by which it is judged, and the ordinary one.
+    pub fn factors(&self) -> [TemperatureFactor; 2] {
+        [self.temperature_factor, self.ordinary_factor]
+    }
+
     /// Whether what condenses there freezes.
     pub fn frosts(&self) -> bool {
         self.surface_temperature < Temperature::celsius(0.0)
-    }
-
-    /// What mends it.
-    pub const fn remedy(&self) -> Remedy {
-        Remedy::of(self.place)
     }
 }
 
@@ -112,13 +153,14 @@ pub struct ColdSpots {
     pub unknown: Vec<UnknownSpot>,
 }
 
-/// Temperature factor of a plain area of plane layers, f = 1 − R_si / R_tot with R_si = 0.25 m²·K/W both
-/// times (ISO 13788:2012, clause 5: 1 − U·R_si, U being taken with that R_si). Where the waves of the
-/// sheet count, the field of one of them tells instead.
-pub fn plain_temperature_factor(plain: &PlainArea) -> TemperatureFactor {
+/// Temperature factors of a plain area of plane layers, f = 1 − R_si / R_tot: with R_si = 0.25 m²·K/W both times,
+/// by which it is judged (ISO 13788:2012, clause 5: 1 − U·R_si, U being taken with that R_si), and with the ordinary R_si
+/// of ISO 6946. Where the waves of the sheet count, the field of one of them tells instead.
+pub fn plain_temperature_factors(plain: &PlainArea) -> [TemperatureFactor; 2] {
     let inside = HeatFlow::through(plain.surface).inside_surface_resistance();
-    let with_damp_surface = plain.transmittance.resistance() - inside + DAMP_SURFACE_RESISTANCE;
-    TemperatureFactor::new(1.0 - DAMP_SURFACE_RESISTANCE / with_damp_surface)
+    let rest = plain.transmittance.resistance() - inside;
+    [DAMP_SURFACE_RESISTANCE, inside]
+        .map(|surface| TemperatureFactor::new(1.0 - surface / (rest + surface)))
 }
 
 /// Temperature factor of a door or window in its mean, f = 1 − 0.13·U (ISO 13788:2012, clause 5:
@@ -136,7 +178,8 @@ impl ColdSpots {
         for placed in details {
             let place = SpotPlace::of(placed.place);
             match &placed.outcome {
-                Outcome::Solved(field) => known.push((place, field.temperature_factor)),
+                Outcome::Solved(field) => known
+                    .push((place, [field.temperature_factor, field.ordinary_temperature_factor])),
                 Outcome::Waiting => {
                     unknown.push(UnknownSpot { place, reason: UnknownReason::Waiting });
                 }
@@ -150,35 +193,44 @@ impl ColdSpots {
             !details.iter().any(|placed| placed.place == waves)
         });
         known.extend(
-            flat.map(|plain| (SpotPlace::Plain(plain.surface), plain_temperature_factor(plain))),
+            flat.map(|plain| (SpotPlace::Plain(plain.surface), plain_temperature_factors(plain))),
         );
         for (place, openings) in [
             (SpotPlace::PersonnelDoor, &envelope.personnel_door),
             (SpotPlace::Windows, &envelope.windows),
         ] {
             if openings.area > Area::ZERO {
-                known.push((place, opening_temperature_factor(openings)));
+                known.push((place, [opening_temperature_factor(openings); 2]));
             }
         }
         Self::from_factors(design.indoor_temperature, design.outdoor_temperature, known, unknown)
     }
 
-    /// Places of known temperature factors at a room and outdoor temperature, put in order.
+    /// Places of known temperature factors, that by which each is judged and the ordinary one, at a room and
+    /// outdoor temperature, put in order.
     pub fn from_factors(
         indoor: Temperature,
         outdoor: Temperature,
-        known: impl IntoIterator<Item = (SpotPlace, TemperatureFactor)>,
+        known: impl IntoIterator<Item = (SpotPlace, [TemperatureFactor; 2])>,
         mut unknown: Vec<UnknownSpot>,
     ) -> Self {
         let mut spots = Vec::new();
-        for (place, temperature_factor) in known {
+        for (place, [temperature_factor, ordinary_factor]) in known {
             let surface_temperature = surface_temperature(temperature_factor, indoor, outdoor);
             match HumidityLimit::at_surface(surface_temperature, indoor) {
                 Ok(limit) => {
                     // Two dozen at most: each goes in front of the first that is warmer.
                     let warmer = |other: &ColdSpot| other.temperature_factor > temperature_factor;
                     let row = spots.iter().position(warmer).unwrap_or(spots.len());
-                    let spot = ColdSpot { place, temperature_factor, surface_temperature, limit };
+                    let kind = place.kind();
+                    let spot = ColdSpot {
+                        place,
+                        kind,
+                        temperature_factor,
+                        ordinary_factor,
+                        surface_temperature,
+                        limit,
+                    };
                     spots.insert(row, spot);
                 }
                 Err(error) => {
@@ -193,8 +245,20 @@ impl ColdSpots {
     /// The same places at other temperatures. No field is solved again.
     #[must_use]
     pub fn at(&self, indoor: Temperature, outdoor: Temperature) -> Self {
-        let known = self.spots.iter().map(|spot| (spot.place, spot.temperature_factor));
+        let known = self.spots.iter().map(|spot| (spot.place, spot.factors()));
         Self::from_factors(indoor, outdoor, known, self.unknown.clone())
+    }
+
+    /// The same places, those that wait with the temperature factors they had before. What waits is still
+    /// told.
+    #[must_use]
+    pub fn with_waiting_from(&self, earlier: &Self) -> Self {
+        let known = self.spots.iter().map(|spot| (spot.place, spot.factors()));
+        let before = self.unknown.iter().filter_map(|unknown| {
+            let before = earlier.spots.iter().find(|spot| spot.place == unknown.place)?;
+            (unknown.reason == UnknownReason::Waiting).then_some((unknown.place, before.factors()))
+        });
+        Self::from_factors(self.indoor, self.outdoor, known.chain(before), self.unknown.clone())
     }
 
     /// The coldest place known.
@@ -202,11 +266,11 @@ impl ColdSpots {
         self.spots.first()
     }
 
-    /// The coldest place left once the weakest is mended, and with it all that the same remedy
-    /// mends.
+    /// The coldest place of another sort than the weakest: what sets the limit once all of that sort are
+    /// mended.
     pub fn next_weakest(&self) -> Option<&ColdSpot> {
-        let mended = self.weakest()?.remedy();
-        self.spots.iter().find(|spot| spot.remedy() != mended)
+        let weakest = self.weakest()?.place;
+        self.spots.iter().find(|spot| !spot.place.is_of_one_sort_with(weakest))
     }
 
     /// Places that a humidity of the room wets or lets mould grow on, coldest first.

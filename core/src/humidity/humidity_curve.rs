@@ -1,8 +1,9 @@
 //! Limits of the room and its own humidity over the outdoor temperature.
 
-use super::{Damp, Setting};
+use super::room_humidity::ForOccupants;
+use super::{ColdSpots, FanAir, Humidity, Setting, heat_exchanger};
 use crate::design::CheckedDesign;
-use crate::moisture::{ColdSpots, HumidityLimit, MoistureError, surface_temperature};
+use crate::moisture::{HumidityLimit, MoistureError, surface_temperature};
 use crate::room::Room;
 use crate::units::{RelativeHumidity, Temperature, TemperatureFactor};
 
@@ -21,7 +22,7 @@ pub struct HumidityPoint {
     pub with_fan: RelativeHumidity,
 }
 
-impl Damp {
+impl Humidity {
     /// The curve of a design over a run of outdoor temperatures. The fan is set against each: cold
     /// air is denser.
     ///
@@ -35,6 +36,10 @@ impl Damp {
         outdoors: impl IntoIterator<Item = Temperature>,
     ) -> Result<Vec<HumidityPoint>, MoistureError> {
         let setting = Setting::of(checked.design(), room)?;
+        let is_balanced = heat_exchanger(checked.design())?.is_some();
+        let (_, occupants) = setting.occupants()?;
+        let at_work =
+            ForOccupants { share: f64::from(u8::from(occupants.share > 0.0)), ..occupants };
         let weakest = spots.weakest().map(|spot| spot.temperature_factor);
         let next = spots.next_weakest().map(|spot| spot.temperature_factor);
         let limit = |factor: Option<TemperatureFactor>, outdoor| {
@@ -46,7 +51,11 @@ impl Damp {
             .map(|outdoor| {
                 let air = setting.outdoor(outdoor)?;
                 let moves = self.fan.moves_against(&air, &setting.target)?;
-                let humidity = setting.humidity(self.sources.busy.typical, moves, &air)?;
+                let fan = moves
+                    .map(|moves| FanAir::beside(setting.leakage, moves, is_balanced))
+                    .transpose()?;
+                let source = self.sources.busy.typical;
+                let humidity = setting.humidity(source, at_work, fan.as_ref(), &air)?;
                 Ok(HumidityPoint {
                     outdoor,
                     weakest: limit(weakest, outdoor)?,

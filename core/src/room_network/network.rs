@@ -16,7 +16,12 @@
 //! inputs stand still and the mass follows its exponential exactly, so that any length of step
 //! keeps the balance of heat; the annex steps by Crank and Nicolson.
 
-use super::error::{NetworkPart, YearModelError};
+use super::error::{NetworkPart, RoomNetworkError};
+use super::inside_mass::InsideMass;
+use crate::design::Design;
+use crate::envelope::Envelope;
+use crate::heat_loss::{Element, HeatLoss};
+use crate::room::Room;
 use crate::units::{Area, HeatCapacity, HeatTransferCoefficient, Temperature};
 
 /// Conductance from surface to air for a square metre, 1/0.13 W/(m²·K) (ISO 6946:2017 table 7,
@@ -28,15 +33,15 @@ const MOST_INSIDE: f64 = 0.5;
 
 /// Five conductances and a heat capacity.
 #[derive(Clone, Copy, Debug, PartialEq)]
-pub struct Network {
-    pub(super) surface_to_air: f64,
-    pub(super) mass_to_surface: f64,
-    pub(super) mass_to_outdoors: f64,
-    pub(super) openings: f64,
-    pub(super) leaks: f64,
-    pub(super) capacity: f64,
+pub struct RoomNetwork {
+    pub(crate) surface_to_air: f64,
+    pub(crate) mass_to_surface: f64,
+    pub(crate) mass_to_outdoors: f64,
+    pub(crate) openings: f64,
+    pub(crate) leaks: f64,
+    pub(crate) capacity: f64,
     /// Share of radiant gains that falls on mass, A_m / A_t; the rest on surfaces.
-    pub(super) onto_mass: f64,
+    pub(crate) onto_mass: f64,
 }
 
 /// What a network is made of.
@@ -61,7 +66,7 @@ pub struct NetworkParts {
 }
 
 impl NetworkParts {
-    fn check(&self) -> Result<(), YearModelError> {
+    fn check(&self) -> Result<(), RoomNetworkError> {
         use NetworkPart as P;
         let parts = [
             (P::Opaque, self.opaque.value()),
@@ -78,13 +83,43 @@ impl NetworkParts {
             given.is_finite() && (given > 0.0 || given == 0.0 && may_be_nothing(part))
         };
         match parts.into_iter().find(|part| !stands(part)) {
-            Some((part, given)) => Err(YearModelError::NoNetwork { part, given }),
+            Some((part, given)) => Err(RoomNetworkError { part, given }),
             None => Ok(()),
         }
     }
 }
 
-impl Network {
+impl RoomNetwork {
+    /// Of a design's room: everything opaque, openings and leaks as its heat loss has them, fan off.
+    ///
+    /// # Errors
+    /// As [`Self::new`]; none for a checked design.
+    pub fn of(
+        design: &Design,
+        room: &Room,
+        envelope: &Envelope,
+        heat_loss: &HeatLoss,
+    ) -> Result<Self, RoomNetworkError> {
+        let openings = heat_loss
+            .losses
+            .iter()
+            .filter(|loss| matches!(loss.element, Element::Windows | Element::PersonnelDoor))
+            .map(|loss| loss.coefficient)
+            .sum::<HeatTransferCoefficient>();
+        let mass = InsideMass::of(design, room, envelope, design.contents);
+        let opaque_area: Area = envelope.plain.iter().map(|plain| plain.area).sum();
+        Self::new(&NetworkParts {
+            opaque: heat_loss.transmission - openings,
+            openings,
+            leaks: heat_loss.air,
+            capacity: mass.capacity,
+            opaque_area,
+            mass_to_surface: mass.to_surface,
+            mass_area: mass.area,
+            total_area: opaque_area + envelope.windows.area + envelope.personnel_door.area,
+        })
+    }
+
     /// From its parts: H_is = A/0.13, H_ms as given, and H_em such that the three in series are the
     /// opaque H. Where H is so great that surface and mass alone would be more than half of its
     /// resistance, both are shrunk to half.
@@ -92,7 +127,7 @@ impl Network {
     /// # Errors
     /// Refuses a part that is no finite number or below nothing; openings and leaks may be nothing,
     /// the others not.
-    pub fn new(parts: &NetworkParts) -> Result<Self, YearModelError> {
+    pub fn new(parts: &NetworkParts) -> Result<Self, RoomNetworkError> {
         parts.check()?;
         let opaque = parts.opaque.value();
         let inside = [
@@ -120,12 +155,12 @@ impl Network {
     pub fn one_node(
         loss: HeatTransferCoefficient,
         capacity: HeatCapacity,
-    ) -> Result<Self, YearModelError> {
+    ) -> Result<Self, RoomNetworkError> {
         let parts =
             [(NetworkPart::Opaque, loss.value()), (NetworkPart::Capacity, capacity.value())];
         for (part, given) in parts {
             if !(given.is_finite() && given > 0.0) {
-                return Err(YearModelError::NoNetwork { part, given });
+                return Err(RoomNetworkError { part, given });
             }
         }
         let joined = loss.value() * 1e9;
@@ -150,7 +185,7 @@ impl Network {
     }
 
     /// How the network answers over a step of seconds with some more air let in, W/K.
-    pub(super) fn step(&self, more_air: f64, seconds: f64) -> Step {
+    pub(crate) fn step(&self, more_air: f64, seconds: f64) -> NetworkStep {
         let direct = self.leaks + self.openings + more_air;
         let per_air = 1.0 / (direct + self.surface_to_air);
         let pull = self.surface_to_air * per_air;
@@ -171,57 +206,67 @@ impl Network {
             mass: of_mass,
             mass_after: (1.0 - decay) * tends_to,
         };
-        Step { direct, per_air, pull, per_surface, to_surface, per_loss, decay, mean, per_watt }
+        NetworkStep {
+            direct,
+            per_air,
+            pull,
+            per_surface,
+            to_surface,
+            per_loss,
+            decay,
+            mean,
+            per_watt,
+        }
     }
 }
 
 /// The answer of a network over one step.
 #[derive(Clone, Copy, Debug)]
-pub(super) struct Step {
+pub(crate) struct NetworkStep {
     /// Conductance from air straight to outdoors.
-    pub(super) direct: f64,
+    pub(crate) direct: f64,
     per_air: f64,
     pull: f64,
     per_surface: f64,
     to_surface: f64,
-    pub(super) per_loss: f64,
+    pub(crate) per_loss: f64,
     decay: f64,
     mean: f64,
     /// What each watt to the air throughout the step adds.
-    pub(super) per_watt: Temperatures,
+    pub(crate) per_watt: Temperatures,
 }
 
 /// What acts on the room through a step, W and °C.
 #[derive(Clone, Copy, Debug)]
-pub(super) struct Drive {
+pub(crate) struct Drive {
     /// Heat to the air.
-    pub(super) to_air: f64,
+    pub(crate) to_air: f64,
     /// Heat to the surfaces.
-    pub(super) to_surface: f64,
+    pub(crate) to_surface: f64,
     /// Heat to the mass.
-    pub(super) to_mass: f64,
+    pub(crate) to_mass: f64,
     /// Outdoor air.
-    pub(super) outdoors: f64,
+    pub(crate) outdoors: f64,
     /// Outdoors as the steel feels it.
-    pub(super) at_steel: f64,
+    pub(crate) at_steel: f64,
 }
 
 /// Temperatures through a step, °C.
 #[derive(Clone, Copy, Debug)]
-pub(super) struct Temperatures {
+pub(crate) struct Temperatures {
     /// Mean of the air.
-    pub(super) air: f64,
+    pub(crate) air: f64,
     /// Mean of the surfaces.
-    pub(super) surface: f64,
+    pub(crate) surface: f64,
     /// Mean of the mass.
-    pub(super) mass: f64,
+    pub(crate) mass: f64,
     /// The mass at the end.
-    pub(super) mass_after: f64,
+    pub(crate) mass_after: f64,
 }
 
-impl Step {
+impl NetworkStep {
     /// Where the mass tends to.
-    pub(super) fn tends_to(&self, network: &Network, drive: &Drive) -> f64 {
+    pub(crate) fn tends_to(&self, network: &RoomNetwork, drive: &Drive) -> f64 {
         let air = drive.to_air + self.direct * drive.outdoors;
         let through_surface = self.to_surface * (drive.to_surface + self.pull * air);
         let outdoors = network.mass_to_outdoors * drive.at_steel;
@@ -229,7 +274,7 @@ impl Step {
     }
 
     /// The air while the mass is at a temperature.
-    pub(super) fn air_at(&self, network: &Network, drive: &Drive, mass: f64) -> [f64; 2] {
+    pub(crate) fn air_at(&self, network: &RoomNetwork, drive: &Drive, mass: f64) -> [f64; 2] {
         let air = drive.to_air + self.direct * drive.outdoors;
         let surface = self.per_surface
             * (drive.to_surface + network.mass_to_surface * mass + self.pull * air);
@@ -237,7 +282,12 @@ impl Step {
     }
 
     /// Temperatures through the step from the mass at its start.
-    pub(super) fn go(&self, network: &Network, drive: &Drive, mass_before: f64) -> Temperatures {
+    pub(crate) fn go(
+        &self,
+        network: &RoomNetwork,
+        drive: &Drive,
+        mass_before: f64,
+    ) -> Temperatures {
         let tends_to = self.tends_to(network, drive);
         let off = mass_before - tends_to;
         let mass = tends_to + off * self.mean;
@@ -246,7 +296,7 @@ impl Step {
     }
 
     /// The same with so many more watts to the air.
-    pub(super) fn heated(&self, free: &Temperatures, heat: f64) -> Temperatures {
+    pub(crate) fn heated(&self, free: &Temperatures, heat: f64) -> Temperatures {
         Temperatures {
             air: free.air + heat * self.per_watt.air,
             surface: free.surface + heat * self.per_watt.surface,
@@ -279,8 +329,8 @@ mod tests {
         at_steel: -17.0,
     };
 
-    fn room() -> Network {
-        Network {
+    fn room() -> RoomNetwork {
+        RoomNetwork {
             surface_to_air: 500.0,
             mass_to_surface: 450.0,
             mass_to_outdoors: 28.0,
@@ -296,7 +346,7 @@ mod tests {
     #[test]
     fn hourly_steps_follow_the_closed_form_of_one_capacity() {
         let network =
-            Network::one_node(HeatTransferCoefficient::new(31.5), HeatCapacity::new(1.43e6))
+            RoomNetwork::one_node(HeatTransferCoefficient::new(31.5), HeatCapacity::new(1.43e6))
                 .expect("a room");
         let step = network.step(0.0, 3600.0);
         let drive = Drive {
@@ -347,9 +397,9 @@ mod tests {
             mass_area: Area::new(50.0),
             total_area: Area::new(62.0),
         };
-        assert!(Network::new(&parts).is_ok(), "no openings and no leaks");
-        let refused = |parts: NetworkParts| match Network::new(&parts) {
-            Err(YearModelError::NoNetwork { part, .. }) => Some(part),
+        assert!(RoomNetwork::new(&parts).is_ok(), "no openings and no leaks");
+        let refused = |parts: NetworkParts| match RoomNetwork::new(&parts) {
+            Err(RoomNetworkError { part, .. }) => Some(part),
             _ => None,
         };
         let no_loss = NetworkParts { opaque: HeatTransferCoefficient::ZERO, ..parts };
@@ -361,7 +411,7 @@ mod tests {
         assert_eq!(refused(gains), Some(NetworkPart::Leaks));
         let light = NetworkParts { capacity: HeatCapacity::new(f64::NAN), ..parts };
         assert_eq!(refused(light), Some(NetworkPart::Capacity));
-        let no_loss = Network::one_node(HeatTransferCoefficient::ZERO, HeatCapacity::new(1.0));
+        let no_loss = RoomNetwork::one_node(HeatTransferCoefficient::ZERO, HeatCapacity::new(1.0));
         assert!(no_loss.is_err());
     }
 

@@ -1,9 +1,37 @@
 //! When the room is used.
 
-use super::choices::YearChoices;
+use super::field::Design;
 use crate::climate::DAYS_IN_YEAR;
+use crate::units::Time;
 
-impl YearChoices {
+impl Design {
+    /// How long the room is used on a day of use.
+    pub fn use_time(&self) -> Time {
+        let (from, until) = (self.used_from, self.used_until);
+        Time::hours(if from < until { until - from } else { until + 24.0 - from })
+    }
+
+    /// Part of the days on which the room is used, 0 to 1.
+    pub fn share_of_days(&self) -> f64 {
+        self.used_days / 7.0
+    }
+
+    /// Hours since a use began, in an hour of the year from 0 in the first of 1 January: for what a day of use
+    /// sets going, as laundry that dries. Counted to the beginning of the hour, from the last use that
+    /// began; `None` on a clock before the first.
+    ///
+    /// Range: what was set going must last a day at most.
+    pub fn hours_since_use_began(&self, hour: usize) -> Option<f64> {
+        let clock = (hour % 24) as f64;
+        let day = hour / 24 % DAYS_IN_YEAR;
+        let (day, since) = if clock >= self.used_from {
+            (day, clock - self.used_from)
+        } else {
+            ((day + DAYS_IN_YEAR - 1) % DAYS_IN_YEAR, clock + 24.0 - self.used_from)
+        };
+        (((day % 7) as f64) < self.used_days).then_some(since)
+    }
+
     /// Whether the room is used in an hour of the year, from 0 in the first of 1 January.
     ///
     /// 1 January is the first day of a week, and the room is used on the first
@@ -28,18 +56,14 @@ impl YearChoices {
 
 #[cfg(test)]
 mod tests {
-    use super::YearChoices;
+    use super::Design;
     use crate::climate::{DAYS_IN_YEAR, HOURS_IN_YEAR};
 
     /// Which hours of the first week are used, as day and clock.
     fn used(from: f64, until: f64, days: f64) -> Vec<[usize; 2]> {
-        let choices = YearChoices {
-            used_from: from,
-            used_until: until,
-            used_days: days,
-            ..YearChoices::default()
-        };
-        let hours = (0..7 * 24).filter(|&hour| choices.is_used(hour));
+        let design =
+            Design { used_from: from, used_until: until, used_days: days, ..Design::default() };
+        let hours = (0..7 * 24).filter(|&hour| design.is_used(hour));
         hours.map(|hour| [hour / 24, hour % 24]).collect()
     }
 
@@ -60,13 +84,13 @@ mod tests {
         for from in 0..24_usize {
             for until in (1..=24_usize).filter(|&until| until != from) {
                 for days in 0..=7_usize {
-                    let choices = YearChoices {
+                    let design = Design {
                         used_from: from as f64,
                         used_until: until as f64,
                         used_days: days as f64,
-                        ..YearChoices::default()
+                        ..Design::default()
                     };
-                    let found = (0..HOURS_IN_YEAR).filter(|&hour| choices.is_used(hour)).count();
+                    let found = (0..HOURS_IN_YEAR).filter(|&hour| design.is_used(hour)).count();
                     let lasting = if from < until { until - from } else { 24 - from + until };
                     let of_use = (0..DAYS_IN_YEAR).filter(|day| day % 7 < days).count();
                     assert_eq!(found, lasting * of_use, "{from} until {until}, {days} days");
