@@ -5,7 +5,7 @@ use super::choices::YearChoices;
 use super::envelope_heat::{EnvelopeHeat, face_of};
 use super::error::YearModelError;
 use super::heat_capacity::InsideMass;
-use super::network::{Network, NetworkParts};
+use super::network::{NetworkParts, RoomNetwork};
 use super::sol_air::{SKY_BEFORE_WINDOWS, SUNNY_SURFACE_COEFFICIENT, WHOLE_SKY};
 use super::surroundings::Surroundings;
 use super::vapour_balance::VapourBalance;
@@ -25,7 +25,7 @@ const LATENT_HEAT: f64 = 2.501e6 - 2326.0 * 20.0;
 pub struct YearModel<'a> {
     pub(super) surroundings: &'a Surroundings,
     pub(super) choices: YearChoices,
-    pub(super) network: Network,
+    pub(super) network: RoomNetwork,
     pub(super) vapour: VapourBalance,
     pub(super) set_point: f64,
     /// Kelvin of sol-air temperature for each W/m² on a face.
@@ -83,7 +83,7 @@ impl<'a> YearModel<'a> {
         let opaque = heat.opaque();
         let mass = InsideMass::of(design, room, envelope, choices.contents);
         let opaque_area: Area = envelope.plain.iter().map(|plain| plain.area).sum();
-        let network = Network::new(&NetworkParts {
+        let network = RoomNetwork::new(&NetworkParts {
             opaque: HeatTransferCoefficient::new(opaque),
             openings: HeatTransferCoefficient::new(heat.windows + heat.door),
             leaks: evaluation.heat_loss.air * thinner,
@@ -140,7 +140,7 @@ impl<'a> YearModel<'a> {
     }
 
     /// The network of the room, fan off.
-    pub fn network(&self) -> &Network {
+    pub fn network(&self) -> &RoomNetwork {
         &self.network
     }
 
