@@ -38,6 +38,21 @@ impl ClimateQuantity {
         Self::SummerDesign,
     ];
 
+    /// Stable name.
+    pub const fn key(self) -> &'static str {
+        match self {
+            Self::Temperature => "temperature",
+            Self::DailyRange => "daily_range",
+            Self::VapourPressure => "vapour_pressure",
+            Self::DailyGlobalIrradiation => "daily_global_irradiation",
+            Self::GlobalHorizontalIrradiance => "global_horizontal_irradiance",
+            Self::Elevation => "elevation",
+            Self::Latitude => "latitude",
+            Self::WinterDesign => "winter_design",
+            Self::SummerDesign => "summer_design",
+        }
+    }
+
     /// Least and most that a figure may be, in its unit: a little beyond what has been measured on
     /// earth (from memory).
     pub const fn range(self) -> [f64; 2] {

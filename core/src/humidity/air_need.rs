@@ -56,13 +56,13 @@ impl AirNeed {
         setting: &Setting,
         sources: &Sources,
         fan: Option<&FanAir>,
-        rule: OutdoorAirRule,
-        occupants: DryAirFlow,
+        those_inside: &Occupants,
         [busy, mean]: [&RoomHumidity; 2],
         outdoor: &MoistAir,
     ) -> Result<Self, MoistureError> {
         let design = setting.design;
         let target = &setting.target;
+        let (rule, occupants) = (those_inside.rule, those_inside.flow);
         let hot = setting.hot_day()?;
         let hot_room = MoistAir::from_humidity_ratio(
             design.too_warm.max(hot.temperature()),
@@ -86,27 +86,54 @@ impl AirNeed {
     }
 }
 
+/// The rule for those inside, their air, and when they need it.
+#[derive(Clone, Copy, Debug)]
+pub(super) struct Occupants {
+    pub(super) rule: OutdoorAirRule,
+    pub(super) flow: DryAirFlow,
+    /// Part of a day of use, and of a week, in which they need it.
+    day: f64,
+    week: f64,
+}
+
+impl Occupants {
+    /// While they are there.
+    pub(super) fn busy(&self) -> ForOccupants {
+        ForOccupants { flow: self.flow, share: f64::from(u8::from(self.week > 0.0)) }
+    }
+
+    /// In the mean of a day of use.
+    pub(super) fn in_a_day(&self) -> ForOccupants {
+        ForOccupants { flow: self.flow, share: self.day }
+    }
+
+    /// In the mean of a week.
+    pub(super) fn in_a_week(&self) -> ForOccupants {
+        ForOccupants { flow: self.flow, share: self.week }
+    }
+}
+
 impl Setting<'_> {
-    /// The rule for those inside, their air, and the part of a week in which they need it.
-    pub(super) fn occupants(&self) -> Result<(OutdoorAirRule, ForOccupants), MoistureError> {
+    /// Those inside, as the design's rule counts their air.
+    pub(super) fn occupants(&self) -> Result<Occupants, MoistureError> {
         let design = self.design;
         let people = design.person_count as u32;
-        let while_used = design.use_time().as_hours() / 24.0 * design.share_of_days();
-        let (rule, flow, share) = match design.outdoor_air_rule {
+        let used = design.use_time().as_hours() / 24.0;
+        let (rule, flow, day, days) = match design.outdoor_air_rule {
             OutdoorAirRule::AirChanges => {
-                (OutdoorAirRule::AirChanges, design.rule_air_changes * self.volume, 1.0)
+                (OutdoorAirRule::AirChanges, design.rule_air_changes * self.volume, 1.0, 1.0)
             }
             OutdoorAirRule::Office if people > 0 => {
                 let flow = OutdoorAirRate::OFFICE.flow(people, self.floor_area)?;
-                (OutdoorAirRule::Office, flow, while_used)
+                (OutdoorAirRule::Office, flow, used, design.share_of_days())
             }
             OutdoorAirRule::Dwelling if people > 0 => {
                 let flow = OutdoorAirRate::DWELLING.flow(people, self.floor_area)?;
-                (OutdoorAirRule::Dwelling, flow, while_used)
+                (OutdoorAirRule::Dwelling, flow, used, design.share_of_days())
             }
-            _ => (OutdoorAirRule::None, VolumeFlow::ZERO, 0.0),
+            _ => (OutdoorAirRule::None, VolumeFlow::ZERO, 0.0, 0.0),
         };
         let flow = DryAirFlow::from_volume(flow, &self.target)?;
-        Ok((rule, ForOccupants { flow, share }))
+        Ok(Occupants { rule, flow, day, week: day * days })
     }
 }

@@ -1,6 +1,5 @@
 //! Limits of the room and its own humidity over the outdoor temperature.
 
-use super::room_humidity::ForOccupants;
 use super::{ColdSpots, FanAir, Humidity, Setting, heat_exchanger};
 use crate::design::CheckedDesign;
 use crate::moisture::{HumidityLimit, MoistureError, surface_temperature};
@@ -16,7 +15,7 @@ pub struct HumidityPoint {
     pub weakest: Option<HumidityLimit>,
     /// What the next would stand once that is mended.
     pub next: Option<HumidityLimit>,
-    /// The room in the busy hours with what leaks in alone.
+    /// The room in the mean of a day of use with what leaks in alone.
     pub left_alone: RelativeHumidity,
     /// The same with the fan.
     pub with_fan: RelativeHumidity,
@@ -37,9 +36,7 @@ impl Humidity {
     ) -> Result<Vec<HumidityPoint>, MoistureError> {
         let setting = Setting::of(checked.design(), room)?;
         let is_balanced = heat_exchanger(checked.design())?.is_some();
-        let (_, occupants) = setting.occupants()?;
-        let at_work =
-            ForOccupants { share: f64::from(u8::from(occupants.share > 0.0)), ..occupants };
+        let occupants = setting.occupants()?.in_a_day();
         let weakest = spots.weakest().map(|spot| spot.temperature_factor);
         let next = spots.next_weakest().map(|spot| spot.temperature_factor);
         let limit = |factor: Option<TemperatureFactor>, outdoor| {
@@ -54,8 +51,8 @@ impl Humidity {
                 let fan = moves
                     .map(|moves| FanAir::beside(setting.leakage, moves, is_balanced))
                     .transpose()?;
-                let source = self.sources.busy.typical;
-                let humidity = setting.humidity(source, at_work, fan.as_ref(), &air)?;
+                let source = self.sources.day.typical;
+                let humidity = setting.humidity(source, occupants, fan.as_ref(), &air)?;
                 Ok(HumidityPoint {
                     outdoor,
                     weakest: limit(weakest, outdoor)?,

@@ -6,7 +6,7 @@
 //!
 //! - where: [`ColdSpots`], every place by its temperature factor;
 //! - from what: [`Sources`]; with which air: [`FanRun`], [`FanAir`], [`AirNeed`];
-//! - how humid: [`RoomHumidity`] in the busy hours and in the mean of a week, [`RoomMonths`] through
+//! - how humid: [`RoomHumidity`] in the mean of a day of use and of a week, [`RoomMonths`] through
 //!   the year;
 //! - what that brings: [`Verdict`] of each place, [`ColdSpotWater`], [`BuildUpWater`], [`WarmSeason`].
 
@@ -42,12 +42,11 @@ pub use warm_season::{OtherWays, WarmSeason};
 use crate::design::{CheckedDesign, Design};
 use crate::envelope::Envelope;
 use crate::heat_loss::leakage;
-use crate::moisture::MoistureError;
+use crate::moisture::{MoistureError, MoistureRate};
 use crate::psychro::MoistAir;
 use crate::room::Room;
 use crate::units::{Area, Pressure, RelativeHumidity, Temperature, Volume};
 use crate::ventilation::DryAirFlow;
-use room_humidity::ForOccupants;
 
 /// Humidity and air of a design at its winter temperatures and through the months.
 #[derive(Clone, Debug, PartialEq)]
@@ -64,8 +63,11 @@ pub struct Humidity {
     pub fan: Fan,
     /// The fan beside the leaks, where there is one.
     pub fan_air: Option<FanAir>,
-    /// The room in the busy hours.
+    /// The room if the busy hours lasted: what its fan must do in them.
     pub busy: RoomHumidity,
+    /// The room in the mean of a day of use, whose ups and downs its lining evens out: how humid it stands on the
+    /// coldest day.
+    pub day: RoomHumidity,
     /// The room in the mean of a week, when no surface takes water.
     pub mean: RoomHumidity,
     /// Outdoor air that is needed.
@@ -153,27 +155,21 @@ impl Humidity {
             .moves()
             .map(|moves| FanAir::beside(setting.leakage, moves, is_balanced))
             .transpose()?;
-        let (rule, occupants) = setting.occupants()?;
-        let at_work =
-            ForOccupants { share: f64::from(u8::from(occupants.share > 0.0)), ..occupants };
+        let inside = setting.occupants()?;
         let running = fan_air.as_ref();
-        let busy = setting.humidity(sources.busy.typical, at_work, running, &outdoor)?;
-        let mean = setting.humidity(sources.mean.typical, occupants, running, &outdoor)?;
-        let need = AirNeed::of(
-            &setting,
-            &sources,
-            running,
-            rule,
-            occupants.flow,
-            [&busy, &mean],
-            &outdoor,
-        )?;
-        let months = RoomMonths::of(&setting, sources.mean.typical, occupants, running)?;
-        let verdict = Verdict::of(spots, &busy, &months);
+        let stands = |source: MoistureRate, occupants| {
+            setting.humidity(source.typical, occupants, running, &outdoor)
+        };
+        let busy = stands(sources.busy, inside.busy())?;
+        let day = stands(sources.day, inside.in_a_day())?;
+        let mean = stands(sources.mean, inside.in_a_week())?;
+        let need = AirNeed::of(&setting, &sources, running, &inside, [&busy, &mean], &outdoor)?;
+        let months = RoomMonths::of(&setting, sources.mean.typical, inside.in_a_week(), running)?;
+        let verdict = Verdict::of(spots, &day, &months);
         let source = sources.mean.typical;
         let cold_spots =
             ColdSpotWater::of(&setting, room, envelope, spots, source, mean.air, &outdoor)?;
-        let warm_season = WarmSeason::of(&setting, sources.busy.typical, at_work, running)?;
+        let warm_season = WarmSeason::of(&setting, sources.busy.typical, inside.busy(), running)?;
         Ok(Self {
             target: setting.target,
             leakage: setting.leakage,
@@ -183,6 +179,7 @@ impl Humidity {
             fan,
             fan_air,
             busy,
+            day,
             mean,
             need,
             months,

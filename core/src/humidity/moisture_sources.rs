@@ -166,6 +166,8 @@ pub struct Sources {
     pub each: Vec<SourceOfRoom>,
     /// All at the same time: the busy hours.
     pub busy: MoistureRate,
+    /// In the mean of a day of use.
+    pub day: MoistureRate,
     /// In the mean of a week.
     pub mean: MoistureRate,
     /// Of the busy hours, what evaporates with heat of the room's air.
@@ -182,6 +184,7 @@ impl Sources {
         let drying = each.iter().filter(|source| source.takes_heat_of_the_room);
         Ok(Self {
             busy: each.iter().map(|source| source.load.while_active()).sum(),
+            day: each.iter().map(|source| source.load.daily_mean()).sum(),
             mean: each.iter().map(SourceOfRoom::weekly_mean).sum(),
             busy_drying: drying.map(|source| source.load.while_active().typical).sum(),
             each,

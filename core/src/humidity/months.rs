@@ -4,10 +4,15 @@
 use super::room_humidity::ForOccupants;
 use super::{FanAir, Setting, relative_humidity};
 use crate::moisture::{
-    CriticalMonth, EXCESS_MARGIN, MoistureError, MonthState, SteadyRoom, critical_month,
+    EXCESS_MARGIN, MoistureError, MonthState, MonthlyFactor, SteadyRoom, critical_month,
 };
 use crate::psychro::iso_13788::saturation_pressure;
-use crate::units::{MassFlow, RelativeHumidity, TemperatureFactor};
+use crate::units::{MassFlow, RelativeHumidity, TemperatureDifference, TemperatureFactor};
+
+/// How much colder than the room a month must be in the mean to count as heated: in warmer ones the sun and
+/// those inside warm the room, and doors stand open. Common practice, no source: a heating limit of 12 °C
+/// for a room of 20 °C.
+const HEATED: TemperatureDifference = TemperatureDifference::new(8.0);
 
 /// The room through the months, January first.
 #[derive(Clone, Debug, PartialEq)]
@@ -16,9 +21,10 @@ pub struct RoomMonths {
     pub states: [MonthState; 12],
     /// How humid the room stands in the mean of each month, without that margin.
     pub humidity: [RelativeHumidity; 12],
-    /// The month that asks most of a surface, by 80 % there; `None` where no month is colder outdoors than
-    /// in the room.
-    pub critical: Option<CriticalMonth>,
+    /// What each month that is colder than the room asks of a surface, by 80 % there.
+    pub asked: Vec<MonthlyFactor>,
+    /// The heated month that asks most; `None` where none is heated.
+    pub critical: Option<MonthlyFactor>,
 }
 
 impl RoomMonths {
@@ -61,16 +67,25 @@ impl RoomMonths {
         // Twelve were pushed.
         let states: [MonthState; 12] =
             states.try_into().map_err(|_| MoistureError::NoHeatingMonth)?;
-        let critical = match critical_month(&states) {
-            Ok(found) => Some(found),
-            Err(MoistureError::NoHeatingMonth) => None,
+        let asked = match critical_month(&states) {
+            Ok(found) => found.months,
+            Err(MoistureError::NoHeatingMonth) => Vec::new(),
             Err(other) => return Err(other),
         };
-        Ok(Self { states, humidity, critical })
+        let is_heated = |asked: &&MonthlyFactor| {
+            let state = &states[asked.month];
+            state.indoor - state.outdoor >= HEATED
+        };
+        let critical = asked
+            .iter()
+            .filter(is_heated)
+            .copied()
+            .reduce(|most, next| if next.factor > most.factor { next } else { most });
+        Ok(Self { states, humidity, asked, critical })
     }
 
     /// The temperature factor that keeps a surface from mould, f_Rsi of the critical month.
     pub fn needed_factor(&self) -> Option<TemperatureFactor> {
-        self.critical.as_ref().map(|months| months.critical.factor)
+        self.critical.map(|month| month.factor)
     }
 }

@@ -1,7 +1,7 @@
 //! What the room's own humidity brings to each of its places, each by its own clause.
 //!
-//! Water and frost come in hours: they are judged at the design temperature in the busy hours. Mould
-//! needs days: it is judged at the critical month, and on opaque surfaces only. Frames, leaves and glazing
+//! Water and frost come in hours: they are judged at the design temperature, with the humidity of a day of use,
+//! whose ups and downs the lining evens out. Mould needs days: it is judged at the critical month, and on opaque surfaces only. Frames, leaves and glazing
 //! are judged by condensation on the coldest day alone (ISO 13788:2012, clause 5).
 
 use super::{ColdSpot, ColdSpots, RoomHumidity, RoomMonths, SpotPlace, SurfaceKind};
@@ -26,9 +26,9 @@ pub struct PlaceVerdict {
 /// Every known place in this room, coldest first.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Verdict {
-    /// How humid the room stands in the busy hours at the design temperature.
-    pub design_hour: RelativeHumidity,
-    /// Index from January of the month by which mould is judged; `None` where none is colder than the room.
+    /// How humid the room stands on a day of use at the design temperature.
+    pub design_day: RelativeHumidity,
+    /// Index from January of the month by which mould is judged; `None` where none is heated.
     pub critical_month: Option<usize>,
     /// The factor that an opaque surface needs in that month.
     pub needed_factor: Option<TemperatureFactor>,
@@ -39,11 +39,11 @@ pub struct Verdict {
 }
 
 impl Verdict {
-    pub(super) fn of(spots: &ColdSpots, busy: &RoomHumidity, months: &RoomMonths) -> Self {
-        let design_hour = busy.ventilated();
+    pub(super) fn of(spots: &ColdSpots, day: &RoomHumidity, months: &RoomMonths) -> Self {
+        let design_day = day.ventilated();
         let needed_factor = months.needed_factor();
         let judged = |spot: &ColdSpot| {
-            let drips = spot.limit.risk(design_hour) == SurfaceRisk::Drip;
+            let drips = spot.limit.risk(design_day) == SurfaceRisk::Drip;
             let moulds = spot.kind == SurfaceKind::Opaque
                 && needed_factor.is_some_and(|needed| spot.temperature_factor < needed);
             PlaceVerdict {
@@ -59,8 +59,8 @@ impl Verdict {
             }
         };
         Self {
-            design_hour,
-            critical_month: months.critical.as_ref().map(|found| found.critical.month),
+            design_day,
+            critical_month: months.critical.map(|found| found.month),
             needed_factor,
             places: spots.spots.iter().map(judged).collect(),
             is_waiting: spots.is_waiting(),

@@ -1,18 +1,23 @@
 //! A design to and from one flat JSON object.
 
 use inchwise_core::choice_table::RangeProblem;
+use inchwise_core::climate::ClimateError;
 use inchwise_core::design::{
     DamperScreen, Design, DesignError, DesignProblem, EndWallTreatment, FanGiven, Field,
-    FoamMeasure, FramePosition, LiningMaterial, PersonnelDoor, RoomUse, Wall, WeatherCover,
+    FoamMeasure, FramePosition, LiningMaterial, OutdoorAirRule, PersonnelDoor, RoomUse, Wall,
+    WeatherCover,
 };
 use inchwise_core::freight_box::BoxSize;
+use inchwise_core::year::YearChoices;
 use serde::de::{Deserializer, MapAccess, Visitor};
 use serde_json::{Map, Value, json};
 
+use crate::place::{NoPlace, place_from_value, place_to_value};
 use crate::unit::{field_key, from_si, to_si};
+use crate::year::choices_from_value;
 
 /// Why a text is no design.
-#[derive(Clone, Debug, PartialEq, Eq)]
+#[derive(Clone, Debug, PartialEq)]
 pub enum Unreadable {
     /// Not JSON, or not one object.
     NotAnObject {
@@ -37,6 +42,8 @@ pub enum Unreadable {
         /// What may stand there.
         options: Vec<&'static str>,
     },
+    /// A place that is none.
+    NoPlace(NoPlace),
 }
 
 /// The longest text that is read as a design.
@@ -71,21 +78,41 @@ impl<'de> serde::Deserialize<'de> for Entries {
 /// The first thing that cannot be read. Numbers out of range are read: [`Design::check`] speaks
 /// of them.
 pub fn design_from_json(text: &str) -> Result<Design, Unreadable> {
+    let (design, year) = design_and_year_from_json(text)?;
+    match year {
+        None => Ok(design),
+        Some(_) => Err(Unreadable::UnknownKey(YEAR.to_owned())),
+    }
+}
+
+/// The key under which what heats a room stands beside its design.
+const YEAR: &str = "year";
+
+/// Reads a design with what heats it, which stands under `year`; `None` where nothing does.
+///
+/// # Errors
+/// As [`design_from_json`].
+pub fn design_and_year_from_json(
+    text: &str,
+) -> Result<(Design, Option<YearChoices>), Unreadable> {
     if text.len() > LONGEST_DESIGN {
         return Err(Unreadable::TooLong { limit: LONGEST_DESIGN });
     }
     let Entries(entries) = serde_json::from_str(text)
         .map_err(|error| Unreadable::NotAnObject { reason: error.to_string() })?;
     let mut design = Design::default();
+    let mut year = None;
     for (n, (key, value)) in entries.iter().enumerate() {
         if entries[..n].iter().any(|(earlier, _)| earlier == key) {
             return Err(Unreadable::RepeatedKey(key.clone()));
         }
-        if !put_option(&mut design, key, value)? {
+        if key == YEAR {
+            year = Some(choices_from_value(value)?);
+        } else if !put_option(&mut design, key, value)? {
             put_number(&mut design, key, value)?;
         }
     }
-    Ok(design)
+    Ok((design, year))
 }
 
 /// Sets the named option of this key; false where the key is none of them.
@@ -124,6 +151,10 @@ fn put_option(design: &mut Design, key: &str, value: &Value) -> Result<bool, Unr
         }
         "window_wall" => option!(window_wall, Wall, Wall::ALL.iter().copied()),
         "room_use" => option!(room_use, RoomUse, RoomUse::ALL.iter().copied()),
+        "outdoor_air_rule" => {
+            option!(outdoor_air_rule, OutdoorAirRule, OutdoorAirRule::ALL.iter().copied());
+        }
+        "place" => design.place = place_from_value(value).map_err(Unreadable::NoPlace)?,
         "weather_cover" => option!(weather_cover, WeatherCover, WeatherCover::ALL.iter().copied()),
         "damper_screen" => option!(damper_screen, DamperScreen, DamperScreen::ALL.iter().copied()),
         "fan_given" => option!(fan_given, FanGiven, FanGiven::ALL.iter().copied()),
@@ -162,9 +193,11 @@ pub fn design_to_value(design: &Design) -> Value {
     put("personnel_door", design.personnel_door.key());
     put("window_wall", design.window_wall.key());
     put("room_use", design.room_use.key());
+    put("outdoor_air_rule", design.outdoor_air_rule.key());
     put("weather_cover", design.weather_cover.key());
     put("damper_screen", design.damper_screen.key());
     put("fan_given", design.fan_given.key());
+    map.insert("place".to_owned(), place_to_value(design.place.place()));
     for &field in Field::ALL {
         if let Some(number) = design.get(field) {
             map.insert(field_key(field), json!(from_si(field.range().quantity, number)));
@@ -174,9 +207,8 @@ pub fn design_to_value(design: &Design) -> Value {
 }
 
 /// Every error of a design, in the units its keys name.
-pub fn error_report(errors: &[DesignError]) -> Value {
-    let reports: Vec<Value> = errors.iter().map(one_error).collect();
-    json!({ "errors": reports })
+pub fn error_report(errors: &[DesignError]) -> Vec<Value> {
+    errors.iter().map(one_error).collect()
 }
 
 fn one_error(error: &DesignError) -> Value {
@@ -205,10 +237,20 @@ fn one_error(error: &DesignError) -> Value {
         DesignProblem::MustBeBelow { field, than } => json!({
             "kind": "must_be_below", "field": field_key(field), "than": written(than),
         }),
+        DesignProblem::MustNotBeBelow { field, than } => json!({
+            "kind": "must_not_be_below", "field": field_key(field), "than": written(than),
+        }),
+        DesignProblem::UsedUntilIsUsedFrom => json!({ "kind": "used_until_is_used_from" }),
         DesignProblem::SourceWithoutAir => json!({ "kind": "source_without_air" }),
     };
     let given = if error.given.is_finite() { written(error.given) } else { Value::Null };
     json!({ "field": field_key(error.field), "given": given, "problem": problem })
+}
+
+/// A figure of a place that cannot be, in the unit of its quantity.
+fn figure(error: &ClimateError) -> Value {
+    let given = error.given.is_finite().then_some(error.given);
+    json!({ "quantity": error.quantity.key(), "month": error.index.map(|n| n + 1), "given": given })
 }
 
 /// Why a text could not be read.
@@ -221,6 +263,12 @@ pub fn unreadable(fault: &Unreadable) -> Value {
         Unreadable::NotANumber(key) => json!({ "kind": "not_a_number", "key": key }),
         Unreadable::UnknownOption { key, options } => {
             json!({ "kind": "unknown_option", "key": key, "options": options })
+        }
+        Unreadable::NoPlace(NoPlace::NotANumber(path)) => {
+            json!({ "kind": "not_a_number", "key": format!("place.{path}") })
+        }
+        Unreadable::NoPlace(NoPlace::Refused(errors)) => {
+            json!({ "kind": "place_out_of_range", "figures": errors.iter().map(figure).collect::<Vec<_>>() })
         }
     };
     json!({ "unreadable": fault })

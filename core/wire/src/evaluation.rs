@@ -3,15 +3,16 @@
 use inchwise_core::caution::Caution;
 use inchwise_core::detail::{DetailField, Outcome, PlacedDetail};
 use inchwise_core::envelope::{Amount, Envelope};
-use inchwise_core::evaluate::Evaluation;
+use inchwise_core::evaluate::{Evaluation, NotReckoned};
 use inchwise_core::freight_box::{Dimensions, FreightBox};
+use inchwise_core::heat_load::{HeatLoad, LoadParts};
 use inchwise_core::heat_loss::{HeatLoss, NotCounted, Reason};
 use inchwise_core::room::{CornerObstruction, LadderStep, Room};
 use serde_json::{Value, json};
 
-use crate::damp::damp;
+use crate::cold_spots::cold_spots;
 use crate::design::design_to_value;
-use crate::moisture::cold_spots;
+use crate::humidity::{build_up, humidity};
 
 /// Every stage of an evaluation.
 pub fn evaluation(evaluation: &Evaluation) -> Value {
@@ -28,7 +29,11 @@ pub fn evaluation(evaluation: &Evaluation) -> Value {
         "details": evaluation.details.iter().map(placed_detail).collect::<Vec<_>>(),
         "heat_loss": heat_loss(&evaluation.heat_loss),
         "cold_spots": cold_spots(&evaluation.cold_spots),
-        "damp": damp(evaluation.damp()),
+        "humidity": reckoned(&evaluation.balance, |balance| humidity(&balance.humidity)),
+        "heat_load": reckoned(&evaluation.balance, |balance| heat_load(&balance.load)),
+        "build_ups": reckoned(&evaluation.build_ups(), |build_ups| {
+            build_ups.iter().map(build_up).collect()
+        }),
         "cautions": evaluation.cautions.iter().map(caution).collect::<Vec<_>>(),
     })
 }
@@ -195,9 +200,38 @@ fn heat_loss(heat_loss: &HeatLoss) -> Value {
         "air_w_per_k": heat_loss.air.value(),
         "total_w_per_k": heat_loss.total().value(),
         "temperature_difference_k": heat_loss.temperature_difference.value(),
-        "design_load_w": heat_loss.design_load.value(),
-        "design_load_btu_per_h": heat_loss.design_load.as_btu_per_hour(),
         "not_counted": heat_loss.not_counted.iter().map(not_counted).collect::<Vec<_>>(),
+    })
+}
+
+/// A stage, or what of it was not reckoned.
+fn reckoned<T>(stage: &Result<T, NotReckoned>, written: impl Fn(&T) -> Value) -> Value {
+    match stage {
+        Ok(stage) => written(stage),
+        Err(error) => json!({ "not_reckoned": error.to_string() }),
+    }
+}
+
+fn heat_load(load: &HeatLoad) -> Value {
+    let parts = |parts: &LoadParts| {
+        json!({
+            "transmission_w": parts.transmission.value(),
+            "leakage_w": parts.leakage.value(),
+            "mechanical_w": parts.mechanical.value(),
+            "reheat_w": parts.reheat.value(),
+            "of_the_standard_w": parts.of_the_standard().value(),
+            "drying_w": parts.drying.value(),
+            "total_w": parts.total().value(),
+            "total_btu_per_h": parts.total().as_btu_per_hour(),
+        })
+    };
+    json!({
+        "indoor_c": load.indoor.as_celsius(),
+        "outdoor_c": load.outdoor.as_celsius(),
+        "at_rest": parts(&load.at_rest),
+        "at_work": parts(&load.at_work),
+        "greatest_w": load.greatest().value(),
+        "recommended_heater_w": load.recommended_heater().value(),
     })
 }
 

@@ -5,35 +5,47 @@
 //! units, every key of a quantity ending in its unit.
 
 pub mod conduction_file;
-mod damp;
+mod cold_spots;
 mod design;
 mod evaluation;
 mod hourly_file;
-mod moisture;
+mod humidity;
+mod place;
 mod place_table;
 mod unit;
+mod year;
 
-pub use damp::*;
 pub use design::*;
 pub use evaluation::*;
 pub use hourly_file::*;
-pub use moisture::*;
+pub use place::{NoPlace, place_from_value, place_to_value};
 pub use place_table::*;
 pub use unit::*;
+pub use year::year;
+use year::year_error_report;
 
 use inchwise_core::detail::FieldCache;
 
-/// Evaluates a design given as JSON and answers in JSON: `{"evaluation": …}`, `{"errors": […]}`
-/// for a design that does not pass its check, or `{"unreadable": …}` for a text that is no design.
+/// Evaluates a design given as JSON and answers in JSON: `{"evaluation": …}` with the year under `year`,
+/// `{"errors": […]}` for a design or a heater that does not pass its check, or `{"unreadable": …}` for a text
+/// that is no design.
 pub fn evaluate_json(text: &str, cache: &mut FieldCache) -> String {
-    let answer = match design_from_json(text) {
+    let answer = match design_and_year_from_json(text) {
         Err(fault) => unreadable(&fault),
-        Ok(design) => match design.check() {
-            Err(errors) => error_report(&errors),
-            Ok(checked) => {
-                serde_json::json!({
-                    "evaluation": evaluation(&inchwise_core::evaluate::evaluate(&checked, cache)),
-                })
+        Ok((design, choices)) => match (design.check(), choices.unwrap_or_default().check()) {
+            (Ok(checked), Ok(choices)) => {
+                let found = inchwise_core::evaluate::evaluate(&checked, cache);
+                let mut written = evaluation(&found);
+                written["year"] = match year(&found, &choices) {
+                    Ok(year) => year,
+                    Err(error) => serde_json::json!({ "not_reckoned": error.to_string() }),
+                };
+                serde_json::json!({ "evaluation": written })
+            }
+            (design, choices) => {
+                let mut errors = error_report(&design.err().unwrap_or_default());
+                errors.extend(year_error_report(&choices.err().unwrap_or_default()));
+                serde_json::json!({ "errors": errors })
             }
         },
     };

@@ -19,6 +19,8 @@ pub const fn key_suffix(quantity: Quantity) -> &'static str {
         Quantity::Duration => "_h",
         Quantity::Power => "_w",
         Quantity::TemperatureDifference => "_k",
+        Quantity::Angle => "_degrees",
+        Quantity::HeatCapacity => "_kj_per_k",
     }
 }
 
@@ -29,6 +31,8 @@ const fn per_si(quantity: Quantity) -> f64 {
         Quantity::AirChangeRate | Quantity::VolumeFlow => 3600.0,
         Quantity::Share => 100.0,
         Quantity::Duration => 1.0 / 3600.0,
+        Quantity::Angle => 180.0 / core::f64::consts::PI,
+        Quantity::HeatCapacity => 1e-3,
         Quantity::Temperature
         | Quantity::ThermalConductivity
         | Quantity::ThermalTransmittance

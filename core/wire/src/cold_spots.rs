@@ -1,6 +1,7 @@
 //! Cold spots as JSON. Humidities are percent, temperatures °C.
 
-use inchwise_core::moisture::{ColdSpot, ColdSpots, HumidityLimit, UnknownSpot};
+use inchwise_core::humidity::{ColdSpot, ColdSpots, UnknownSpot};
+use inchwise_core::moisture::HumidityLimit;
 use serde_json::{Value, json};
 
 /// Every place with what it stands, coldest first, and those nothing is known of yet.
@@ -20,11 +21,12 @@ pub fn cold_spots(spots: &ColdSpots) -> Value {
 fn cold_spot(spot: &ColdSpot) -> Value {
     json!({
         "place": spot.place.key(),
+        "kind": spot.kind.key(),
         "temperature_factor": spot.temperature_factor.value(),
+        "ordinary_temperature_factor": spot.ordinary_factor.value(),
         "surface_temperature_c": spot.surface_temperature.as_celsius(),
         "frosts": spot.frosts(),
         "limit": humidity_limit(&spot.limit),
-        "remedy": spot.remedy().key(),
     })
 }
 

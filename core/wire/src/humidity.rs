@@ -1,48 +1,82 @@
-//! Damp and air as JSON: flows of air in kg/s of dry air and m³/h, moisture in g/h, humidities in
+//! Humidity and air of a design as JSON: flows of air in kg/s of dry air and m³/h, moisture in g/h, humidities in
 //! percent.
 
-use inchwise_core::damp::{
-    AirNeed, BuildUpWater, ColdSpotWater, Damp, Fan, FanPoint, FanRun, Holding, Outlook,
-    RoomHumidity,
+use inchwise_core::humidity::{
+    AirNeed, BuildUpWater, ColdSpotWater, Fan, FanPoint, FanRun, Holding, Humidity, PlaceVerdict,
+    RoomHumidity, RoomMonths, Verdict, WarmSeason,
 };
-use inchwise_core::moisture::{MoistureError, MoistureRate};
+use inchwise_core::moisture::MoistureRate;
 use inchwise_core::psychro::MoistAir;
 use inchwise_core::ventilation::{DryAirFlow, StackDirection, VentilationError};
 use serde_json::{Value, json};
 
-/// The whole stage, or what could not be reckoned.
-pub fn damp(damp: Result<&Damp, MoistureError>) -> Value {
-    match damp {
-        Err(error) => json!({ "not_reckoned": format!("{error:?}") }),
-        Ok(damp) => stage(damp),
-    }
-}
-
-fn stage(damp: &Damp) -> Value {
-    let room = &damp.target;
-    let loads = damp.sources.loads.iter().map(|load| {
+/// The whole stage.
+pub(crate) fn humidity(humidity: &Humidity) -> Value {
+    let room = &humidity.target;
+    let sources = humidity.sources.each.iter().map(|source| {
         json!({
-            "source": load.source().key(),
-            "count": load.count(),
-            "active_h_per_day": load.active().as_hours(),
-            "while_active": moisture_rate(load.while_active()),
+            "source": source.load.source().key(),
+            "count": source.load.count(),
+            "timing": source.timing.key(),
+            "active_h_per_day_of_use": source.load.active().as_hours(),
+            "takes_heat_of_the_room": source.takes_heat_of_the_room,
+            "while_active": moisture_rate(source.load.while_active()),
         })
     });
     json!({
-        "sources": loads.collect::<Vec<_>>(),
-        "busy_source": moisture_rate(damp.sources.busy),
-        "mean_source": moisture_rate(damp.sources.mean),
-        "outdoor": air(&damp.outdoor),
+        "sources": sources.collect::<Vec<_>>(),
+        "busy_source": moisture_rate(humidity.sources.busy),
+        "day_source": moisture_rate(humidity.sources.day),
+        "mean_source": moisture_rate(humidity.sources.mean),
+        "outdoor": air(&humidity.outdoor),
         "target": air(room),
-        "leakage": flow(damp.leakage, room),
-        "fan": fan(&damp.fan, room),
-        "busy": humidity(&damp.busy, room),
-        "mean": humidity(&damp.mean, room),
-        "need": need(&damp.need, room),
-        "cold_spot_water": cold_spot_water(&damp.cold_spots),
-        "outlook": outlook(&damp.outlook, room),
-        "build_ups": damp.build_ups.iter().map(build_up).collect::<Vec<_>>(),
-        "deferrals": damp.deferrals.iter().map(|deferral| deferral.key()).collect::<Vec<_>>(),
+        "leakage": flow(humidity.leakage, room),
+        "fan": fan(&humidity.fan, room),
+        "fan_adds_to_leakage": humidity.fan_air.map(|fan| flow(fan.adds, room)),
+        "busy": room_humidity(&humidity.busy, room),
+        "day": room_humidity(&humidity.day, room),
+        "mean": room_humidity(&humidity.mean, room),
+        "need": need(&humidity.need, room),
+        "months": months(&humidity.months),
+        "verdict": verdict(&humidity.verdict),
+        "cold_spot_water": cold_spot_water(&humidity.cold_spots),
+        "warm_season": warm_season(&humidity.warm_season, room),
+        "deferrals": humidity.deferrals.iter().map(|deferral| deferral.key()).collect::<Vec<_>>(),
+    })
+}
+
+fn months(months: &RoomMonths) -> Value {
+    let each = months.states.iter().zip(&months.humidity).map(|(state, humidity)| {
+        json!({
+            "outdoor_c": state.outdoor.as_celsius(),
+            "outdoor_vapour_pa": state.outdoor_vapour.value(),
+            "indoor_c": state.indoor.as_celsius(),
+            "indoor_vapour_with_margin_pa": state.indoor_vapour.value(),
+            "indoor_humidity_percent": humidity.as_percent(),
+        })
+    });
+    json!({
+        "each": each.collect::<Vec<_>>(),
+        "critical_month": months.critical.map(|found| found.month + 1),
+        "needed_factor": months.needed_factor().map(|factor| factor.value()),
+    })
+}
+
+fn verdict(verdict: &Verdict) -> Value {
+    let place = |place: &PlaceVerdict| {
+        json!({
+            "place": place.place.key(),
+            "kind": place.kind.key(),
+            "temperature_factor": place.temperature_factor.value(),
+            "risk": place.risk.key(),
+            "freezes": place.freezes,
+        })
+    };
+    json!({
+        "design_day_humidity_percent": verdict.design_day.as_percent(),
+        "is_dry": verdict.is_dry(),
+        "is_waiting": verdict.is_waiting,
+        "places": verdict.places.iter().map(place).collect::<Vec<_>>(),
     })
 }
 
@@ -76,7 +110,7 @@ fn need_or_error(need: &Result<DryAirFlow, VentilationError>, room: &MoistAir) -
         Ok(needed) => flow(*needed, room),
         Err(VentilationError::CannotHold { .. }) => json!("outdoor_air_cannot_hold"),
         Err(VentilationError::CannotCool { .. }) => json!("outdoor_air_cannot_cool"),
-        Err(other) => json!(format!("{other:?}")),
+        Err(_) => json!("out_of_range"),
     }
 }
 
@@ -123,7 +157,7 @@ fn open_dampers(run: &FanRun) -> Value {
     })
 }
 
-fn humidity(humidity: &RoomHumidity, room: &MoistAir) -> Value {
+fn room_humidity(humidity: &RoomHumidity, room: &MoistAir) -> Value {
     let holding = match humidity.holding {
         Holding::Fan(duty) => {
             json!({ "by": humidity.holding.key(), "duty_percent": duty.as_percent() })
@@ -137,7 +171,9 @@ fn humidity(humidity: &RoomHumidity, room: &MoistAir) -> Value {
         "left_alone_percent": humidity.alone().as_percent(),
         "with_fan_percent": humidity.ventilated().as_percent(),
         "holding": holding,
+        "duty_percent": humidity.duty.as_percent(),
         "fan_flow": flow(humidity.fan_flow, room),
+        "air": flow(humidity.air, room),
     })
 }
 
@@ -149,8 +185,8 @@ fn need(need: &AirNeed, room: &MoistAir) -> Value {
         "summer_heat": need_or_error(&need.heat, room),
         "fan_busy": flow(need.busy, room),
         "fan_mean": flow(need.mean, room),
-        "busy_heat_w": need.busy_heat.value(),
-        "mean_heat_w": need.mean_heat.value(),
+        "occupants_lack": flow(need.occupants_lack, room),
+        "heat_gain_w": need.heat_gain.value(),
         "heat_recovery": need.recovery.map(|recovered| json!({
             "effectiveness_percent": recovered.effectiveness.as_percent(),
             "held_by_frost": recovered.held_by_frost,
@@ -186,21 +222,21 @@ fn cold_spot_water(water: &ColdSpotWater) -> Value {
     })
 }
 
-fn outlook(outlook: &Outlook, room: &MoistAir) -> Value {
+fn warm_season(season: &WarmSeason, room: &MoistAir) -> Value {
     json!({
-        "warmest_month": air(&outlook.outdoor),
-        "room": humidity(&outlook.room, room),
-        "holds_up_to": outlook.holds_up_to.map(|outdoor| json!({
+        "warmest_month": air(&season.outdoor),
+        "room": room_humidity(&season.room, room),
+        "holds_up_to": season.holds_up_to.map(|outdoor| json!({
             "outdoor_c": outdoor.as_celsius(),
         })),
-        "other_ways": outlook.other_ways.map(|ways| json!({
+        "other_ways": season.other_ways.map(|ways| json!({
             "heat_to": ways.heat_to.map(|room| json!({ "room_c": room.as_celsius() })),
             "dehumidify_g_per_h": ways.dehumidify.as_grams_per_hour(),
         })),
     })
 }
 
-fn build_up(build_up: &BuildUpWater) -> Value {
+pub(crate) fn build_up(build_up: &BuildUpWater) -> Value {
     let months = build_up.year.months.iter().map(|month| {
         json!({
             "month": month.month + 1,
