@@ -13,12 +13,11 @@ use crate::climate::BoxFace;
 use crate::evaluate::Evaluation;
 use crate::heat_loss::{AIR_DENSITY, AIR_HEAT_CAPACITY};
 use crate::moisture::{SpotPlace, opening_temperature_factor};
-use crate::psychro::STANDARD_PRESSURE;
+use crate::psychro::{STANDARD_PRESSURE, latent_heat_of_vaporisation};
 use crate::units::{Area, HeatTransferCoefficient, Power, TemperatureFactor};
 
-/// Heat that a kilogram of water takes to dry at 20 °C, 2501 − 2.326·θ kJ/kg (ASHRAE Fundamentals 2017, chapter 1,
-/// equation 33).
-const LATENT_HEAT: f64 = 2.501e6 - 2326.0 * 20.0;
+/// Heat that a kilogram of water takes to dry at 20 °C, J/kg.
+const LATENT_HEAT: f64 = latent_heat_of_vaporisation(20.0);
 
 /// A design in its surroundings with the choices about use, ready to run.
 #[derive(Clone, Debug)]
