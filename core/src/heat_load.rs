@@ -3,12 +3,13 @@
 use crate::design::Design;
 use crate::heat_loss::{HeatLoss, air_coefficient};
 use crate::humidity::Humidity;
+use crate::psychro::latent_heat_of_vaporisation;
 use crate::room_network::RoomNetwork;
 use crate::units::{MassFlow, Power, SpecificEnthalpy, Temperature, Time};
 
-/// Heat that a kilogram of water takes to evaporate at 20 °C, 2501 − 2.326·20 kJ/kg (ASHRAE Fundamentals 2017,
-/// chapter 1, equation 32 with 4.186 − 1.86 kJ/(kg·K) to bring it there).
-pub const HEAT_OF_EVAPORATION: SpecificEnthalpy = SpecificEnthalpy::new(2.501e6 - 2326.0 * 20.0);
+/// Heat that a kilogram of water takes to evaporate at 20 °C ([`latent_heat_of_vaporisation`]).
+pub const HEAT_OF_EVAPORATION: SpecificEnthalpy =
+    SpecificEnthalpy::new(latent_heat_of_vaporisation(20.0));
 
 /// What a heater is chosen larger by than the load, 15 %. Common practice, no source.
 pub const HEATER_MARGIN: f64 = 1.15;

@@ -3,7 +3,7 @@
 use crate::design::{Design, Surface};
 use crate::detail::{Outcome, PlacedDetail};
 use crate::envelope::{Amount, Envelope, ThermalBridge};
-use crate::psychro::STANDARD_PRESSURE;
+use crate::psychro::{HEAT_CAPACITY_OF_DRY_AIR, STANDARD_PRESSURE};
 use crate::room::Room;
 use crate::units::{
     Density, HeatTransferCoefficient, MassFlow, Power, SpecificHeatCapacity, TemperatureDifference,
@@ -13,9 +13,9 @@ use crate::units::{
 /// 0.335 Wh/(m³·K) of EN 12831-1.
 pub const AIR_DENSITY: Density = Density::new(1.2);
 
-/// Specific heat capacity of dry air, 1006 J/(kg·K) (ASHRAE Fundamentals 2017, chapter 1, equation 30); its vapour
-/// adds a hundredth at most where air is heated.
-pub const AIR_HEAT_CAPACITY: SpecificHeatCapacity = SpecificHeatCapacity::new(1006.0);
+/// Specific heat capacity of dry air; its vapour adds a hundredth at most where air is heated.
+pub const AIR_HEAT_CAPACITY: SpecificHeatCapacity =
+    SpecificHeatCapacity::new(HEAT_CAPACITY_OF_DRY_AIR);
 
 /// Mass flow of room air that leaks out, and of outdoor air that takes its place, m = ρ·n·V, with ρ
 /// [`AIR_DENSITY`] times the site's air pressure over that at sea level, kg/s.

@@ -1,9 +1,9 @@
 //! The places that take water from a room's air, each with its temperature factor and its area.
 
 use super::{ColdSpots, SpotPlace};
-use crate::design::Design;
+use crate::design::{Design, Surface};
 use crate::envelope::{Amount, End, Envelope, ThermalBridge};
-use crate::freight_box::BoxDimensions;
+use crate::freight_box::Dimensions;
 use crate::moisture::{
     MoistureError, STILL_CORNER_COEFFICIENT, Sink, mass_transfer_coefficient, surface_temperature,
 };

@@ -34,7 +34,7 @@ impl Humidity {
         spots: &ColdSpots,
         outdoors: impl IntoIterator<Item = Temperature>,
     ) -> Result<Vec<HumidityPoint>, MoistureError> {
-        let setting = Setting::of(checked.design(), room)?;
+        let setting = Setting::of(checked.design(), room, &self.places)?;
         let is_balanced = heat_exchanger(checked.design())?.is_some();
         let occupants = setting.occupants()?.in_a_day();
         let weakest = spots.weakest().map(|spot| spot.temperature_factor);

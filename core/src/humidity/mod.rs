@@ -13,6 +13,7 @@
 mod air_exchange;
 mod air_need;
 mod build_up_water;
+mod cold_places;
 mod cold_spot;
 mod cold_spot_water;
 mod fan;
@@ -20,22 +21,25 @@ mod humidity_curve;
 mod moisture_sources;
 mod months;
 mod room_humidity;
+mod standing;
 mod verdict;
 mod warm_season;
 
 pub use air_exchange::FanAir;
 pub use air_need::{AirNeed, heat_exchanger, heat_gain_in_use};
 pub use build_up_water::{BuildUpWater, WettestMonth, build_up_water, controls_vapour};
+pub use cold_places::{ColdPlace, cold_area, cold_places, conductance_onto_surface};
 pub use cold_spot::{
     ColdSpot, ColdSpots, SpotPlace, SurfaceKind, UnknownReason, UnknownSpot,
     opening_temperature_factor, plain_temperature_factors,
 };
-pub use cold_spot_water::{ColdSpotWater, SpotWater, cold_area};
+pub use cold_spot_water::{ColdSpotWater, SpotWater};
 pub use fan::{FASTEST_INTAKE, FLUE_SPILLS_AT, Fan, FanPoint, FanRun};
 pub use humidity_curve::HumidityPoint;
 pub use moisture_sources::{Deferral, SourceOfRoom, Sources, Timing, sources};
 pub use months::RoomMonths;
-pub use room_humidity::{Holding, RoomHumidity, relative_humidity};
+pub use room_humidity::{Holding, RoomHumidity};
+pub use standing::StandingRoom;
 pub use verdict::{PlaceVerdict, Verdict};
 pub use warm_season::{OtherWays, WarmSeason};
 
@@ -45,7 +49,7 @@ use crate::heat_loss::leakage;
 use crate::moisture::{MoistureError, MoistureRate};
 use crate::psychro::MoistAir;
 use crate::room::Room;
-use crate::units::{Area, Pressure, RelativeHumidity, Temperature, Volume};
+use crate::units::{Area, Pressure, RelativeHumidity, Temperature, Time, Volume};
 use crate::ventilation::DryAirFlow;
 
 /// Humidity and air of a design at its winter temperatures and through the months.
@@ -68,7 +72,7 @@ pub struct Humidity {
     /// The room in the mean of a day of use, whose ups and downs its lining evens out: how humid it stands on the
     /// coldest day.
     pub day: RoomHumidity,
-    /// The room in the mean of a week, when no surface takes water.
+    /// The room in the mean of a week.
     pub mean: RoomHumidity,
     /// Outdoor air that is needed.
     pub need: AirNeed,
@@ -76,7 +80,9 @@ pub struct Humidity {
     pub months: RoomMonths,
     /// What the room's humidity brings to each of its places.
     pub verdict: Verdict,
-    /// What lands on the cold spots through a cold spell.
+    /// The places that take water from its air, coldest first.
+    pub places: Vec<ColdPlace>,
+    /// What lands on them through a cold spell.
     pub cold_spots: ColdSpotWater,
     /// When outdoor air holds the target and what else can.
     pub warm_season: WarmSeason,
@@ -93,12 +99,14 @@ pub(super) struct Setting<'a> {
     pressure: Pressure,
     target: MoistAir,
     leakage: DryAirFlow,
+    /// Places that take water from the room's air.
+    places: &'a [ColdPlace],
     /// Humidity of the coldest month's air, which colder air is taken to have too.
     outdoor_humidity: RelativeHumidity,
 }
 
 impl<'a> Setting<'a> {
-    fn of(design: &'a Design, room: &Room) -> Result<Self, MoistureError> {
+    fn of(design: &'a Design, room: &Room, places: &'a [ColdPlace]) -> Result<Self, MoistureError> {
         let pressure = design.place.air_pressure();
         let place = design.place.place();
         let (indoor, held) = (design.indoor_temperature, design.target_humidity);
@@ -109,6 +117,7 @@ impl<'a> Setting<'a> {
             pressure,
             target: MoistAir::from_relative_humidity(indoor, held, pressure)?,
             leakage: DryAirFlow::new(leakage(design, room))?,
+            places,
             outdoor_humidity: place.months[place.coldest_month()].relative_humidity()?,
         })
     }
@@ -146,7 +155,8 @@ impl Humidity {
         spots: &ColdSpots,
     ) -> Result<Self, MoistureError> {
         let design = checked.design();
-        let setting = Setting::of(design, room)?;
+        let places = cold_places(spots, design, room, envelope);
+        let setting = Setting::of(design, room, &places)?;
         let outdoor = setting.outdoor(design.outdoor_temperature)?;
         let sources = Sources::of(design)?;
         let fan = Fan::of(&setting, &outdoor)?;
@@ -166,9 +176,10 @@ impl Humidity {
         let need = AirNeed::of(&setting, &sources, running, &inside, [&busy, &mean], &outdoor)?;
         let months = RoomMonths::of(&setting, sources.mean.typical, inside.in_a_week(), running)?;
         let verdict = Verdict::of(spots, &day, &months);
+        let spell = Time::days(design.cold_spell_days);
         let source = sources.mean.typical;
         let cold_spots =
-            ColdSpotWater::of(&setting, room, envelope, spots, source, mean.air, &outdoor)?;
+            ColdSpotWater::of(&mean.with_fan, &places, source, outdoor.temperature(), spell)?;
         let warm_season = WarmSeason::of(&setting, sources.busy.typical, inside.busy(), running)?;
         Ok(Self {
             target: setting.target,
@@ -184,6 +195,7 @@ impl Humidity {
             need,
             months,
             verdict,
+            places,
             cold_spots,
             warm_season,
         })

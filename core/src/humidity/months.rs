@@ -2,10 +2,8 @@
 //! surfaces.
 
 use super::room_humidity::ForOccupants;
-use super::{FanAir, Setting, relative_humidity};
-use crate::moisture::{
-    EXCESS_MARGIN, MoistureError, MonthState, MonthlyFactor, SteadyRoom, critical_month,
-};
+use super::{FanAir, Setting};
+use crate::moisture::{EXCESS_MARGIN, MoistureError, MonthState, MonthlyFactor, critical_month};
 use crate::psychro::iso_13788::saturation_pressure;
 use crate::units::{MassFlow, RelativeHumidity, TemperatureDifference, TemperatureFactor};
 
@@ -48,13 +46,10 @@ impl RoomMonths {
             let indoor = design.indoor_temperature.max(means.temperature);
             let target = setting.air(indoor, design.target_humidity)?;
             let room = Setting { target, ..*setting }.humidity(source, occupants, fan, &outdoor)?;
-            humidity[month] = relative_humidity(&room.with_fan);
+            humidity[month] = room.ventilated();
             let outdoor_vapour = outdoor.vapour_pressure();
             let saturated = saturation_pressure(indoor)?;
-            let stands = match &room.with_fan {
-                SteadyRoom::Holds(air) => air.vapour_pressure(),
-                SteadyRoom::Saturated { .. } => saturated,
-            };
+            let stands = room.with_fan.air.vapour_pressure();
             let with_margin = outdoor_vapour + (stands - outdoor_vapour) * EXCESS_MARGIN;
             let indoor_vapour = with_margin.min(saturated);
             states.push(MonthState {

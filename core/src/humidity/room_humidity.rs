@@ -1,13 +1,11 @@
 //! How humid a use makes the room, with its leaks alone and with its fan.
 
-use super::{FanAir, Setting};
-use crate::moisture::{MoistureError, SteadyRoom};
+use super::cold_places::sinks;
+use super::{FanAir, Setting, StandingRoom};
+use crate::moisture::{MoistureError, taken};
 use crate::psychro::MoistAir;
 use crate::units::{Duty, MassFlow, RelativeHumidity};
 use crate::ventilation::{DryAirFlow, VentilationError, flow_to_hold};
-
-/// A flow of air so small that it counts as none, kg/s.
-const NO_AIR: MassFlow = MassFlow::new(1e-9);
 
 /// What keeps the room at its humidity, or why nothing does.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -48,14 +46,14 @@ impl Holding {
     }
 }
 
-/// The room with a source in it, no surface taking water.
-#[derive(Clone, Copy, Debug, PartialEq)]
+/// The room with a source in it, its cold places taking their part.
+#[derive(Clone, Debug, PartialEq)]
 pub struct RoomHumidity {
     /// With what leaks in alone.
-    pub left_alone: SteadyRoom,
+    pub left_alone: StandingRoom,
     /// With the fan run for those inside and to hold the humidity, or without a pause where that does
     /// not do.
-    pub with_fan: SteadyRoom,
+    pub with_fan: StandingRoom,
     /// What holds it.
     pub holding: Holding,
     /// Part of the time in which the fan runs.
@@ -66,43 +64,16 @@ pub struct RoomHumidity {
     pub air: DryAirFlow,
 }
 
-/// Relative humidity of a steady room; 1 where it is saturated.
-pub fn relative_humidity(room: &SteadyRoom) -> RelativeHumidity {
-    match room {
-        SteadyRoom::Holds(air) => air.relative_humidity(),
-        SteadyRoom::Saturated { .. } => RelativeHumidity::new(1.0),
-    }
-}
-
 impl RoomHumidity {
     /// Humidity with what leaks in alone.
     pub fn alone(&self) -> RelativeHumidity {
-        relative_humidity(&self.left_alone)
+        self.left_alone.relative_humidity()
     }
 
     /// Humidity with the fan: how humid the room stands.
     pub fn ventilated(&self) -> RelativeHumidity {
-        relative_humidity(&self.with_fan)
+        self.with_fan.relative_humidity()
     }
-}
-
-/// The room a source and a flow come to; as dry as outdoors where nothing is given off, and
-/// saturated where nothing carries off what is.
-fn steady(
-    source: MassFlow,
-    flow: DryAirFlow,
-    outdoor: &MoistAir,
-    room: &MoistAir,
-) -> Result<SteadyRoom, MoistureError> {
-    if flow.dry_air() >= NO_AIR {
-        return SteadyRoom::of(source, flow, outdoor, room.temperature());
-    }
-    if source > MassFlow::ZERO {
-        return Ok(SteadyRoom::Saturated { condensing: source });
-    }
-    let ratio = outdoor.humidity_ratio();
-    let air = MoistAir::from_humidity_ratio(room.temperature(), ratio, room.air_pressure())?;
-    Ok(SteadyRoom::Holds(air))
 }
 
 /// What the fan is asked for beside the humidity: so much for those inside, in a part of the time.
@@ -112,6 +83,14 @@ pub(super) struct ForOccupants {
     pub flow: DryAirFlow,
     /// Part of the time in which they are there.
     pub share: f64,
+}
+
+/// A fan at a duty.
+struct Running {
+    room: StandingRoom,
+    duty: Duty,
+    moved: DryAirFlow,
+    air: DryAirFlow,
 }
 
 impl Setting<'_> {
@@ -126,10 +105,9 @@ impl Setting<'_> {
         fan: Option<&FanAir>,
         outdoor: &MoistAir,
     ) -> Result<RoomHumidity, MoistureError> {
-        let left_alone = steady(source, self.leakage, outdoor, &self.target)?;
-        let for_them = fan.map_or(0.0, |fan| fan.duty_to_move(occupants.flow).min(1.0));
-        let for_them = for_them * occupants.share;
-        let at = |duty: f64| -> Result<_, MoistureError> {
+        let stands =
+            |air| StandingRoom::of(source, air, outdoor, self.target.temperature(), self.places);
+        let at = |duty: f64| -> Result<Running, MoistureError> {
             let duty = Duty::new(duty);
             let none = DryAirFlow::new(MassFlow::ZERO)?;
             let (moved, added) = match fan {
@@ -137,50 +115,52 @@ impl Setting<'_> {
                 None => (none, none),
             };
             let air = self.leakage.plus(added)?;
-            Ok((steady(source, air, outdoor, &self.target)?, duty, moved, air))
+            Ok(Running { room: stands(air)?, duty, moved, air })
         };
+        let for_them = fan.map_or(0.0, |fan| fan.duty_to_move(occupants.flow).min(1.0));
+        let for_them = for_them * occupants.share;
+        let left_alone = stands(self.leakage)?;
         let mut running = at(for_them)?;
-        let wanted = self.target.relative_humidity();
-        let mut holding = if for_them > 0.0 { Holding::Fan(running.1) } else { Holding::Leakage };
-        if relative_humidity(&running.0) > wanted {
-            let needed = match flow_to_hold(source, &self.target, outdoor) {
-                Ok(whole) => Some(whole.less(self.leakage)),
-                Err(VentilationError::CannotHold { .. }) => None,
-                Err(other) => return Err(other.into()),
-            };
-            let duty = match (needed, fan) {
-                (None, Some(_)) => {
-                    holding = Holding::OutdoorTooDamp;
-                    1.0
-                }
-                (None, None) => {
-                    holding = Holding::OutdoorTooDamp;
-                    0.0
-                }
-                (Some(needed), None) => {
-                    holding = Holding::NoFan { needed };
-                    0.0
-                }
-                (Some(needed), Some(fan)) => {
-                    let duty = fan.duty_to_add(needed);
-                    holding = if duty <= 1.0 {
-                        Holding::Fan(Duty::new(duty))
-                    } else {
-                        Holding::FanTooSmall { needed }
-                    };
-                    duty.min(1.0)
-                }
-            };
+        let mut holding =
+            if for_them > 0.0 { Holding::Fan(running.duty) } else { Holding::Leakage };
+        if running.room.relative_humidity() > self.target.relative_humidity() {
+            let duty;
+            (holding, duty) = self.to_hold(source, fan, outdoor)?;
             // Outdoor air damper than the room as it stands would only make it worse.
-            let helps = match &running.0 {
-                SteadyRoom::Holds(air) => air.humidity_ratio() > outdoor.humidity_ratio(),
-                SteadyRoom::Saturated { .. } => true,
-            };
+            let helps = running.room.air.humidity_ratio() > outdoor.humidity_ratio();
             if helps && duty > for_them {
                 running = at(duty)?;
             }
         }
-        let (with_fan, duty, fan_flow, air) = running;
-        Ok(RoomHumidity { left_alone, with_fan, holding, duty, fan_flow, air })
+        let Running { room, duty, moved, air } = running;
+        Ok(RoomHumidity { left_alone, with_fan: room, holding, duty, fan_flow: moved, air })
+    }
+
+    /// What holds the room at its target, cold places taking their part there, and the duty of the fan for it.
+    fn to_hold(
+        &self,
+        source: MassFlow,
+        fan: Option<&FanAir>,
+        outdoor: &MoistAir,
+    ) -> Result<(Holding, f64), MoistureError> {
+        let vapour = self.target.vapour_pressure();
+        let between = [self.target.temperature(), outdoor.temperature()];
+        let places = taken(&sinks(self.places, between, vapour)?, vapour);
+        let left = (source - places).max(MassFlow::ZERO);
+        let needed = match flow_to_hold(left, &self.target, outdoor) {
+            Ok(whole) => whole.less(self.leakage),
+            Err(VentilationError::CannotHold { .. }) => {
+                let duty = if fan.is_some() { 1.0 } else { 0.0 };
+                return Ok((Holding::OutdoorTooDamp, duty));
+            }
+            Err(other) => return Err(other.into()),
+        };
+        Ok(match fan {
+            None => (Holding::NoFan { needed }, 0.0),
+            Some(fan) => match fan.duty_to_add(needed) {
+                duty if duty <= 1.0 => (Holding::Fan(Duty::new(duty)), duty),
+                _ => (Holding::FanTooSmall { needed }, 1.0),
+            },
+        })
     }
 }

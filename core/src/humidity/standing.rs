@@ -37,11 +37,8 @@ impl StandingRoom {
         places: &[ColdPlace],
     ) -> Result<Self, MoistureError> {
         let pressure = outdoor.air_pressure();
-        let saturated = MoistAir::from_relative_humidity(
-            indoor,
-            RelativeHumidity::new(1.0),
-            pressure,
-        )?;
+        let saturated =
+            MoistAir::from_relative_humidity(indoor, RelativeHumidity::new(1.0), pressure)?;
         let most = saturated.vapour_pressure().value();
         let flow = flow.dry_air().value();
         let brought = flow * outdoor.humidity_ratio().value();

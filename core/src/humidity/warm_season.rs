@@ -18,7 +18,7 @@ pub struct OtherWays {
 }
 
 /// The warm end of the year, and the outdoor temperature from which on outdoor air fails.
-#[derive(Clone, Copy, Debug, PartialEq)]
+#[derive(Clone, Debug, PartialEq)]
 pub struct WarmSeason {
     /// Outdoor air of the warmest month.
     pub outdoor: MoistAir,

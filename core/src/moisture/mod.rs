@@ -6,7 +6,7 @@
 //! - by what rule: [`NeededFactor`], [`FixedCriterion`], [`HumidityClass`] and [`critical_month`];
 //! - how much: [`surface_flux`], never more than [`limited_by_source`], kept as frost by
 //!   [`ColdSpellWater`];
-//! - from what: [`MoistureLoad`], and the [`SteadyRoom`] that loads come to;
+//! - from what: [`MoistureLoad`], in a room whose cold surfaces are [`Sink`]s;
 //! - inside the build-up: [`Assembly`] with [`monthly_balance`] and [`block_climate`], and
 //!   [`least_depth_for_vapour_control`].
 //!
@@ -25,8 +25,8 @@ mod humidity_class;
 mod limit;
 mod month;
 mod needed_factor;
+mod sink;
 mod source_limit;
-mod steady_room;
 mod surface_flux;
 mod vapour_control;
 mod vapour_profile;
@@ -42,8 +42,8 @@ pub use humidity_class::*;
 pub use limit::*;
 pub use month::*;
 pub use needed_factor::*;
+pub use sink::*;
 pub use source_limit::*;
-pub use steady_room::*;
 pub use surface_flux::*;
 pub use vapour_control::*;
 pub use vapour_profile::*;

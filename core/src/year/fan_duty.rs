@@ -1,9 +1,9 @@
 //! For how much of an hour the fan runs to cool or to dry.
 
-use super::cold_places::Sink;
 use super::model::YearModel;
 use super::run::HOUR;
-use super::vapour_balance::{Terms, VapourBalance, VapourDrive};
+use super::vapour_balance::{Terms, VapourBalance, VapourDrive, VapourState};
+use crate::moisture::Sink;
 use crate::room_network::{Drive, NetworkStep};
 
 /// Kelvin that outdoors must be colder than the room for the fan to cool.
@@ -57,9 +57,10 @@ pub(super) fn duty_to_dry(
     drive: &VapourDrive,
     terms: &Terms,
     sinks: &[Sink],
+    before: &VapourState,
 ) -> f64 {
     let wanted = model.design.target_humidity.value() * drive.at_air;
-    let without = VapourBalance::pressure(terms, drive, sinks);
+    let without = VapourBalance::pressure(terms, drive, sinks, before);
     if without <= wanted || drive.outdoors > without - DRIER {
         return 0.0;
     }

@@ -2,7 +2,7 @@
 
 use super::check::CheckedYearChoices;
 use super::choices::YearChoices;
-use super::cold_places::{ColdPlace, cold_places};
+use super::cold_places::OfYear;
 use super::envelope_heat::{EnvelopeHeat, face_of};
 use super::error::YearModelError;
 use super::fan::FanOfYear;
@@ -10,8 +10,9 @@ use super::surroundings::Surroundings;
 use super::use_schedule::UseSchedule;
 use super::vapour_balance::VapourBalance;
 use crate::climate::{BoxFace, SKY_BEFORE_WINDOWS, SUNNY_SURFACE_COEFFICIENT, WHOLE_SKY};
-use crate::design::Design;
-use crate::evaluate::Evaluation;
+use crate::design::{Design, Surface};
+use crate::evaluate::{Evaluation, NotReckoned};
+use crate::humidity::{Humidity, SpotPlace, conductance_onto_surface};
 use crate::room_network::RoomNetwork;
 use crate::units::Power;
 
@@ -38,7 +39,7 @@ pub struct YearModel<'a> {
     /// Square metres of full sun through the windows, and the column of their face.
     pub(super) window: (f64, usize),
     /// Known cold places, coldest first.
-    pub(super) places: Vec<ColdPlace>,
+    pub(super) places: Vec<OfYear>,
     pub(super) is_waiting: bool,
 }
 
@@ -63,6 +64,7 @@ impl<'a> YearModel<'a> {
         }
         let balance = evaluation.balance.as_ref().map_err(Clone::clone)?;
         let (room, envelope) = (&evaluation.room, &evaluation.envelope);
+        let onto = conductance_onto_surface(design.indoor_temperature).map_err(NotReckoned::Air)?;
         let heat = EnvelopeHeat::of(design, &evaluation.heat_loss);
         let opaque = heat.opaque();
         // Kelvin at the paint for each W/m².
@@ -85,7 +87,7 @@ impl<'a> YearModel<'a> {
         Ok(Self {
             surroundings,
             network: balance.network,
-            vapour: VapourBalance::of(design, room, envelope),
+            vapour: VapourBalance::of(design, room, envelope, onto),
             schedule: UseSchedule::of(design, &balance.humidity.sources),
             fan: FanOfYear::of(design, &balance.humidity),
             set_point: design.indoor_temperature.as_celsius(),
@@ -96,7 +98,7 @@ impl<'a> YearModel<'a> {
                 + heat.door * 0.5 * WHOLE_SKY.value(),
             sun_on_door: (heat.door * per_sun, door_column),
             window: (open, window_column),
-            places: cold_places(evaluation),
+            places: of_year(&balance.humidity, onto),
             is_waiting: evaluation.heat_loss.is_waiting() || evaluation.cold_spots.is_waiting(),
             choices: checked.choices().clone(),
             design: design.clone(),
@@ -129,4 +131,13 @@ impl<'a> YearModel<'a> {
 /// The column of a face in the table of sun.
 fn column_of(face: BoxFace) -> usize {
     BoxFace::ALL.iter().position(|&one| one == face).unwrap_or(0)
+}
+
+/// The cold places of a room, but for the plain areas of walls and ceiling: these are the lining, which the
+/// balance of vapour has for itself.
+fn of_year(humidity: &Humidity, onto: f64) -> Vec<OfYear> {
+    let is_lining =
+        |place: SpotPlace| matches!(place, SpotPlace::Plain(surface) if surface != Surface::Floor);
+    let places = humidity.places.iter().filter(|place| !is_lining(place.place));
+    places.map(|&place| OfYear::new(place, onto)).collect()
 }

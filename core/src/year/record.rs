@@ -128,7 +128,7 @@ impl Record {
             spots: wet
                 .filter(|(_, record)| record.drip + record.frost > 0)
                 .map(|(place, record)| SpotHours {
-                    place: place.place,
+                    place: place.at.place,
                     temperature_factor: TemperatureFactor::new(place.factor),
                     drip: record.drip,
                     frost: record.frost,
@@ -137,7 +137,7 @@ impl Record {
                     most_frost: Mass::new(record.most_frost),
                 })
                 .collect(),
-            coldest_spot: coldest.map(|place| place.place),
+            coldest_spot: coldest.map(|place| place.at.place),
             most_frost: SurfaceMoisture::new(most_frost),
             greatest_heat: Power::new(self.greatest_heat),
             coldest_day: Power::new(coldest_day),

@@ -159,7 +159,7 @@ impl<'a> Run<'a> {
             let air = Air { celsius: room.air, lining: room.surface, let_in: network.leaks };
             let to_cool = duty_to_cool(model, &self.blown, free.air, &drive, state.mass);
             let (vapour, terms) = self.vapour_terms(hour, state, &air);
-            let to_dry = duty_to_dry(model, &vapour, &terms, state.places.sinks());
+            let to_dry = duty_to_dry(model, &vapour, &terms, state.places.sinks(), &state.vapour);
             let otherwise = greater(fan.for_occupants(used), to_dry);
             duty = greater(to_cool, otherwise);
             if duty > 0.0 {
@@ -180,8 +180,8 @@ impl<'a> Run<'a> {
             let_in: network.leaks + duty * fan.full,
         };
         let (vapour, terms) = self.vapour_terms(hour, state, &air);
-        let pascals = VapourBalance::pressure(&terms, &vapour, state.places.sinks());
         let sinks = state.places.sinks();
+        let pascals = VapourBalance::pressure(&terms, &vapour, sinks, &state.vapour);
         let (after, gone) = model.vapour.go(&state.vapour, &vapour, &terms, sinks, pascals, HOUR);
         state.vapour = after;
         let (spot, joules) = self.record.let_pass(&mut state.places, pascals, HOUR, period);
@@ -258,11 +258,11 @@ impl<'a> Run<'a> {
         };
         let terms = model.vapour.terms(&state.vapour, &drive, HOUR);
         // The most the room can come to: nothing taken, and all that lies there given back.
-        let most = (terms.numerator + state.places.gives_at_most() / HOUR) / terms.denominator;
+        let supply = &terms.supply;
+        let most = (supply.given + state.places.gives_at_most() / HOUR) / supply.carried;
         state.places.find_sinks(
             [air.celsius, outdoors],
             lesser(most, lesser(drive.at_air, drive.at_lining)),
-            model.vapour.onto_spot,
             HOUR,
             |celsius| saturation.pascals(celsius),
         );

@@ -1,22 +1,16 @@
 //! Vapour of the room's air with a lining that takes it up and gives it back.
 
-use super::cold_places::{Sink, balanced};
 use crate::design::{Design, LiningMaterial, Surface};
 use crate::envelope::{Envelope, lining_material};
 use crate::extremes::lesser;
 use crate::heat_loss::{AIR_DENSITY, AIR_HEAT_CAPACITY};
 use crate::material::STILL_AIR_PERMEABILITY;
-use crate::moisture::{LEWIS_NUMBER, STILL_CORNER_COEFFICIENT};
-use crate::psychro::STANDARD_PRESSURE;
+use crate::moisture::{Sink, Supply};
+use crate::psychro::{MOLAR_MASS_RATIO, STANDARD_PRESSURE};
 use crate::room::Room;
 
 /// Seconds of the cycle that the lining's depth is reckoned for: a day.
 const CYCLE: f64 = 86_400.0;
-
-/// Gas constant of water vapour, J/(kg·K), and molar mass of water over that of dry air (ASHRAE Fundamentals
-/// 2017, chapter 1).
-const GAS_CONSTANT: f64 = 461.524;
-const MOLAR_MASS_RATIO: f64 = 0.621_945;
 
 /// Saturation pressure at 20 °C, Pa, at which the lining's depth is reckoned.
 const AT_TWENTY: f64 = 2338.8;
@@ -42,8 +36,6 @@ pub(super) struct VapourBalance {
     lining: f64,
     /// Conductance from air into the lining, kg/(s·Pa).
     into_lining: f64,
-    /// Conductance onto a square metre of cold surface, kg/(m²·s·Pa).
-    pub(super) onto_spot: f64,
 }
 
 /// What the air is driven by through a step: Pa, W/K and kg/s.
@@ -79,11 +71,10 @@ pub(super) struct WaterGone {
     pub(super) on_lining: f64,
 }
 
-/// The straight part of the balance of a step: N − D·p is what the sinks take, kg/s.
+/// The balance of a step but for the sinks.
 #[derive(Clone, Copy, Debug)]
 pub(super) struct Terms {
-    pub(super) numerator: f64,
-    pub(super) denominator: f64,
+    pub(super) supply: Supply,
     /// Kilograms of water for each kilogram of dry air and pascal, as the room's air holds them.
     ratio: f64,
     /// Humidity ratio outdoors.
@@ -97,7 +88,9 @@ impl VapourBalance {
     /// moisture transfer in structures, Building and Environment 23, 1988; ASHRAE Handbook of
     /// Fundamentals 2017, chapter 25), its layer reached through the air at its face and half the depth.
     /// Walls and ceiling count; the sealed floor does not. Onto surfaces by the Lewis relation.
-    pub(super) fn of(design: &Design, room: &Room, envelope: &Envelope) -> Self {
+    ///
+    /// Onto a square metre of surface passes `onto_surface`, kg/(m²·s·Pa).
+    pub(super) fn of(design: &Design, room: &Room, envelope: &Envelope, onto_surface: f64) -> Self {
         let air_pressure = design.place.air_pressure();
         let thinner = air_pressure / STANDARD_PRESSURE;
         let dry_air = AIR_DENSITY.value() * thinner * room.volume.value();
@@ -113,29 +106,22 @@ impl VapourBalance {
         let depth = (permeability * AT_TWENTY / sorption * CYCLE / core::f64::consts::PI)
             .sqrt()
             .min(design.lining_thickness.value());
-        // A room's surfaces stand in air that moves little; its corners are the still ones.
-        let volumetric = AIR_DENSITY.value() * AIR_HEAT_CAPACITY.value();
-        let lewis = libm::pow(LEWIS_NUMBER, 2.0 / 3.0);
-        let beta = STILL_CORNER_COEFFICIENT.value() / (volumetric * lewis);
-        let onto_spot = beta / (GAS_CONSTANT * design.indoor_temperature.as_kelvin());
-        let through = 1.0 / (1.0 / onto_spot + 0.5 * depth / permeability);
+        let through = 1.0 / (1.0 / onto_surface + 0.5 * depth / permeability);
         Self {
             air_pressure: air_pressure.value(),
             air: dry_air * MOLAR_MASS_RATIO / air_pressure.value(),
             lining: lined * sorption * depth,
             into_lining: lined * through,
-            onto_spot,
         }
     }
 
     /// The coefficients by name.
-    pub(super) fn coefficients(&self) -> [(&'static str, f64); 5] {
+    pub(super) fn coefficients(&self) -> [(&'static str, f64); 4] {
         [
             ("air_pressure", self.air_pressure),
             ("vapour_in_air", self.air),
             ("vapour_in_lining", self.lining),
             ("vapour_into_lining", self.into_lining),
-            ("vapour_onto_spot", self.onto_spot),
         ]
     }
 
@@ -151,11 +137,13 @@ impl VapourBalance {
         let outdoors = MOLAR_MASS_RATIO * drive.outdoors / (self.air_pressure - drive.outdoors);
         let into = self.into_lining * lining / (lining + self.into_lining * drive.at_lining);
         Terms {
-            numerator: held * state.pascals
-                + drive.source
-                + flow * outdoors
-                + into * state.lining * drive.at_lining,
-            denominator: held + flow * ratio + into,
+            supply: Supply {
+                given: held * state.pascals
+                    + drive.source
+                    + flow * outdoors
+                    + into * state.lining * drive.at_lining,
+                carried: held + flow * ratio + into,
+            },
             ratio,
             outdoors,
             flow,
@@ -165,16 +153,20 @@ impl VapourBalance {
     /// H of more air, W/K, that would bring the room to a vapour pressure by the end of a step;
     /// `None` where outdoor air cannot.
     pub(super) fn air_to_hold(&self, wanted: f64, terms: &Terms, sinks: &[Sink]) -> Option<f64> {
-        let onto: f64 = sinks.iter().map(|sink| sink.takes(wanted)).sum();
-        let missing = terms.numerator - wanted * terms.denominator - onto;
+        let missing = terms.supply.left(sinks, wanted);
         let carried = terms.ratio * wanted - terms.outdoors;
         (carried > 0.0).then(|| missing / carried * AIR_HEAT_CAPACITY.value())
     }
 
     /// The vapour pressure after a step, implicit in time, so that water is neither lost nor made: no higher than air
     /// and lining hold.
-    pub(super) fn pressure(terms: &Terms, drive: &VapourDrive, sinks: &[Sink]) -> f64 {
-        let free = balanced(terms.numerator, terms.denominator, sinks);
+    pub(super) fn pressure(
+        terms: &Terms,
+        drive: &VapourDrive,
+        sinks: &[Sink],
+        before: &VapourState,
+    ) -> f64 {
+        let free = terms.supply.balanced(sinks, before.pascals);
         // Air holds no more than it does at its own temperature, nor beside a colder lining.
         lesser(free, lesser(drive.at_lining, drive.at_air))
     }
@@ -189,13 +181,12 @@ impl VapourBalance {
         pascals: f64,
         seconds: f64,
     ) -> (VapourState, WaterGone) {
-        let onto: f64 = sinks.iter().map(|sink| sink.takes(pascals)).sum();
         // What does not balance in air that holds no more condenses on the lining.
-        let over = terms.numerator - pascals * terms.denominator - onto;
         let is_full = pascals >= lesser(drive.at_lining, drive.at_air);
+        let over = if is_full { terms.supply.left(sinks, pascals) } else { 0.0 };
         let gone = WaterGone {
             by_air: terms.flow * (terms.ratio * pascals - terms.outdoors) * seconds,
-            on_lining: if is_full { over * seconds } else { 0.0 },
+            on_lining: over * seconds,
         };
         let lining = self.lining / seconds;
         let after = VapourState {
@@ -217,13 +208,8 @@ mod tests {
     use super::*;
 
     /// A 20 ft room's coefficients, in round figures.
-    const BALANCE: VapourBalance = VapourBalance {
-        air_pressure: 101_325.0,
-        air: 2.0e-4,
-        lining: 10.0,
-        into_lining: 3.0e-7,
-        onto_spot: 1.0e-8,
-    };
+    const BALANCE: VapourBalance =
+        VapourBalance { air_pressure: 101_325.0, air: 2.0e-4, lining: 10.0, into_lining: 3.0e-7 };
 
     /// Saturation at whole degrees from 17 to 30 °C, Pa (ASHRAE Fundamentals 2017, chapter 1, table 3).
     fn saturation(celsius: usize) -> f64 {
@@ -252,7 +238,7 @@ mod tests {
             let mut state = VapourState { pascals: 1900.0, lining: 0.9 };
             for _ in 0..200 {
                 let terms = BALANCE.terms(&state, &drive, 3600.0);
-                let pascals = VapourBalance::pressure(&terms, &drive, &sinks);
+                let pascals = VapourBalance::pressure(&terms, &drive, &sinks, &state);
                 let (after, gone) = BALANCE.go(&state, &drive, &terms, &sinks, pascals, 3600.0);
                 let onto_window = sinks[0].takes(pascals) * 3600.0;
                 assert!(onto_window >= 0.0 && gone.on_lining >= -1e-12, "{gone:?}");

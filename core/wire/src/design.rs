@@ -92,9 +92,7 @@ const YEAR: &str = "year";
 ///
 /// # Errors
 /// As [`design_from_json`].
-pub fn design_and_year_from_json(
-    text: &str,
-) -> Result<(Design, Option<YearChoices>), Unreadable> {
+pub fn design_and_year_from_json(text: &str) -> Result<(Design, Option<YearChoices>), Unreadable> {
     if text.len() > LONGEST_DESIGN {
         return Err(Unreadable::TooLong { limit: LONGEST_DESIGN });
     }

@@ -4,8 +4,8 @@
 //! is the default design. Keys of quantities end in their unit. An evaluation is written in SI
 //! units, every key of a quantity ending in its unit.
 
-pub mod conduction_file;
 mod cold_spots;
+pub mod conduction_file;
 mod design;
 mod evaluation;
 mod hourly_file;

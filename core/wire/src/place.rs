@@ -91,6 +91,8 @@ mod tests {
         assert_eq!(place_from_value(&lacking), Err(expected));
         let mut absurd = written;
         absurd["months"][3]["temperature_c"] = json!(300.0);
-        assert!(matches!(place_from_value(&absurd), Err(NoPlace::Refused(errors)) if errors.len() == 1));
+        assert!(
+            matches!(place_from_value(&absurd), Err(NoPlace::Refused(errors)) if errors.len() == 1)
+        );
     }
 }

@@ -84,7 +84,10 @@ pub(crate) fn year_error_report(errors: &[YearError]) -> Vec<Value> {
 ///
 /// # Errors
 /// As [`YearModel::new`]; none for a checked design.
-pub fn year(evaluation: &Evaluation, checked: &CheckedYearChoices) -> Result<Value, YearModelError> {
+pub fn year(
+    evaluation: &Evaluation,
+    checked: &CheckedYearChoices,
+) -> Result<Value, YearModelError> {
     let design = evaluation.checked.design();
     let weather = reconstruct(&design.place, Spread::DesignTemperatures, SEED);
     let surroundings = Surroundings::new(weather, design.front_faces);
@@ -108,9 +111,7 @@ fn outcome_to_value(
     supply: &SupplyCheck,
     choices: &YearChoices,
 ) -> Value {
-    let case = |case: &SummerCase| {
-        json!({ "warmest_c": case.warmest.as_celsius(), "too_warm_hours": case.too_warm_hours })
-    };
+    let case = |case: &SummerCase| json!({ "warmest_c": case.warmest.as_celsius(), "too_warm_hours": case.too_warm_hours });
     let costs = Costs::of(choices, &outcome.year.energy);
     json!({
         "year": period(&outcome.year),
