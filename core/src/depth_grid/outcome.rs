@@ -31,8 +31,8 @@ pub struct GridOutcome {
     pub at_least_depth: ThermalTransmittance,
     /// Loss H = U·A, members apart.
     pub loss: HeatTransferCoefficient,
-    /// What it loses more than an even wall of the same mean, (U − U(d̄))·A; never below 0, because
-    /// U(d) is convex.
+    /// What it loses more than an even wall of the same mean, (U − U(d̄))·A; never below 0 but for
+    /// rounding, because U(d) is convex.
     pub excess_loss: HeatTransferCoefficient,
     /// f_Rsi behind the least depth, in one dimension, with 0.25 m²·K/W inside.
     pub least_factor: TemperatureFactor,

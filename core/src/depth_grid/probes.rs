@@ -89,3 +89,37 @@ fn check_count(refusals: &mut Refusals, count: usize) {
 fn check_depth(refusals: &mut Refusals, probe: usize, depth: Length) {
     refusals.check_probe(Some(probe), DepthField::ProbeDepth, depth.value(), 0.0..=DEEPEST);
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn all_that_cannot_stand_is_told_together() {
+        let depths = [Length::mm(50.0), Length::mm(-1.0), Length::new(f64::NAN)];
+        let refused = DepthGrid::of_equal_areas(&depths, Area::ZERO);
+        let refusals = refused.map_or_else(|error| error.refusals, |_| Vec::new());
+        let named: Vec<_> = refusals.iter().map(|one| (one.probe, one.field)).collect();
+        assert_eq!(
+            named,
+            [
+                (Some(1), DepthField::ProbeDepth),
+                (Some(2), DepthField::ProbeDepth),
+                (None, DepthField::WallArea),
+            ]
+        );
+        assert_eq!(
+            refusals[0].to_string(),
+            "probe_depth of probe 1 is -0.001, allowed is from 0 to 0.5 m"
+        );
+        let none = DepthGrid::new(Vec::new()).map_or_else(|error| error.to_string(), |_| "".into());
+        assert_eq!(none, "probe_count is 0, allowed is from 1 to 10000");
+    }
+
+    #[test]
+    fn the_largest_patch_decides_whether_a_grid_is_dense() {
+        let probe = |area| Probe { depth: Length::mm(50.0), area: Area::new(area) };
+        let uneven = DepthGrid::new(vec![probe(0.2), probe(0.2), probe(1.1)]);
+        assert_eq!(uneven.map(|grid| grid.is_dense()), Ok(false));
+    }
+}

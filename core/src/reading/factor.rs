@@ -140,7 +140,7 @@ impl MeasuredFactor {
     ///
     /// The prediction must be of ordinary surface resistances,
     /// [`crate::detail::DetailField::ordinary_temperature_factor`]: against the factor of a damp verdict
-    /// any sound place reads warmer. Range: predicted factor from 0 to 1, temperatures as [`Self::at`].
+    /// a sound place tends to read warmer. Range: predicted factor from 0 to 1, temperatures as [`Self::at`].
     ///
     /// # Errors
     /// Every number that cannot stand, together.

@@ -100,3 +100,38 @@ fn line_through(
         drift_per_hour: TemperatureDifference::new(drift),
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn rows_that_cannot_stand_are_named() {
+        let row = |hours, surface| LogRow {
+            at: Time::hours(hours),
+            inside: Temperature::celsius(20.0),
+            outside: Temperature::celsius(-10.0),
+            surface: Temperature::celsius(surface),
+        };
+        let half = TemperatureDifference::new(0.5);
+        let terms = LogTerms {
+            inside_uncertainty: half,
+            outside_uncertainty: half,
+            surface_uncertainty: half,
+            time_constant: Time::hours(0.5),
+            since_sun: Time::hours(12.0),
+        };
+        let refused = |rows: &[LogRow]| {
+            let refusals =
+                PlaceReadings::of_log(rows, &terms).map_or_else(|error| error.refusals, |_| vec![]);
+            refusals.iter().map(|one| (one.row, one.field)).collect::<Vec<_>>()
+        };
+        // Two rows have no scatter; a row of the same minute twice has no place on a line.
+        assert_eq!(refused(&[row(0.0, 14.0), row(1.0, 14.0)]), [(None, ReadingField::LogRows)]);
+        assert_eq!(
+            refused(&[row(0.0, 14.0), row(0.0, 14.0), row(2.0, 200.0)]),
+            [(Some(1), ReadingField::RowTime), (Some(2), ReadingField::SurfaceTemperature)]
+        );
+        assert_eq!(refused(&[row(0.0, 14.0), row(1.0, 14.0), row(2.0, 15.0)]), []);
+    }
+}

@@ -121,3 +121,95 @@ impl PlaceReadings {
 pub(super) fn both(a: TemperatureDifference, b: TemperatureDifference) -> TemperatureDifference {
     TemperatureDifference::new((a.value() * a.value() + b.value() * b.value()).sqrt())
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::reading::{ReadingDoubt, ReadingRefusal};
+
+    fn thermometer(celsius: f64) -> ThermometerReading {
+        ThermometerReading {
+            temperature: Temperature::celsius(celsius),
+            uncertainty: TemperatureDifference::new(0.3),
+            drift_per_hour: TemperatureDifference::ZERO,
+        }
+    }
+
+    fn sound() -> PlaceReadings {
+        PlaceReadings {
+            inside: thermometer(20.0),
+            outside: thermometer(-10.0),
+            surface: thermometer(12.0),
+            time_constant: Time::hours(1.0),
+            steady_for: Time::hours(3.0),
+            since_sun: Time::hours(3.0),
+        }
+    }
+
+    fn refused(readings: &PlaceReadings) -> Vec<ReadingRefusal> {
+        readings.factor().map_or_else(|error| error.refusals, |_| Vec::new())
+    }
+
+    #[test]
+    fn all_that_cannot_stand_is_told_together() {
+        let mut readings = sound();
+        readings.inside.temperature = Temperature::celsius(f64::NAN);
+        readings.outside.uncertainty = TemperatureDifference::ZERO;
+        readings.surface.drift_per_hour = TemperatureDifference::new(-21.0);
+        readings.steady_for = Time::hours(2.9);
+        readings.since_sun = Time::hours(0.0);
+        let fields: Vec<ReadingField> = refused(&readings).iter().map(|one| one.field).collect();
+        assert_eq!(
+            fields,
+            [
+                ReadingField::InsideTemperature,
+                ReadingField::OutsideUncertainty,
+                ReadingField::SurfaceDrift,
+                ReadingField::SteadyFor,
+                ReadingField::SinceSun,
+            ]
+        );
+    }
+
+    /// Give or take √(0.3² + 0.3²) = 0.424 K a surface lies between outdoors and room.
+    #[test]
+    fn a_surface_beyond_the_airs_is_refused_past_the_uncertainty_only() {
+        let surface = |celsius| {
+            let readings = PlaceReadings { surface: thermometer(celsius), ..sound() };
+            readings.factor().map(|measured| measured.doubts)
+        };
+        assert_eq!(surface(20.42), Ok(vec![ReadingDoubt::WarmerThanRoom]));
+        assert_eq!(surface(-10.42), Ok(vec![ReadingDoubt::ColderThanOutdoors]));
+        for beyond in [20.43, -10.43] {
+            let refusals = surface(beyond).map_or_else(|error| error.refusals, |_| Vec::new());
+            assert_eq!(refusals.len(), 1, "{refusals:?}");
+            assert_eq!(refusals[0].field, ReadingField::SurfaceTemperature);
+            assert_eq!(refusals[0].given, beyond);
+            assert!((refusals[0].allowed.end() - 20.424_264).abs() < 1e-6, "{refusals:?}");
+            assert!((refusals[0].allowed.start() + 10.424_264).abs() < 1e-6, "{refusals:?}");
+        }
+    }
+
+    /// 4 K an hour outdoors, an hour to follow, a factor of 22/30: (1 − f)·4/30 = 0.0356 beside 0.0127 of
+    /// the thermometers; 10 K an hour make 0.0889, with theirs more than 0.10.
+    #[test]
+    fn drift_prevails_before_it_is_too_much() {
+        let drifting = |kelvin_per_hour| {
+            let mut readings = sound();
+            readings.outside.drift_per_hour = TemperatureDifference::new(kelvin_per_hour);
+            readings
+        };
+        let doubts = drifting(4.0).factor().map(|measured| measured.doubts);
+        assert_eq!(doubts, Ok(vec![ReadingDoubt::DriftPrevails]));
+        let refusals = refused(&drifting(-10.0));
+        assert_eq!(refusals.len(), 1, "{refusals:?}");
+        assert_eq!(refusals[0].field, ReadingField::HalfBand);
+    }
+
+    #[test]
+    fn a_refusal_says_field_value_and_range() {
+        let readings = PlaceReadings { since_sun: Time::hours(0.5), ..sound() };
+        let said = readings.factor().map_or_else(|error| error.to_string(), |_| String::new());
+        assert_eq!(said, "since_sun is 0.5, allowed is from 3 to inf h");
+    }
+}
