@@ -129,3 +129,37 @@ fn even_foam_is_worth_what_the_envelope_says() {
     }
     assert!(compared >= 27, "{compared}");
 }
+
+/// A sprayed side wall over filled troughs, as wide as it is deep: crest 70, slopes 2·68, trough 72 of
+/// 278 mm, 36 mm deep; λ 0.026, lining at 64 mm. Foam of 64 mm by hand, over the crest 2.461538,
+/// the trough's 1.384615 more: 1/2.461538 = 0.406250 over 70/278, 1/3.846154 = 0.260000 over 72/278,
+/// ln(1 + 1.384615/2.461538)/1.384615 = 0.446287/1.384615 = 0.322318 over 136/278; in all 0.102293 +
+/// 0.067338 + 0.157681 = 0.327313, R 3.055180. The layers beside it are read from the envelope.
+#[test]
+fn filled_troughs_count_in_both_bounds() {
+    let design = Design {
+        foam_measure: FoamMeasure::FlushOverTheRibs,
+        foam_conductivity: ThermalConductivity::new(0.026),
+        side_wall_foam: Length::mm(64.0),
+        stud_stand_off: Length::ZERO,
+        stud_depth: Length::mm(64.0),
+        ..Design::default()
+    };
+    let checked = design.check().expect("a lawful design");
+    let envelope = Envelope::of(&checked, &Room::of(&checked).clear);
+    let plain = &envelope.plain[0];
+    assert_eq!(plain.surface, Surface::SideWall);
+    let others: f64 = plain
+        .layers
+        .iter()
+        .filter(|layer| layer.kind != LayerKind::Foam)
+        .map(|layer| layer.resistance.value())
+        .sum();
+    let outcome = FoamedWall::of_plain_area(&checked, plain)
+        .over(&grid(&[64.0, 64.0], 2.0), Length::mm(64.0))
+        .unwrap();
+    let expected = 1.0 / (0.13 + others + 3.055_180 + 0.04);
+    let isothermal = outcome.isothermal_transmittance.value();
+    close_to("isothermal", isothermal, expected, Tolerance::relative(1e-5));
+    assert_eq!((outcome.below_required, outcome.to_cut_back), (0, 0));
+}
