@@ -16,12 +16,12 @@ fn wall(lining: Lining) -> FoamedWall {
         ThermalConductivity::new(0.026),
         lining,
     )
-    .unwrap()
+    .expect("a lawful wall")
 }
 
 fn grid(millimetres: &[f64], area: f64) -> DepthGrid {
     let depths: Vec<Length> = millimetres.iter().copied().map(Length::mm).collect();
-    DepthGrid::of_equal_areas(&depths, Area::new(area)).unwrap()
+    DepthGrid::of_equal_areas(&depths, Area::new(area)).expect("lawful probes")
 }
 
 /// Half at 25 mm and half at 75 mm, by hand:

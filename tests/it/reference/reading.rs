@@ -109,9 +109,10 @@ fn a_prediction_is_met_or_missed_by_so_many_kelvin() {
     }
 }
 
-/// A wall of 50 mm foam of 0.026, board of 0.10 and the surfaces of ISO 6946: R = 0.13 + 0.10 + 1.923077
-/// + 0.04 = 2.193077, so 30 K put 20 − 30·0.13/2.193077 = 18.2217 °C on its face and the ordinary factor
-/// is 0.940723. With 0.25 inside, R = 2.313077 and the factor of a damp verdict 0.891919.
+/// A wall of 50 mm foam of 0.026, board of 0.10 and the surfaces of ISO 6946: R is 2.193077 in all
+/// (0.13 + 0.10 + 1.923077 + 0.04), so 30 K put 20 − 30·0.13/2.193077 = 18.2217 °C on
+/// its face and the ordinary factor is 0.940723. With 0.25 inside, R = 2.313077 and the factor of a damp
+/// verdict is 0.891919.
 #[test]
 fn a_field_reading_is_compared_with_ordinary_surface_resistances() {
     let readings = PlaceReadings {
@@ -181,7 +182,7 @@ fn time_constants_are_those_of_lump_and_slab() {
     close_to("lump", of_lump.value(), 305.882_353, Tolerance::relative(1e-8));
     let slab = StoringLayer { resistance: resistance(0.1), capacity_per_area: 200_000.0 };
     let of_slab = time_constant(resistance(0.0), &[slab], resistance(0.0));
-    close_to("slab", of_slab.value(), 3333.333_333, Tolerance::relative(1e-8));
+    close_to("slab", of_slab.value(), 3_333.333_333, Tolerance::relative(1e-8));
 }
 
 /// 12 mm plywood, 50 mm foam, 2 mm steel, from the inside, in slices of (resistance, capacity).
