@@ -176,7 +176,7 @@ mod tests {
         let place = varnholm_flats().check().expect("a place");
         let weather = reconstruct(&place, Spread::DesignTemperatures, 1);
         let choices = YearChoices::default();
-        let surroundings = Surroundings::new(weather, choices.front_faces).expect("a height");
+        let surroundings = Surroundings::new(weather, CheckedDesign::default().design().front_faces);
         let model = YearModel::new(&evaluation, &surroundings, &CheckedYearChoices::default())
             .expect("a model");
         let outcome = run_year(&model);
