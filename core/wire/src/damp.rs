@@ -10,10 +10,12 @@ use inchwise_core::psychro::MoistAir;
 use inchwise_core::ventilation::{DryAirFlow, StackDirection, VentilationError};
 use serde_json::{Value, json};
 
+use crate::error::{moisture_error, ventilation_error};
+
 /// The whole stage, or what could not be reckoned.
 pub fn damp(damp: Result<&Damp, MoistureError>) -> Value {
     match damp {
-        Err(error) => json!({ "not_reckoned": format!("{error:?}") }),
+        Err(error) => json!({ "not_reckoned": moisture_error(&error) }),
         Ok(damp) => stage(damp),
     }
 }
@@ -74,9 +76,7 @@ fn flow(flow: DryAirFlow, room: &MoistAir) -> Value {
 fn need_or_error(need: &Result<DryAirFlow, VentilationError>, room: &MoistAir) -> Value {
     match need {
         Ok(needed) => flow(*needed, room),
-        Err(VentilationError::CannotHold { .. }) => json!("outdoor_air_cannot_hold"),
-        Err(VentilationError::CannotCool { .. }) => json!("outdoor_air_cannot_cool"),
-        Err(other) => json!(format!("{other:?}")),
+        Err(error) => ventilation_error(error),
     }
 }
 

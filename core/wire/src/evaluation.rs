@@ -11,6 +11,7 @@ use serde_json::{Value, json};
 
 use crate::damp::damp;
 use crate::design::design_to_value;
+use crate::error::conduction_error;
 use crate::moisture::cold_spots;
 
 /// Every stage of an evaluation.
@@ -140,7 +141,7 @@ fn placed_detail(placed: &PlacedDetail) -> Value {
     };
     let outcome = match &placed.outcome {
         Outcome::Solved(field) => detail_field(field, placed.amount),
-        Outcome::Failed(error) => json!({ "did_not_solve": format!("{error:?}") }),
+        Outcome::Failed(error) => json!({ "did_not_solve": conduction_error(error) }),
         Outcome::Waiting => json!("waiting"),
     };
     json!({ "place": placed.place.key(), "amount": amount, "field": outcome })

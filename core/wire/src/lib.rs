@@ -7,6 +7,7 @@
 pub mod conduction_file;
 mod damp;
 mod design;
+mod error;
 mod evaluation;
 mod hourly_file;
 mod moisture;
@@ -15,6 +16,7 @@ mod unit;
 
 pub use damp::*;
 pub use design::*;
+pub use error::*;
 pub use evaluation::*;
 pub use hourly_file::*;
 pub use moisture::*;

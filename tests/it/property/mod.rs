@@ -9,6 +9,7 @@ mod evaluation;
 mod heat_loss;
 mod moisture;
 mod psychro;
+mod refusals;
 mod room;
 mod ventilation;
 mod waves;
