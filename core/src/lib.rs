@@ -26,6 +26,8 @@ extern crate inchwise_tests;
 
 pub mod units;
 
+pub mod bounds;
+
 pub mod source;
 
 pub mod choice_table;

@@ -6,6 +6,7 @@
 mod check;
 mod check_air;
 mod choice;
+mod error;
 mod field;
 mod room_use;
 mod stack;

@@ -12,6 +12,7 @@ use serde_json::{Value, json};
 
 use crate::cold_spots::cold_spots;
 use crate::design::design_to_value;
+use crate::error::{conduction_error, not_reckoned};
 use crate::humidity::{build_up, humidity};
 
 /// Every stage of an evaluation.
@@ -145,7 +146,7 @@ fn placed_detail(placed: &PlacedDetail) -> Value {
     };
     let outcome = match &placed.outcome {
         Outcome::Solved(field) => detail_field(field, placed.amount),
-        Outcome::Failed(error) => json!({ "did_not_solve": format!("{error:?}") }),
+        Outcome::Failed(error) => json!({ "did_not_solve": conduction_error(error) }),
         Outcome::Waiting => json!("waiting"),
     };
     json!({ "place": placed.place.key(), "amount": amount, "field": outcome })
@@ -208,7 +209,7 @@ fn heat_loss(heat_loss: &HeatLoss) -> Value {
 fn reckoned<T>(stage: &Result<T, NotReckoned>, written: impl Fn(&T) -> Value) -> Value {
     match stage {
         Ok(stage) => written(stage),
-        Err(error) => json!({ "not_reckoned": error.to_string() }),
+        Err(error) => json!({ "not_reckoned": not_reckoned(error) }),
     }
 }
 

@@ -119,7 +119,7 @@ pub(super) fn locate(error: &ConductionError) -> FileError {
                 .to_owned(),
         ),
         ConductionError::BadRefinement { part } => {
-            (entry_path(part), "a size must be above zero and a part finite".to_owned())
+            (entry_path(part), "a size must be above zero and a region finite".to_owned())
         }
         ConductionError::TooManyCells { cells, limit } => {
             ("cells.limit".to_owned(), format!("{cells} cells needed, {limit} allowed"))
@@ -140,7 +140,7 @@ pub(super) fn locate(error: &ConductionError) -> FileError {
             let path = format!("environments[{environment}]");
             (path, "no material touches it".to_owned())
         }
-        ref other => ("environments".to_owned(), format!("{other:?}")),
+        ref other => ("environments".to_owned(), other.to_string()),
     };
     FileError::Meaning { path, message }
 }
