@@ -1,6 +1,6 @@
 //! What can be wrong with a problem or with its solution.
 
-use super::geometry::Side;
+use super::geometry::{Point, Side};
 use crate::units::{ThermalConductivity, ThermalResistance};
 
 /// Which part of a problem an error speaks of; numbers count from 0 in the order given.
@@ -10,8 +10,12 @@ pub enum Place {
     Domain,
     /// The background material.
     Background,
+    /// Air that surrounds what is painted, by its number.
+    Surroundings(usize),
     /// A paint, by its number.
     Paint(usize),
+    /// Surfaces of a finish, by their number.
+    Finish(usize),
     /// An air region, by its number.
     Air(usize),
     /// An exposed side of the domain, by its number.
@@ -29,6 +33,11 @@ pub enum ConductionError {
     NoBoundary,
     /// The air fills the whole domain.
     Empty,
+    /// A cell that is neither painted nor given to any air, in a problem without a background.
+    Unclaimed {
+        /// Its centre.
+        at: Point,
+    },
     /// A conductivity that is not a finite number.
     NonFiniteConductivity {
         /// Whose.

@@ -37,38 +37,43 @@ struct Mixture {
 /// Gives every cell that a sloping edge of a paint cuts its mean conductivity; returns the joins of
 /// these cells with their neighbours.
 pub(super) fn mix_cut_cells(painter: &Painter<'_>, conductivity: &mut [f64]) -> Vec<SlopingJoin> {
-    let mut joins = Vec::new();
+    let mut columns: Vec<Column> = Vec::new();
     for paint in &painter.problem.paints {
         let Shape::Prism { axis, .. } = paint.shape else { continue };
+        columns.extend(find_cut_columns(painter, &paint.shape, axis));
+    }
+    // A slope that two materials share cuts its cells once.
+    columns.sort_by_key(|column| (column.axis.index(), column.across, column.along.start));
+    columns.dedup();
+    let mut joins = Vec::new();
+    for Column { axis, across, along } in columns {
         let across_axes = axis.others();
-        for Column { across, along } in find_cut_columns(painter, &paint.shape, axis) {
-            let mut previous: Option<(Touching<'_>, Mixture)> = None;
-            for n in along {
-                let mut place = [0; 3];
-                place[axis.index()] = n;
-                place[across_axes[0].index()] = across[0];
-                place[across_axes[1].index()] = across[1];
-                let touching = Touching::new(painter, place);
-                // Nothing but the list of shapes changes along the axis a prism is drawn out along.
-                let mixture = match &previous {
-                    Some((same, mixture)) if *same == touching && touching.lies_along(axis) => {
-                        *mixture
-                    }
-                    _ => Mixture::new(painter, place, across_axes, &touching),
-                };
-                if let Some(mean) = mixture.conductivity {
-                    conductivity[painter.cell(place)] = mean;
-                }
-                mixture.list_joins(place, across_axes, &mut joins);
-                previous = Some((touching, mixture));
+        let mut previous: Option<(Touching<'_>, Mixture)> = None;
+        for n in along {
+            let mut place = [0; 3];
+            place[axis.index()] = n;
+            place[across_axes[0].index()] = across[0];
+            place[across_axes[1].index()] = across[1];
+            let touching = Touching::new(painter, place);
+            // Nothing but the list of shapes changes along the axis a prism is drawn out along.
+            let mixture = match &previous {
+                Some((same, mixture)) if *same == touching && touching.lies_along(axis) => *mixture,
+                _ => Mixture::new(painter, place, across_axes, &touching),
+            };
+            if let Some(mean) = mixture.conductivity {
+                conductivity[painter.cell(place)] = mean;
             }
+            mixture.list_joins(place, across_axes, &mut joins);
+            previous = Some((touching, mixture));
         }
     }
     joins
 }
 
 /// A column of cells along the axis a prism is drawn out along.
+#[derive(PartialEq, Eq)]
 struct Column {
+    axis: Axis,
     /// Its place along the two other axes.
     across: [usize; 2],
     along: Range<usize>,
@@ -101,7 +106,7 @@ fn find_cut_columns(painter: &Painter<'_>, shape: &Shape, axis: Axis) -> Vec<Col
     }
     cut.sort_unstable();
     cut.dedup();
-    cut.into_iter().map(|across| Column { across, along: along.clone() }).collect()
+    cut.into_iter().map(|across| Column { axis, across, along: along.clone() }).collect()
 }
 
 impl Mixture {
@@ -212,14 +217,15 @@ impl<'a> Touching<'a> {
         }
     }
 
-    /// The conductivity at a point; none in air.
+    /// The conductivity at a point; none in air and where nothing is painted on no background.
     fn conductivity(&self, painter: &Painter<'_>, at: [f64; 3]) -> Option<f64> {
         let axes = painter.problem.axes();
         if self.air.iter().any(|air| air.shape.contains(at, axes)) {
             return None;
         }
         let painted = self.paints.iter().find(|paint| paint.shape.contains(at, axes));
-        Some(painted.map_or(painter.problem.background, |paint| paint.conductivity).value())
+        let conductivity = painted.map(|paint| paint.conductivity).or(painter.problem.background);
+        conductivity.map(|conductivity| conductivity.value())
     }
 
     fn shapes(&self) -> impl Iterator<Item = &Shape> {

@@ -33,8 +33,8 @@ pub use field::{Balance, Field, SurfaceSpot};
 pub use geometry::{Axis, Block, Point, Shape, Side};
 pub use grid::Grid;
 pub use problem::{
-    AirRegion, CellSizes, Dimensions, Environment, ExposedSide, Paint, Problem, Refinement,
-    RefinementPlace, SurfaceResistances,
+    AirRegion, CellSizes, Dimensions, Environment, ExposedSide, Finish, FinishedSurface, Paint,
+    Problem, Refinement, RefinementPlace, SurfaceResistances,
 };
 pub use refine::{Extreme, Refined, Refining, RefiningRun, RefiningStep, refine_until};
 pub use section::Section;

@@ -3,7 +3,7 @@
 use core::ops::Range;
 
 use super::geometry::{Axis, Shape};
-use super::grid::NO_AIR;
+use super::grid::{NO_AIR, UNCLAIMED};
 use super::mix::{SlopingJoin, mix_cut_cells};
 use super::problem::Problem;
 
@@ -11,7 +11,7 @@ use super::problem::Problem;
 pub(super) struct Filling {
     /// W/(m·K); zero in air.
     pub conductivity: Vec<f64>,
-    /// The air region of each cell, or [`NO_AIR`].
+    /// The air region of each cell, [`NO_AIR`], or [`UNCLAIMED`].
     pub region: Vec<u32>,
     /// Joins beside sloping edges, which the conductivities of the two cells do not tell.
     pub sloping_joins: Vec<SlopingJoin>,
@@ -20,15 +20,24 @@ pub(super) struct Filling {
 /// Fills the cells of a grid.
 pub(super) fn fill_cells(problem: &Problem, lines: &[Vec<f64>; 3]) -> Filling {
     let cells = lines.iter().map(|l| l.len() - 1).product();
-    let mut conductivity = vec![problem.background.value(); cells];
-    let mut region = vec![NO_AIR; cells];
+    let background = problem.background.map_or(0.0, |background| background.value());
+    let mut conductivity = vec![background; cells];
+    let unpainted = if problem.background.is_some() { NO_AIR } else { UNCLAIMED };
+    let mut region = vec![unpainted; cells];
     let painter = Painter { problem, lines };
+    for (n, air) in problem.surroundings.iter().enumerate() {
+        painter.fill(&air.shape, &mut region, n as u32);
+    }
+    let paints_win = unpainted == UNCLAIMED || !problem.surroundings.is_empty();
     for paint in &problem.paints {
         painter.fill(&paint.shape, &mut conductivity, paint.conductivity.value());
+        if paints_win {
+            painter.fill(&paint.shape, &mut region, NO_AIR);
+        }
     }
     let sloping_joins = mix_cut_cells(&painter, &mut conductivity);
     for (n, air) in problem.air.iter().enumerate() {
-        painter.fill(&air.shape, &mut region, n as u32);
+        painter.fill(&air.shape, &mut region, (problem.surroundings.len() + n) as u32);
     }
     for (conductivity, &region) in conductivity.iter_mut().zip(&region) {
         if region != NO_AIR {

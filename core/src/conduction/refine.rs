@@ -2,7 +2,7 @@
 
 use super::error::ConductionError;
 use super::geometry::Point;
-use super::problem::{Environment, Problem, Refinement, RefinementPlace};
+use super::problem::{Environment, Finish, Problem, Refinement, RefinementPlace};
 use super::solution::Solution;
 use super::solve::{Accuracy, solve};
 use crate::units::{Length, Temperature, TemperatureDifference};
@@ -21,6 +21,8 @@ pub enum Extreme {
 pub struct Refining {
     /// The environment whose surfaces are looked at.
     pub environment: Environment,
+    /// Only surfaces of one finish, or all.
+    pub finish: Option<Finish>,
     /// Which end of their temperatures.
     pub extreme: Extreme,
     /// A temperature per environment. With two environments 0 and 1 °C give the temperature factor.
@@ -142,10 +144,8 @@ fn look(
     size: Length,
 ) -> Result<RefiningStep, ConductionError> {
     let field = solution.with_temperatures(&refining.temperatures)?;
-    let spot = match refining.extreme {
-        Extreme::Coldest => field.coldest_surface(refining.environment)?,
-        Extreme::Warmest => field.warmest_surface(refining.environment)?,
-    };
+    let Refining { environment, finish, extreme, .. } = *refining;
+    let spot = field.extreme_surface(environment, finish, extreme)?;
     Ok(RefiningStep { size, cells: solution.cells(), temperature: spot.temperature, at: spot.at })
 }
 
