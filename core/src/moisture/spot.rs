@@ -4,7 +4,9 @@ use super::limit::{HumidityLimit, SurfaceRisk, surface_temperature};
 use super::remedy::Remedy;
 use crate::design::{Design, Surface};
 use crate::detail::{Outcome, PlacedDetail};
-use crate::envelope::{DAMP_SURFACE_RESISTANCE, Envelope, HeatFlow, Openings, Place, PlainArea};
+use crate::envelope::{
+    DAMP_SURFACE_RESISTANCE, Envelope, HeatFlow, Opening, Openings, Place, PlainArea, SurfaceKind,
+};
 use crate::heat_loss::Element;
 use crate::psychro::PsychroError;
 use crate::units::{Area, RelativeHumidity, Temperature, TemperatureFactor};
@@ -29,6 +31,24 @@ impl SpotPlace {
         match place {
             Place::Waves(surface) => Self::Plain(surface),
             _ => Self::Detail(place),
+        }
+    }
+
+    /// The frame, leaf or glazing of an opening.
+    pub const fn of_opening(opening: Opening) -> Self {
+        match opening {
+            Opening::PersonnelDoor => Self::PersonnelDoor,
+            Opening::Window => Self::Windows,
+        }
+    }
+
+    /// What is judged here: which surface resistance its factor is taken with, and which verdict of
+    /// ISO 13788 applies. Of the detail round an opening it is tube, lining and reveal; what belongs to
+    /// door or window is the opening's own place.
+    pub const fn surface_kind(self) -> SurfaceKind {
+        match self {
+            Self::Detail(_) | Self::Plain(_) => SurfaceKind::Opaque,
+            Self::PersonnelDoor | Self::Windows => SurfaceKind::FrameOrGlazing,
         }
     }
 
@@ -122,7 +142,8 @@ pub fn plain_temperature_factor(plain: &PlainArea) -> TemperatureFactor {
 }
 
 /// Temperature factor of a door or window in its mean, f = 1 − 0.13·U (ISO 13788:2012, clause 5:
-/// R_si 0.13 m²·K/W for frames and glazing). The edge of a pane is colder.
+/// R_si 0.13 m²·K/W for frames and glazing). Its edge in the steel frame is colder: the detail there
+/// tells how much.
 pub fn opening_temperature_factor(openings: &Openings) -> TemperatureFactor {
     let inside = HeatFlow::Horizontal.inside_surface_resistance();
     TemperatureFactor::new(1.0 - inside / openings.transmittance.resistance())
@@ -132,11 +153,21 @@ impl ColdSpots {
     /// The places of a design at its own temperatures.
     pub fn of(design: &Design, envelope: &Envelope, details: &[PlacedDetail]) -> Self {
         let mut known = Vec::new();
+        let mut edges: Vec<(SpotPlace, TemperatureFactor)> = Vec::new();
         let mut unknown = Vec::new();
         for placed in details {
             let place = SpotPlace::of(placed.place);
             match &placed.outcome {
-                Outcome::Solved(field) => known.push((place, field.temperature_factor)),
+                Outcome::Solved(field) => {
+                    let own = field.lowest_of(place.surface_kind());
+                    let factor = own.map_or(field.temperature_factor, |spot| spot.factor);
+                    known.push((place, factor));
+                    if let (Place::OpeningFrame(opening), Some(edge)) =
+                        (placed.place, field.frame_or_glazing)
+                    {
+                        edges.push((SpotPlace::of_opening(opening), edge.factor));
+                    }
+                }
                 Outcome::Waiting => {
                     unknown.push(UnknownSpot { place, reason: UnknownReason::Waiting });
                 }
@@ -157,7 +188,10 @@ impl ColdSpots {
             (SpotPlace::Windows, &envelope.windows),
         ] {
             if openings.area > Area::ZERO {
-                known.push((place, opening_temperature_factor(openings)));
+                let mean = opening_temperature_factor(openings);
+                let of_place = edges.iter().filter(|(of, _)| *of == place);
+                let colder = of_place.map(|&(_, factor)| factor).find(|&factor| factor < mean);
+                known.push((place, colder.unwrap_or(mean)));
             }
         }
         Self::from_factors(design.indoor_temperature, design.outdoor_temperature, known, unknown)

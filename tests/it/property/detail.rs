@@ -1,10 +1,13 @@
 //! What must hold of the cold details of any design.
 
+use inchwise_core::conduction::Grid;
 use inchwise_core::design::{Design, EndWallTreatment, Field, FoamMeasure, FramePosition, Surface};
 use inchwise_core::detail::{
-    Detail, DetailMemory, Effort, FrameSlice, Outcome, PlacedDetail, placed_detail,
+    Detail, DetailMemory, Effort, FrameSlice, Outcome, PlacedDetail, Surfaces, drawn_detail,
+    placed_detail,
 };
-use inchwise_core::envelope::{Amount, End, Place};
+use inchwise_core::envelope::{Amount, End, Envelope, Place};
+use inchwise_core::room::Room;
 use proptest::prelude::*;
 
 use super::design::lawful_design;
@@ -61,6 +64,24 @@ fn without_waves_a_position_changes_nothing() {
     assert_eq!(over_troughs[1], on_crests[1], "the door end has none");
     design.foam_measure = FoamMeasure::Flat;
     assert_eq!(slices(&design), on_crests);
+}
+
+proptest! {
+    #![proptest_config(ProptestConfig::with_cases(96))]
+
+    /// What is not solid is the room's or outdoor air in every detail of any design: no sliver was
+    /// forgotten.
+    #[test]
+    fn every_cell_of_every_drawing_is_solid_or_claimed(checked in lawful_design()) {
+        let envelope = Envelope::of(&checked, &Room::of(&checked).clear);
+        for &(place, _) in &envelope.places {
+            let detail = drawn_detail(&checked, place).expect("a detail at every place");
+            for surfaces in [Surfaces::Ordinary, Surfaces::Damp] {
+                let grid = Grid::new(&detail.problem(surfaces));
+                prop_assert!(grid.is_ok(), "{place:?}: {:?}", grid.err());
+            }
+        }
+    }
 }
 
 proptest! {
