@@ -5,6 +5,7 @@ use super::build_up::BuildUp;
 use super::floor::FloorBuildUp;
 use super::floor_edge::FloorEdgeSection;
 use super::model::{CUT_DISTANCE, Drawing, Model, Surfaces};
+use super::track::Track;
 use crate::conduction::{Block, CellSizes, Point, Problem, Side, SurfaceResistances};
 use crate::envelope::HeatFlow;
 use crate::freight_box::BottomRail;
@@ -41,6 +42,8 @@ pub struct BottomCornerBody {
     pub rail: BottomRail,
     /// The casting.
     pub casting: BottomCasting,
+    /// Track under the studs of the side wall, along y, and of the end, along x; they meet in the corner.
+    pub tracks: [Track; 2],
     /// ψ of the edges along x (end and floor), y (side and floor) and z (side and end).
     pub edge_transmittance: [LinearThermalTransmittance; 3],
 }
@@ -48,12 +51,14 @@ pub struct BottomCornerBody {
 impl BottomCornerBody {
     /// The section of the edge between side wall and floor, along y.
     pub fn side_edge(&self) -> FloorEdgeSection {
-        FloorEdgeSection { wall: self.side, floor: self.floor, rail: self.rail }
+        let [track, _] = self.tracks;
+        FloorEdgeSection { wall: self.side, floor: self.floor, rail: self.rail, track }
     }
 
     /// The section of the edge between end and floor, along x.
     pub fn end_edge(&self) -> FloorEdgeSection {
-        FloorEdgeSection { wall: self.end, floor: self.floor, rail: self.rail }
+        let [_, track] = self.tracks;
+        FloorEdgeSection { wall: self.end, floor: self.floor, rail: self.rail, track }
     }
 
     fn cut(&self) -> Length {
@@ -64,21 +69,23 @@ impl BottomCornerBody {
         let (side, end, floor) = (&self.side, &self.end, &self.floor);
         let (zero, cut) = (Length::ZERO, self.cut());
         let past = |from: Length| [from, cut];
-        let over = past(floor.over);
         let (all, foam) = (past(zero), floor.foam_conductivity);
+        let (in_x, in_y) = (past(side.lining_back), past(end.lining_back));
         drawing.fill_block(side.foam_span(), all, all, foam);
         drawing.fill_block(all, end.foam_span(), all, foam);
-        drawing.fill_block(all, all, [zero, floor.over], foam);
         drawing.fill_block(all, all, [floor.foam_bottom(), -floor.plywood], foam);
-        drawing.fill_block(side.gap_span(), past(end.foam), over, side.gap_conductivity());
-        drawing.fill_block(past(side.foam), end.gap_span(), over, end.gap_conductivity());
-        drawing.fill_block(past(zero), past(zero), [-floor.plywood, zero], PLYWOOD.conductivity);
-        drawing.fill_block(
-            past(side.foam),
-            past(end.foam),
-            [floor.over, floor.face()],
-            PLYWOOD.conductivity,
-        );
+        drawing.fill_block(in_x, in_y, [zero, floor.over], foam);
+        drawing.fill_block(side.gap_span(), past(end.foam), all, side.gap_conductivity());
+        drawing.fill_block(past(side.foam), end.gap_span(), all, end.gap_conductivity());
+        drawing.fill_block(all, all, [-floor.plywood, zero], PLYWOOD.conductivity);
+        drawing.fill_block(in_x, in_y, [floor.over, floor.face()], PLYWOOD.conductivity);
+        let [of_side, of_end] = self.tracks;
+        for (x, z) in of_side.parts(zero) {
+            drawing.fill_block(x, past(of_end.stand_off), z, STEEL.conductivity);
+        }
+        for (y, z) in of_end.parts(zero) {
+            drawing.fill_block(past(of_side.stand_off), y, z, STEEL.conductivity);
+        }
         let above = past(floor.face());
         drawing.fill_block(
             side.lining_span(),

@@ -3,6 +3,7 @@
 use super::edge::EdgeSection;
 use super::frame_line::FrameSlice;
 use super::model::{Drawing, Model, Surfaces};
+use super::track::HEAD_GAP;
 use crate::conduction::{Block, CellSizes, Point, Problem, Side, SurfaceResistances};
 use crate::material::{RIGID_PLASTIC, STEEL};
 use crate::units::{
@@ -15,8 +16,6 @@ pub const BRACKET_WIDTH: Length = Length::mm(50.0);
 pub const BRACKET_THICKNESS: Length = Length::mm(3.0);
 /// How far a bracket laps the stud's web. Common practice, no source.
 pub const BRACKET_LAP: Length = Length::mm(40.0);
-/// How far a stud's head stays below the roof. Common practice, no source.
-const HEAD_GAP: Length = Length::mm(10.0);
 
 /// One spacing of the edge between wall and roof, with a stud and its bracket; x along the wall,
 /// y the depth into the room from the wall's steel, z down from the roof's.
@@ -49,6 +48,9 @@ impl BracketBody {
         fill(past(Length::ZERO), ceiling.foam_span(), ceiling.foam_conductivity);
         fill(wall.gap_span(), past(ceiling.foam), wall.gap_conductivity());
         fill(past(wall.foam), ceiling.gap_span(), ceiling.gap_conductivity());
+        for (y, z) in self.edge.track.iter().flat_map(|track| track.parts(HEAD_GAP)) {
+            fill(y, z, STEEL.conductivity);
+        }
         fill(wall.lining_span(), past(ceiling.lining_back), wall.lining_conductivity);
         fill(past(wall.lining_back), ceiling.lining_span(), ceiling.lining_conductivity);
         fill(wall.sheet_span(), past(-ceiling.sheet), STEEL.conductivity);

@@ -4,6 +4,7 @@
 use super::build_up::BuildUp;
 use super::edge::{EdgeSection, EdgeSteel};
 use super::model::{CUT_DISTANCE, Drawing, Model, Span, Surfaces};
+use super::track::{HEAD_GAP, Track};
 use crate::conduction::{Block, CellSizes, Point, Problem, Side, SurfaceResistances};
 use crate::material::STEEL;
 use crate::units::{
@@ -42,6 +43,9 @@ pub struct CornerBody {
     pub end_rail: EdgeSteel,
     /// Post along z, in x and y.
     pub post: EdgeSteel,
+    /// Track over the studs of the side wall, along y, and of the end, along x. Both end before the
+    /// casting, as far from it as its cover or as they stand off the box's steel.
+    pub tracks: [Track; 2],
     /// ψ of the three edges along x, y and z, as their own sections give it.
     pub edge_transmittance: [LinearThermalTransmittance; 3],
 }
@@ -49,17 +53,19 @@ pub struct CornerBody {
 impl CornerBody {
     /// The section of the edge between side wall and ceiling, along y.
     pub fn side_edge(&self) -> EdgeSection {
-        EdgeSection { first: self.side, second: self.ceiling, steel: self.side_rail }
+        let track = Some(self.tracks[0]);
+        EdgeSection { first: self.side, second: self.ceiling, steel: self.side_rail, track }
     }
 
     /// The section of the edge between end and ceiling, along x.
     pub fn end_edge(&self) -> EdgeSection {
-        EdgeSection { first: self.end, second: self.ceiling, steel: self.end_rail }
+        let track = Some(self.tracks[1]);
+        EdgeSection { first: self.end, second: self.ceiling, steel: self.end_rail, track }
     }
 
     /// The section of the edge between side wall and end, along z.
     pub fn post_edge(&self) -> EdgeSection {
-        EdgeSection { first: self.side, second: self.end, steel: self.post }
+        EdgeSection { first: self.side, second: self.end, steel: self.post, track: None }
     }
 
     fn build_ups(&self) -> [&BuildUp; 3] {
@@ -122,6 +128,7 @@ impl CornerBody {
             ceiling.gap_span(),
             ceiling.gap_conductivity(),
         );
+        self.draw_tracks(drawing);
         if self.casting.cover.is_some() {
             self.draw_cover(drawing);
         }
@@ -143,6 +150,27 @@ impl CornerBody {
         drawing.fill_block(side.sheet_span(), y, z, STEEL.conductivity);
         drawing.fill_block(x, end.sheet_span(), z, STEEL.conductivity);
         drawing.fill_block(x, y, ceiling.sheet_span(), STEEL.conductivity);
+    }
+
+    fn draw_tracks(&self, drawing: &mut Drawing) {
+        let [side, end] = self.tracks;
+        let cut = self.cut();
+        let cover = self.casting.cover.unwrap_or(Length::ZERO);
+        let [reach_x, reach_y, reach_z] = self.casting.reach;
+        // Where a track begins along its wall: past the casting if that stands in its way.
+        let begins = |track: Track, across: Length, along: Length, other: Track| {
+            let clear = cover.max(track.stand_off);
+            let meets = track.stand_off < across + clear && HEAD_GAP < reach_z + clear;
+            if meets { (along + clear).max(other.stand_off) } else { other.stand_off }
+        };
+        let along_y = [begins(side, reach_x, reach_y, end), cut];
+        let along_x = [begins(end, reach_y, reach_x, side), cut];
+        for (x, z) in side.parts(HEAD_GAP) {
+            drawing.fill_block(x, along_y, z, STEEL.conductivity);
+        }
+        for (y, z) in end.parts(HEAD_GAP) {
+            drawing.fill_block(along_x, y, z, STEEL.conductivity);
+        }
     }
 
     fn draw_cover(&self, drawing: &mut Drawing) {

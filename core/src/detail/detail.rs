@@ -13,6 +13,7 @@ use super::model::{Model, Surfaces};
 use super::opening_frame::OpeningFrameSection;
 use super::set::Outcome;
 use super::sleeve::SleeveBody;
+use super::track::Track;
 use super::wave_section::WaveSection;
 use crate::conduction::{Dimensions, Problem};
 use crate::design::{CheckedDesign, EndWallTreatment, Surface};
@@ -132,6 +133,7 @@ fn roof_edge(checked: &CheckedDesign, wall: Surface) -> EdgeSection {
         first: BuildUp::of(checked, wall),
         second,
         steel: top_rail(checked, recess(checked, wall), second.sheet),
+        track: Some(Track::of(checked, wall)),
     }
 }
 
@@ -146,6 +148,7 @@ fn corner_post(checked: &CheckedDesign, end: End) -> EdgeSection {
             y: [clearance - recess(checked, end.surface()), Length::ZERO],
             thickness: freight_box.corner_post_thickness,
         },
+        track: None,
     }
 }
 
@@ -183,6 +186,7 @@ fn top_corner(
         side_rail: side_edge.steel,
         end_rail: end_edge.steel,
         post: post.steel,
+        tracks: [Surface::SideWall, end.surface()].map(|wall| Track::of(checked, wall)),
         edge_transmittance: [
             line(&Detail::Edge(end_edge))?,
             line(&Detail::Edge(side_edge))?,
@@ -216,6 +220,7 @@ fn bottom_corner(
             bottom,
             top: bottom + CORNER_FITTING_HEIGHT,
         },
+        tracks: [side_edge.track, end_edge.track],
         edge_transmittance: [
             line(&Detail::FloorEdge(end_edge))?,
             line(&Detail::FloorEdge(side_edge))?,

@@ -3,6 +3,7 @@
 
 use super::build_up::BuildUp;
 use super::model::{CUT_DISTANCE, Drawing, Model, Span, Surfaces};
+use super::track::{HEAD_GAP, Track};
 use crate::conduction::{CellSizes, Problem, Side, SurfaceResistances};
 use crate::envelope::{HeatFlow, air_layer_conductivity};
 use crate::material::STEEL;
@@ -44,6 +45,8 @@ pub struct EdgeSection {
     pub second: BuildUp,
     /// The steel section along the edge.
     pub steel: EdgeSteel,
+    /// The track over the studs of the first surface, where the second is a ceiling.
+    pub track: Option<Track>,
 }
 
 impl EdgeSection {
@@ -69,6 +72,10 @@ impl Model for EdgeSection {
         drawing.fill(past(Length::ZERO), second.foam_span(), second.foam_conductivity);
         drawing.fill(first.gap_span(), past(second.foam), first.gap_conductivity());
         drawing.fill(past(first.foam), second.gap_span(), second.gap_conductivity());
+        // Where a rail stands further in than the track, the track is cut out round it and touches it.
+        for (x, y) in self.track.iter().flat_map(|track| track.parts(HEAD_GAP)) {
+            drawing.fill(x, y, STEEL.conductivity);
+        }
         drawing.fill(first.lining_span(), past(second.lining_back), first.lining_conductivity);
         drawing.fill(past(first.lining_back), second.lining_span(), second.lining_conductivity);
         drawing.fill(first.sheet_span(), past(-second.sheet), STEEL.conductivity);

@@ -3,6 +3,7 @@
 use super::build_up::BuildUp;
 use super::floor::FloorBuildUp;
 use super::model::{CUT_DISTANCE, Drawing, Model, Surfaces};
+use super::track::Track;
 use crate::conduction::{CellSizes, Problem, Side, SurfaceResistances};
 use crate::design::{CheckedDesign, Surface};
 use crate::envelope::HeatFlow;
@@ -20,6 +21,9 @@ pub struct FloorEdgeSection {
     pub floor: FloorBuildUp,
     /// The channel that both end on.
     pub rail: BottomRail,
+    /// The track that the wall's studs stand in, on the plywood. The floor's own build-up ends at the
+    /// back of the wall's lining.
+    pub track: Track,
 }
 
 impl FloorEdgeSection {
@@ -29,6 +33,7 @@ impl FloorEdgeSection {
             wall: BuildUp::of(checked, wall),
             floor: FloorBuildUp::of(checked),
             rail: checked.freight_box().bottom_rail,
+            track: Track::of(checked, wall),
         }
     }
 
@@ -52,11 +57,15 @@ impl Model for FloorEdgeSection {
         let past = |from: Length| [from, cut];
         let foam = floor.foam_conductivity;
         drawing.fill(wall.foam_span(), past(zero), wall.foam_conductivity);
-        drawing.fill(past(zero), [zero, floor.over], foam);
+        let indoors = past(wall.lining_back);
+        drawing.fill(indoors, [zero, floor.over], foam);
         drawing.fill(past(zero), [floor.foam_bottom(), -floor.plywood], foam);
-        drawing.fill(wall.gap_span(), past(floor.over), wall.gap_conductivity());
+        drawing.fill(wall.gap_span(), past(zero), wall.gap_conductivity());
         drawing.fill(past(zero), [-floor.plywood, zero], PLYWOOD.conductivity);
-        drawing.fill(past(wall.foam), [floor.over, floor.face()], PLYWOOD.conductivity);
+        drawing.fill(indoors, [floor.over, floor.face()], PLYWOOD.conductivity);
+        for (x, y) in self.track.parts(zero) {
+            drawing.fill(x, y, STEEL.conductivity);
+        }
         drawing.fill(wall.lining_span(), past(floor.face()), wall.lining_conductivity);
         drawing.fill(wall.sheet_span(), past(zero), STEEL.conductivity);
         drawing.fill([-rail.thickness, zero], [-rail.height, zero], STEEL.conductivity);
