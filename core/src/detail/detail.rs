@@ -11,7 +11,7 @@ use super::floor_member::FloorMemberSlice;
 use super::frame_line::FrameSlice;
 use super::model::{Model, Surfaces};
 use super::opening_frame::OpeningFrameSection;
-use super::set::Outcome;
+use super::set::Lacking;
 use super::sleeve::SleeveBody;
 use super::track::Track;
 use super::wave_section::WaveSection;
@@ -153,13 +153,13 @@ fn corner_post(checked: &CheckedDesign, end: End) -> EdgeSection {
 }
 
 /// Gives ψ of a section that a body runs into, or says why it cannot.
-pub type LineOf<'a> = dyn FnMut(&Detail) -> Result<LinearThermalTransmittance, Outcome> + 'a;
+pub type LineOf<'a> = dyn FnMut(&Detail) -> Result<LinearThermalTransmittance, Lacking> + 'a;
 
 fn top_corner(
     checked: &CheckedDesign,
     end: End,
     line: &mut LineOf<'_>,
-) -> Result<CornerBody, Outcome> {
+) -> Result<CornerBody, Lacking> {
     let (design, freight_box) = (checked.design(), checked.freight_box());
     let side_edge = roof_edge(checked, Surface::SideWall);
     let end_edge = roof_edge(checked, end.surface());
@@ -199,7 +199,7 @@ fn bottom_corner(
     checked: &CheckedDesign,
     end: End,
     line: &mut LineOf<'_>,
-) -> Result<BottomCornerBody, Outcome> {
+) -> Result<BottomCornerBody, Lacking> {
     let freight_box = checked.freight_box();
     let nominal = freight_box.size.nominal().casting;
     let along = match end {
@@ -237,7 +237,7 @@ pub fn detail_at(
     checked: &CheckedDesign,
     place: Place,
     line: &mut LineOf<'_>,
-) -> Result<Detail, Outcome> {
+) -> Result<Detail, Lacking> {
     let design = checked.design();
     Ok(match place {
         Place::FrameLine(surface) => Detail::FrameLine(FrameSlice::of(checked, surface)),

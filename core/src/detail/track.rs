@@ -53,3 +53,27 @@ impl Track {
         ]
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    /// A 41 mm track of 0.84 mm sheet held 22 mm off: web 22 to 63 mm, flanges at both ends of it, all as
+    /// high as 31.75 mm from the back of the web.
+    #[test]
+    fn a_track_is_a_u_that_opens_into_the_wall() {
+        let mm = Length::mm;
+        let track = Track { stand_off: mm(22.0), web: mm(41.0), thickness: mm(0.84) };
+        let parts = track.parts(mm(10.0)).map(|(depth, height)| {
+            [depth, height].map(|span| span.map(|at| (at.as_mm() * 1e6).round() / 1e6))
+        });
+        assert_eq!(
+            parts,
+            [
+                [[22.0, 63.0], [10.0, 10.84]],
+                [[22.0, 22.84], [10.0, 41.75]],
+                [[62.16, 63.0], [10.0, 41.75]],
+            ]
+        );
+    }
+}
