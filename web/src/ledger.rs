@@ -7,7 +7,7 @@ use inchwise_aside::{Message, unpack_design};
 use inchwise_core::conduction::ConductionError;
 use inchwise_core::design::{CheckedDesign, EndWallTreatment};
 use inchwise_core::detail::{DetailField, Effort, placed_detail};
-use inchwise_core::envelope::{Amount, Envelope, Place};
+use inchwise_core::envelope::{Amount, Envelope, ThermalBridge};
 use inchwise_core::room::Room;
 use inchwise_core::tradeoff::WallDepthPoint;
 use js_sys::{Array, Float64Array};
@@ -66,13 +66,13 @@ struct Entry {
 
 struct Opened {
     checked: CheckedDesign,
-    places: Vec<(Place, Amount)>,
+    places: Vec<(ThermalBridge, Amount)>,
 }
 
 impl Opened {
     fn of(design: &[f64]) -> Option<Self> {
         let checked = unpack_design(design)?.check().ok()?;
-        let places = Envelope::of(&checked, &Room::of(&checked).clear).places;
+        let places = Envelope::of(&checked, &Room::of(&checked).clear).thermal_bridges;
         Some(Self { checked, places })
     }
 }
@@ -184,13 +184,13 @@ impl Ledger {
         }
         let Some(Opened { checked, places }) = &entry.opened else { return false };
         let Some(&(place, amount)) = places.get(place) else { return false };
-        let learned = self.state.memory.update_untracked(|memory| {
-            let placed = placed_detail(checked, place, amount, memory, Effort::Known);
+        let learned = self.state.cache.update_untracked(|cache| {
+            let placed = placed_detail(checked, place, amount, cache, Effort::Known);
             let Some(detail) = placed.detail else { return false };
-            if memory.known(&detail).is_some() {
+            if cache.get(&detail).is_some() {
                 return false;
             }
-            memory.learn(detail, outcome);
+            cache.insert(detail, outcome);
             true
         });
         learned == Some(true)

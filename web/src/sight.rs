@@ -7,7 +7,7 @@ use inchwise_aside::{begins_pictures, pack_design, place_number, unpack_pictures
 use inchwise_core::conduction::FactorSpot;
 use inchwise_core::design::CheckedDesign;
 use inchwise_core::detail::{Detail, Picture, drawn_detail};
-use inchwise_core::envelope::{End, Place};
+use inchwise_core::envelope::{End, ThermalBridge};
 use inchwise_core::evaluate::Evaluation;
 use inchwise_core::moisture::{ColdSpots, SpotPlace, UnknownReason};
 use inchwise_core::units::TemperatureFactor;
@@ -23,7 +23,7 @@ use crate::state::State;
 #[derive(Debug)]
 pub struct Seen {
     /// The place.
-    pub place: Place,
+    pub place: ThermalBridge,
     /// Its detail as drawn.
     pub detail: Detail,
     /// The coldest of the room's surface, not yet refined there.
@@ -45,9 +45,9 @@ pub struct Sight {
     /// Whether the picture is on screen.
     pub is_open: Watched<bool>,
     /// The place that was chosen; the coldest where none was.
-    pub chosen: Watched<Option<Place>>,
+    pub chosen: Watched<Option<ThermalBridge>>,
     /// The coldest when all fields were solved last.
-    coldest: Watched<Option<Place>>,
+    coldest: Watched<Option<ThermalBridge>>,
     /// Which of a body's cuts.
     pub cut: Watched<usize>,
     /// What was seen last.
@@ -63,7 +63,7 @@ impl Default for Sight {
         Self {
             is_open: Watched::new(false),
             chosen: Watched::new(None),
-            coldest: Watched::new(Some(Place::BottomCasting(End::Front))),
+            coldest: Watched::new(Some(ThermalBridge::BottomCasting(End::Front))),
             cut: Watched::new(0),
             seen: Watched::new(None),
             last: Watched::new(Vec::new()),
@@ -122,8 +122,8 @@ impl Spots {
 }
 
 /// The place whose picture shows a spot of the present design, if one does.
-pub fn pictured(state: State, spot: SpotPlace) -> Option<Place> {
-    let standing = &state.good().envelope.places;
+pub fn pictured(state: State, spot: SpotPlace) -> Option<ThermalBridge> {
+    let standing = &state.good().envelope.thermal_bridges;
     standing.iter().map(|(place, _)| *place).find(|&place| SpotPlace::of(place) == spot)
 }
 
@@ -131,10 +131,10 @@ impl Sight {
     /// The place that is looked at: the chosen one if the design has it, else the coldest. Which
     /// that is wanders while fields are being solved: until all are, it is the one of before, and
     /// in the beginning the one that mostly comes out.
-    pub fn place(self, state: State) -> Option<Place> {
+    pub fn place(self, state: State) -> Option<ThermalBridge> {
         let chosen = self.chosen.get();
-        let stands = |place: &Place| {
-            state.good().envelope.places.iter().any(|(standing, _)| standing == place)
+        let stands = |place: &ThermalBridge| {
+            state.good().envelope.thermal_bridges.iter().any(|(standing, _)| standing == place)
         };
         let coldest = || {
             let spots = Spots::of(state);
@@ -150,7 +150,7 @@ impl Sight {
     }
 
     /// What is seen of a place, whichever design it is of; whoever asks is told when it changes.
-    pub fn seen_of(self, place: Place) -> Option<Rc<Seen>> {
+    pub fn seen_of(self, place: ThermalBridge) -> Option<Rc<Seen>> {
         self.seen.get().filter(|seen| seen.place == place)
     }
 

@@ -6,7 +6,7 @@
 use std::rc::Rc;
 
 use inchwise_core::design::{CheckedDesign, Design, DesignError, Field};
-use inchwise_core::detail::{DetailMemory, Effort};
+use inchwise_core::detail::{Effort, FieldCache};
 use inchwise_core::evaluate::{Evaluation, evaluate_with};
 use inchwise_core::heat_loss::HeatLoss;
 use inchwise_core::tradeoff::{WallDepthPoint, point_of};
@@ -92,7 +92,7 @@ pub struct State {
     /// The language of every word.
     pub language: Watched<Language>,
     /// Solved fields, kept so that a change that does not touch them solves nothing.
-    pub memory: Watched<DetailMemory>,
+    pub cache: Watched<FieldCache>,
     /// The last curve, with what it follows from; none before the first.
     pub curve: Watched<Option<(CurveKey, CurvePoints)>>,
     /// The place whose temperatures are looked at.
@@ -107,9 +107,8 @@ pub struct State {
 
 /// Everything that follows from choices and the fields known so far. Fields that wait are taken
 /// over from what followed last.
-fn follow(design: &Design, memory: &mut DetailMemory, last: Option<&Outcome>) -> Outcome {
-    let mut known =
-        |checked: &CheckedDesign| Rc::new(evaluate_with(checked, memory, Effort::Known));
+fn follow(design: &Design, cache: &mut FieldCache, last: Option<&Outcome>) -> Outcome {
+    let mut known = |checked: &CheckedDesign| Rc::new(evaluate_with(checked, cache, Effort::Known));
     let (good, errors) = match design.check() {
         Ok(checked) => (known(&checked), Vec::new()),
         Err(errors) => {
@@ -145,7 +144,7 @@ impl State {
             unread: Watched::new(Vec::new()),
             units: Watched::new(units),
             language: Watched::new(language),
-            memory: Watched::new(DetailMemory::that_learns()),
+            cache: Watched::new(FieldCache::without_solver()),
             curve: Watched::new(None),
             sight: Sight::default(),
             year: Watched::new(None),
@@ -179,8 +178,8 @@ impl State {
                     return outcome.clone();
                 }
                 let outcome = self
-                    .memory
-                    .update_untracked(|memory| follow(design, memory, last.as_ref()))
+                    .cache
+                    .update_untracked(|cache| follow(design, cache, last.as_ref()))
                     .expect("values of one planner end together");
                 (*last, *stale) = (Some(outcome.clone()), false);
                 outcome

@@ -1,8 +1,8 @@
 //! What every drawn detail is, and what its field says of it.
 
 use crate::conduction::{
-    Accuracy, Axis, Block, CellSizes, Dimensions, Environment, FactorSpot, Finish, FinishedSurface,
-    Point, Problem, Shape, Side, SurfaceResistances,
+    Accuracy, Axis, Block, CellSizes, Dimensionality, Environment, FactorSpot, Finish,
+    FinishedSurface, Point, Problem, Shape, Side, SurfaceResistances,
 };
 use crate::envelope::{HeatFlow, OUTSIDE_SURFACE_RESISTANCE, SurfaceKind};
 use crate::units::{
@@ -74,12 +74,12 @@ impl Drawing {
     /// An empty section.
     pub const fn section(x: Span, y: Span, surfaces: Surfaces, cells: CellSizes) -> Self {
         let domain = Block::flat(x[0], y[0], x[1], y[1]);
-        Self { problem: Problem::empty(domain, Dimensions::Two, cells), surfaces }
+        Self { problem: Problem::empty(domain, Dimensionality::Two, cells), surfaces }
     }
 
     /// An empty body.
     pub const fn body(domain: Block, surfaces: Surfaces, cells: CellSizes) -> Self {
-        Self { problem: Problem::empty(domain, Dimensions::Three, cells), surfaces }
+        Self { problem: Problem::empty(domain, Dimensionality::Three, cells), surfaces }
     }
 
     /// Fills a rectangle of a section.

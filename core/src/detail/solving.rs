@@ -5,7 +5,7 @@ use super::detail::Detail;
 use super::model::{DetailField, OUTDOORS, ROOM, Surfaces, accuracy, finish_of};
 use super::picture::DampField;
 use crate::conduction::{
-    ConductionError, Extreme, Problem, Refining, RefiningRun, Solution, solve,
+    AdaptiveRefinement, ConductionError, Extreme, Problem, RefinementCriterion, Solution, solve,
 };
 use crate::envelope::SurfaceKind;
 use crate::units::{
@@ -22,7 +22,7 @@ const SETTLED_WITHIN: TemperatureDifference = TemperatureDifference::new(0.002);
 #[derive(Clone, Debug)]
 pub struct Solving {
     detail: Detail,
-    run: RefiningRun,
+    run: AdaptiveRefinement,
     /// Kinds whose coldest spot is to be looked for when the run is done.
     kinds_left: Vec<SurfaceKind>,
     is_settled: bool,
@@ -54,10 +54,10 @@ impl Solving {
 
     /// Halves the cells at the coldest spot once more, or turns to the next kind of surface.
     fn refine(&mut self) -> Result<(), ConductionError> {
-        if self.run.halve()? {
+        if self.run.refine()? {
             return Ok(());
         }
-        let refined = self.run.so_far();
+        let refined = self.run.current();
         self.is_settled &= refined.is_settled;
         match self.kinds_left.pop() {
             None => self.is_refined = true,
@@ -88,7 +88,7 @@ impl Solving {
                 return Ok(None);
             }
         };
-        let damp = &self.run.so_far().solution;
+        let damp = &self.run.current().solution;
         let lowest = damp.lowest_temperature_factor(ROOM)?;
         let lowest_of = |kind| damp.lowest_temperature_factor_of(ROOM, finish_of(kind));
         let heat = solve(&model.problem(Surfaces::Ordinary), &accuracy())?;
@@ -116,8 +116,8 @@ fn refining_run(
     kind: SurfaceKind,
     problem: Problem,
     solution: Solution,
-) -> Result<RefiningRun, ConductionError> {
-    let refining = Refining {
+) -> Result<AdaptiveRefinement, ConductionError> {
+    let refining = RefinementCriterion {
         environment: ROOM,
         finish: Some(finish_of(kind)),
         extreme: Extreme::Coldest,
@@ -125,7 +125,7 @@ fn refining_run(
         tolerance: SETTLED_WITHIN,
         maximum_rounds: detail.model().rounds_of_refinement(),
     };
-    RefiningRun::new(problem, solution, accuracy(), refining)
+    AdaptiveRefinement::new(problem, solution, accuracy(), refining)
 }
 
 impl Detail {

@@ -5,7 +5,8 @@ use super::remedy::Remedy;
 use crate::design::{Design, Surface};
 use crate::detail::{Outcome, PlacedDetail};
 use crate::envelope::{
-    DAMP_SURFACE_RESISTANCE, Envelope, HeatFlow, Opening, Openings, Place, PlainArea, SurfaceKind,
+    DAMP_SURFACE_RESISTANCE, Envelope, HeatFlow, Opening, Openings, PlainArea, SurfaceKind,
+    ThermalBridge,
 };
 use crate::heat_loss::Element;
 use crate::psychro::PsychroError;
@@ -15,7 +16,7 @@ use crate::units::{Area, RelativeHumidity, Temperature, TemperatureFactor};
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
 pub enum SpotPlace {
     /// A cold detail.
-    Detail(Place),
+    Detail(ThermalBridge),
     /// The plain area of a surface at its coldest.
     Plain(Surface),
     /// The personnel door.
@@ -27,9 +28,9 @@ pub enum SpotPlace {
 impl SpotPlace {
     /// Where a detail is coldest: on the plain area for the waves of its sheet, which show it as it
     /// is.
-    pub const fn of(place: Place) -> Self {
+    pub const fn of(place: ThermalBridge) -> Self {
         match place {
-            Place::Waves(surface) => Self::Plain(surface),
+            ThermalBridge::Waves(surface) => Self::Plain(surface),
             _ => Self::Detail(place),
         }
     }
@@ -162,7 +163,7 @@ impl ColdSpots {
                     let own = field.lowest_of(place.surface_kind());
                     let factor = own.map_or(field.temperature_factor, |spot| spot.factor);
                     known.push((place, factor));
-                    if let (Place::OpeningFrame(opening), Some(edge)) =
+                    if let (ThermalBridge::OpeningFrame(opening), Some(edge)) =
                         (placed.place, field.frame_or_glazing)
                     {
                         edges.push((SpotPlace::of_opening(opening), edge.factor));
@@ -177,7 +178,7 @@ impl ColdSpots {
             }
         }
         let flat = envelope.plain.iter().filter(|plain| {
-            let waves = Place::Waves(plain.surface);
+            let waves = ThermalBridge::Waves(plain.surface);
             !details.iter().any(|placed| placed.place == waves)
         });
         known.extend(

@@ -3,10 +3,10 @@
 use inchwise_core::conduction::Grid;
 use inchwise_core::design::{Design, EndWallTreatment, Field, FoamMeasure, FramePosition, Surface};
 use inchwise_core::detail::{
-    Detail, DetailMemory, Effort, FrameSlice, OpeningFrameSection, Outcome, PlacedDetail, Surfaces,
+    Detail, Effort, FieldCache, FrameSlice, OpeningFrameSection, Outcome, PlacedDetail, Surfaces,
     drawn_detail, placed_detail,
 };
-use inchwise_core::envelope::{Amount, End, Envelope, Place, SurfaceKind};
+use inchwise_core::envelope::{Amount, End, Envelope, SurfaceKind, ThermalBridge};
 use inchwise_core::room::Room;
 use inchwise_core::units::Length;
 use proptest::prelude::*;
@@ -75,7 +75,7 @@ proptest! {
     #[test]
     fn every_cell_of_every_drawing_is_solid_or_claimed(checked in lawful_design()) {
         let envelope = Envelope::of(&checked, &Room::of(&checked).clear);
-        for &(place, _) in &envelope.places {
+        for &(place, _) in &envelope.thermal_bridges {
             let detail = drawn_detail(&checked, place).expect("a detail at every place");
             for surfaces in [Surfaces::Ordinary, Surfaces::Damp] {
                 let grid = Grid::new(&detail.problem(surfaces));
@@ -101,7 +101,7 @@ proptest! {
         let losses = [0.5, 1.0, 2.0].map(|thickness| {
             design.stud_steel_thickness = Length::mm(thickness);
             let checked = design.check().expect("within its range");
-            [Place::FloorEdge(wall), Place::RoofEdge(wall)].map(|place| {
+            [ThermalBridge::FloorEdge(wall), ThermalBridge::RoofEdge(wall)].map(|place| {
                 let detail = drawn_detail(&checked, place).expect("a detail");
                 let field = detail.solve().expect("a lawful section");
                 field.coupling.value()
@@ -170,10 +170,10 @@ proptest! {
             design.end_wall_treatment = treatment;
             design.set(Field::CastingCover, Some(cover / 1000.0));
             let checked = design.check().ok()?;
-            let mut memory = DetailMemory::default();
-            let place = Place::TopCasting(end);
+            let mut cache = FieldCache::default();
+            let place = ThermalBridge::TopCasting(end);
             let placed: PlacedDetail =
-                placed_detail(&checked, place, Amount::Pieces(2.0), &mut memory, Effort::All);
+                placed_detail(&checked, place, Amount::Pieces(2.0), &mut cache, Effort::All);
             match placed.outcome {
                 Outcome::Solved(field) => Some(field.temperature_factor.value()),
                 other => panic!("{other:?}"),

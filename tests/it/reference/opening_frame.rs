@@ -2,8 +2,8 @@
 
 use inchwise_core::conduction::{Accuracy, Point, solve};
 use inchwise_core::design::{CheckedDesign, Surface};
-use inchwise_core::detail::{Detail, DetailMemory, Effort, OpeningFrameSection, ROOM, Surfaces};
-use inchwise_core::envelope::{Envelope, Opening, Place, SurfaceKind};
+use inchwise_core::detail::{Detail, Effort, FieldCache, OpeningFrameSection, ROOM, Surfaces};
+use inchwise_core::envelope::{Envelope, Opening, SurfaceKind, ThermalBridge};
 use inchwise_core::moisture::{ColdSpots, SpotPlace};
 use inchwise_core::room::Room;
 use inchwise_core::units::{Length, TemperatureFactor};
@@ -45,10 +45,10 @@ fn far_from_a_jamb_its_surfaces_are_those_of_plane_walls() {
 fn lining_and_window_are_two_cold_spots() {
     let checked = CheckedDesign::default();
     let envelope = Envelope::of(&checked, &Room::of(&checked).clear);
-    let mut memory = DetailMemory::default();
+    let mut memory = FieldCache::default();
     let details =
         inchwise_core::detail::details(&checked, &envelope, &mut memory, Effort::Sections);
-    let of_window = Place::OpeningFrame(Opening::Window);
+    let of_window = ThermalBridge::OpeningFrame(Opening::Window);
     let placed = details.iter().find(|placed| placed.place == of_window).expect("a window");
     let field = placed.field().expect("a section that solves");
     let spots = ColdSpots::of(checked.design(), &envelope, &details);

@@ -3,47 +3,47 @@
 use inchwise_core::conduction::{Axis, FactorSpot, Point};
 use inchwise_core::design::{Design, Surface};
 use inchwise_core::detail::{Filling, Picture, View};
-use inchwise_core::envelope::{End, Opening, Place};
+use inchwise_core::envelope::{End, Opening, ThermalBridge};
 use inchwise_core::units::{Length, TemperatureFactor};
 
 use crate::pack::{pack_design, unpack_design};
 
 /// Every place there may be.
-const PLACES: [Place; 25] = [
-    Place::FrameLine(Surface::SideWall),
-    Place::FrameLine(Surface::FrontEnd),
-    Place::FrameLine(Surface::DoorEnd),
-    Place::FrameLine(Surface::Ceiling),
-    Place::StudHead,
-    Place::RoofEdge(Surface::SideWall),
-    Place::RoofEdge(Surface::FrontEnd),
-    Place::RoofEdge(Surface::DoorEnd),
-    Place::CornerPost(End::Front),
-    Place::CornerPost(End::Door),
-    Place::FloorEdge(Surface::SideWall),
-    Place::FloorEdge(Surface::FrontEnd),
-    Place::FloorEdge(Surface::DoorEnd),
-    Place::FloorMember,
-    Place::OpeningFrame(Opening::PersonnelDoor),
-    Place::OpeningFrame(Opening::Window),
-    Place::TopCasting(End::Front),
-    Place::TopCasting(End::Door),
-    Place::BottomCasting(End::Front),
-    Place::BottomCasting(End::Door),
-    Place::DamperSleeve,
-    Place::ExhaustSleeve,
-    Place::Waves(Surface::SideWall),
-    Place::Waves(Surface::FrontEnd),
-    Place::Waves(Surface::Ceiling),
+const PLACES: [ThermalBridge; 25] = [
+    ThermalBridge::FrameLine(Surface::SideWall),
+    ThermalBridge::FrameLine(Surface::FrontEnd),
+    ThermalBridge::FrameLine(Surface::DoorEnd),
+    ThermalBridge::FrameLine(Surface::Ceiling),
+    ThermalBridge::StudHead,
+    ThermalBridge::RoofEdge(Surface::SideWall),
+    ThermalBridge::RoofEdge(Surface::FrontEnd),
+    ThermalBridge::RoofEdge(Surface::DoorEnd),
+    ThermalBridge::CornerPost(End::Front),
+    ThermalBridge::CornerPost(End::Door),
+    ThermalBridge::FloorEdge(Surface::SideWall),
+    ThermalBridge::FloorEdge(Surface::FrontEnd),
+    ThermalBridge::FloorEdge(Surface::DoorEnd),
+    ThermalBridge::FloorMember,
+    ThermalBridge::OpeningFrame(Opening::PersonnelDoor),
+    ThermalBridge::OpeningFrame(Opening::Window),
+    ThermalBridge::TopCasting(End::Front),
+    ThermalBridge::TopCasting(End::Door),
+    ThermalBridge::BottomCasting(End::Front),
+    ThermalBridge::BottomCasting(End::Door),
+    ThermalBridge::DamperSleeve,
+    ThermalBridge::ExhaustSleeve,
+    ThermalBridge::Waves(Surface::SideWall),
+    ThermalBridge::Waves(Surface::FrontEnd),
+    ThermalBridge::Waves(Surface::Ceiling),
 ];
 
 /// A place as a number; none for a place without one, which no picture is made of.
-pub fn place_number(place: Place) -> Option<usize> {
+pub fn place_number(place: ThermalBridge) -> Option<usize> {
     PLACES.iter().position(|&other| other == place)
 }
 
 /// The place of a number.
-pub fn place_of_number(number: usize) -> Option<Place> {
+pub fn place_of_number(number: usize) -> Option<ThermalBridge> {
     PLACES.get(number).copied()
 }
 
@@ -53,7 +53,7 @@ pub struct PlacePictures {
     /// The design.
     pub design: Design,
     /// The place.
-    pub place: Place,
+    pub place: ThermalBridge,
     /// The coldest of the room's surface, not yet refined there.
     pub coldest: FactorSpot,
     /// The pictures.
@@ -179,7 +179,7 @@ mod tests {
 
     fn packed() -> (PlacePictures, Vec<f64>) {
         let design = Design::default();
-        let place = Place::FrameLine(Surface::SideWall);
+        let place = ThermalBridge::FrameLine(Surface::SideWall);
         let slice = FrameSlice::of(&design.check().unwrap(), Surface::SideWall);
         let field = Detail::FrameLine(slice).damp_field().unwrap();
         let coldest = field.coldest().unwrap();
@@ -199,7 +199,7 @@ mod tests {
     fn every_place_of_a_design_has_a_number_of_its_own() {
         let design = Design { damper_count: 2.0, ..Design::default() };
         let checked = design.check().unwrap();
-        let places = Envelope::of(&checked, &Room::of(&checked).clear).places;
+        let places = Envelope::of(&checked, &Room::of(&checked).clear).thermal_bridges;
         assert_eq!(places.len(), PLACES.len(), "all there may be");
         for (place, _) in places {
             let number = place_number(place).unwrap();

@@ -7,10 +7,10 @@
 use inchwise_core::conduction::ConductionError;
 use inchwise_core::design::{CheckedDesign, EndWallTreatment};
 use inchwise_core::detail::{
-    DampField, Detail, DetailMemory, Effort, Outcome, Solving, drawn_detail, first_lacking,
+    DampField, Detail, Effort, FieldCache, Outcome, Solving, drawn_detail, first_lacking,
     placed_detail,
 };
-use inchwise_core::envelope::{Amount, Envelope, Place};
+use inchwise_core::envelope::{Amount, Envelope, ThermalBridge};
 use inchwise_core::room::Room;
 use inchwise_core::tradeoff::{wall_depth_point, with_wall_depth};
 use inchwise_core::units::Length;
@@ -30,7 +30,7 @@ pub const ONLY_SEEN: u32 = 0;
 struct Job {
     request: u32,
     checked: CheckedDesign,
-    places: Vec<(Place, Amount)>,
+    places: Vec<(ThermalBridge, Amount)>,
     /// Numbers of places in the order they are solved.
     order: Vec<usize>,
     next_place: usize,
@@ -54,10 +54,10 @@ enum Progress {
 /// Solves what the page asks, one piece a step.
 #[derive(Default)]
 pub struct Solver {
-    memory: DetailMemory,
+    cache: FieldCache,
     job: Option<Job>,
     /// The place that is looked at, whatever design comes.
-    sight: Option<Place>,
+    sight: Option<ThermalBridge>,
     /// The design whose pictures of it are still to be made.
     look: Option<CheckedDesign>,
     /// What the last pictures were of.
@@ -86,7 +86,7 @@ impl Solver {
     pub fn take(&mut self, request: u32, design: &[f64], depths: &[f64]) {
         self.job = unpack_design(design).and_then(|design| design.check().ok()).map(|checked| {
             let room = Room::of(&checked);
-            let places = Envelope::of(&checked, &room.clear).places;
+            let places = Envelope::of(&checked, &room.clear).thermal_bridges;
             self.look = Some(checked.clone());
             let is_known = request == ONLY_SEEN;
             let depths = if is_known { &[] } else { depths };
@@ -123,7 +123,7 @@ impl Solver {
     }
 
     /// The numbers of places in the order they are solved.
-    fn order(&self, places: &[(Place, Amount)]) -> Vec<usize> {
+    fn order(&self, places: &[(ThermalBridge, Amount)]) -> Vec<usize> {
         let is_looked_at = |&number: &usize| Some(places[number].0) == self.sight;
         let all = 0..places.len();
         let (first, others): (Vec<_>, Vec<_>) = all.partition(is_looked_at);
@@ -162,7 +162,7 @@ impl Solver {
         let same = self.job.as_ref().is_none_or(|job| job.checked == year.checked);
         let effort =
             if from == Progress::Provisional && same { Effort::All } else { Effort::Known };
-        let answer = self.years.run(year, &mut self.memory, effort);
+        let answer = self.years.run(year, &mut self.cache, effort);
         let waits = answer.as_ref().is_some_and(|answer| answer.is_waiting);
         *progress = if waits && from == Progress::Fresh {
             Progress::Provisional
@@ -176,13 +176,12 @@ impl Solver {
     fn piece(&mut self, job: &mut Job) -> Piece {
         if let Some(&number) = job.order.get(job.next_place) {
             let (place, amount) = job.places[number];
-            if let Some(detail) = first_lacking(&job.checked, place, &self.memory) {
+            if let Some(detail) = first_lacking(&job.checked, place, &self.cache) {
                 self.solve_on(detail);
                 return Piece::Silent;
             }
             job.next_place += 1;
-            let placed =
-                placed_detail(&job.checked, place, amount, &mut self.memory, Effort::Known);
+            let placed = placed_detail(&job.checked, place, amount, &mut self.cache, Effort::Known);
             return match placed.outcome {
                 Outcome::Solved(field) => {
                     Piece::Said(Message::Solved { place: number, field: Box::new(field) })
@@ -199,7 +198,7 @@ impl Solver {
                 return Piece::Silent;
             }
             job.next_point += 1;
-            let point = wall_depth_point(&job.checked, depth, kind, &mut self.memory);
+            let point = wall_depth_point(&job.checked, depth, kind, &mut self.cache);
             if let Some(point) = point {
                 return Piece::Said(Message::CurvePoint { treatment, point });
             }
@@ -235,11 +234,11 @@ impl Solver {
         treatment: EndWallTreatment,
     ) -> Option<Detail> {
         let varied = with_wall_depth(checked.design(), depth, treatment).check().ok()?;
-        let places = Envelope::of(&varied, &Room::of(&varied).clear).places;
+        let places = Envelope::of(&varied, &Room::of(&varied).clear).thermal_bridges;
         places
             .iter()
             .filter(|(place, _)| !place.takes_a_body())
-            .find_map(|&(place, _)| first_lacking(&varied, place, &self.memory))
+            .find_map(|&(place, _)| first_lacking(&varied, place, &self.cache))
     }
 
     /// One field more of a detail; what was half solved of another is let go.
@@ -250,9 +249,9 @@ impl Solver {
             None => self.begin(detail).map(|solving| (solving, None)),
         };
         match outcome {
-            Ok((_, Some(field))) => self.memory.learn(detail, Ok(field)),
+            Ok((_, Some(field))) => self.cache.insert(detail, Ok(field)),
             Ok((solving, None)) => self.solving = Some(solving),
-            Err(error) => self.memory.learn(detail, Err(error)),
+            Err(error) => self.cache.insert(detail, Err(error)),
         }
     }
 
@@ -290,12 +289,12 @@ mod tests {
         (pictures, messages)
     }
 
-    const CASTING: Place = Place::TopCasting(End::Front);
+    const CASTING: ThermalBridge = ThermalBridge::TopCasting(End::Front);
 
     #[test]
     fn what_is_looked_at_comes_first_and_every_field_is_that_of_the_engine() {
         let checked = Design::default().check().unwrap();
-        let evaluation = evaluate(&checked, &mut DetailMemory::default());
+        let evaluation = evaluate(&checked, &mut FieldCache::default());
         let mut solver = Solver::default();
         let design = pack_design(checked.design());
         solver.look(place_number(CASTING), &design);
@@ -308,7 +307,7 @@ mod tests {
             _ => None,
         });
         let order: Vec<_> = order.collect();
-        let first = evaluation.envelope.places[order[0].0].0;
+        let first = evaluation.envelope.thermal_bridges[order[0].0].0;
         assert_eq!(first, CASTING, "then the figures of the same place");
         assert_eq!(order.len(), evaluation.details.len());
         for (place, field) in order {

@@ -2,7 +2,7 @@
 
 use inchwise_core::climate::{HOURS_IN_YEAR, NotReached, heating_degree_days};
 use inchwise_core::design::CheckedDesign;
-use inchwise_core::detail::{DetailMemory, Effort};
+use inchwise_core::detail::{Effort, FieldCache};
 use inchwise_core::evaluate::{Evaluation, evaluate_with};
 use inchwise_core::moisture::{ColdSpots, SpotPlace, UnknownReason};
 use inchwise_core::units::{Energy, Temperature, TemperatureFactor};
@@ -65,10 +65,10 @@ impl Years {
     pub(crate) fn run(
         &mut self,
         job: &YearJob,
-        memory: &mut DetailMemory,
+        cache: &mut FieldCache,
         effort: Effort,
     ) -> Option<YearAnswer> {
-        let mut evaluation = evaluate_with(&job.checked, memory, effort);
+        let mut evaluation = evaluate_with(&job.checked, cache, effort);
         if !evaluation.heat_loss.is_waiting() {
             self.complete = Some(evaluation.clone());
         } else if let Some(earlier) = &self.complete {

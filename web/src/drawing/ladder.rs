@@ -1,7 +1,7 @@
 //! The ladder, drawn: three bars to one scale, and under each the sum in words.
 
 use inchwise_core::design::Surface;
-use inchwise_core::room::{Step, Taker};
+use inchwise_core::room::{LadderStep, Taker};
 use inchwise_core::units::Length;
 
 use super::geometry::{BarRung, Direction, LadderBar, Pen, Point, Rect, numbers, percent};
@@ -175,8 +175,8 @@ fn sums(bar: &LadderBar, notation: Notation) -> El {
 }
 
 /// What one side takes, from the steel to the room.
-fn steps_on(bar: &LadderBar, surface: Surface) -> Vec<Step> {
-    let mut steps: Vec<Step> = bar
+fn steps_on(bar: &LadderBar, surface: Surface) -> Vec<LadderStep> {
+    let mut steps: Vec<LadderStep> = bar
         .rungs
         .iter()
         .map(|rung| rung.step)
@@ -191,7 +191,7 @@ fn steps_on(bar: &LadderBar, surface: Surface) -> Vec<Step> {
     steps
 }
 
-fn sum(steps: &[Step], notation: Notation) -> El {
+fn sum(steps: &[LadderStep], notation: Notation) -> El {
     let language = notation.language;
     let total: Length = steps.iter().map(|step| step.taken).sum();
     let terms = el("span").class("terms");

@@ -6,7 +6,7 @@ mod shown;
 use std::rc::Rc;
 
 use inchwise_core::detail::View;
-use inchwise_core::envelope::Place;
+use inchwise_core::envelope::ThermalBridge;
 
 use super::geometry::{Pen, Rect, Run, TemperaturePicture};
 use super::handle::{Handle, handles, walls_of_openings};
@@ -48,7 +48,7 @@ pub fn temperature(state: State, language: Language) -> El {
     whole
 }
 
-fn parts(state: State, language: Language, place: Place) -> Vec<El> {
+fn parts(state: State, language: Language, place: ThermalBridge) -> Vec<El> {
     let [door, window] = walls_of_openings(state);
     let held: Rc<[Handle]> = handles(place, door, window).into();
     let shows = move || looked_at(state, place);
@@ -89,7 +89,7 @@ fn parts(state: State, language: Language, place: Place) -> Vec<El> {
 }
 
 /// Which of a body's cuts: each with a small drawing of where it is.
-fn cuts(state: State, language: Language, place: Place) -> El {
+fn cuts(state: State, language: Language, place: ThermalBridge) -> El {
     let whole = el("fieldset").class("cuts");
     let checked = state.look(|outcome| outcome.good.checked.clone());
     let views = views_to_come(&checked, place);

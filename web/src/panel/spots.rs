@@ -2,7 +2,7 @@
 //! order. Drops, a mould's ring and plain dots say it without colour.
 
 use inchwise_core::design::Field;
-use inchwise_core::envelope::Place;
+use inchwise_core::envelope::ThermalBridge;
 use inchwise_core::moisture::{ColdSpot, SpotPlace, SurfaceRisk, UnknownReason};
 use inchwise_core::units::RelativeHumidity;
 
@@ -22,7 +22,7 @@ const COLDEST: usize = 6;
 struct Line {
     place: SpotPlace,
     /// Where its picture is taken, if one is.
-    pictured: Option<Place>,
+    pictured: Option<ThermalBridge>,
     surface: String,
     drips: String,
     moulds: String,
@@ -247,7 +247,7 @@ fn list(state: State, language: Language) -> El {
 /// One row of the list.
 struct Row {
     place: SpotPlace,
-    pictured: Option<Place>,
+    pictured: Option<ThermalBridge>,
     whole: El,
     surface: El,
     moulds: El,
@@ -262,7 +262,12 @@ struct Row {
 const SIGNS: &str = "M6 1C6 1 10 6 10 8.2A4 4 0 0 1 2 8.2C2 6 6 1 6 1Z";
 
 impl Row {
-    fn new(state: State, language: Language, place: SpotPlace, pictured: Option<Place>) -> Self {
+    fn new(
+        state: State,
+        language: Language,
+        place: SpotPlace,
+        pictured: Option<ThermalBridge>,
+    ) -> Self {
         let named = name(language, place);
         let title = match pictured {
             Some(pictured) => chooser(state, named, pictured),
@@ -330,7 +335,7 @@ impl Row {
 }
 
 /// A name that shows its place's picture.
-fn chooser(state: State, named: &str, place: Place) -> El {
+fn chooser(state: State, named: &str, place: ThermalBridge) -> El {
     let sight = state.sight;
     el("button")
         .attr("type", "button")

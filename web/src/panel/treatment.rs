@@ -109,7 +109,7 @@ fn hidden_from(evaluation: &Evaluation, notation: Notation) -> String {
 #[cfg(test)]
 mod tests {
     use inchwise_core::design::{CheckedDesign, Design};
-    use inchwise_core::detail::DetailMemory;
+    use inchwise_core::detail::FieldCache;
     use inchwise_core::evaluate::evaluate;
     use inchwise_core::units::Length;
 
@@ -117,7 +117,7 @@ mod tests {
     use crate::measure::UnitSystem;
 
     fn lines(design: &CheckedDesign) -> Vec<String> {
-        let evaluation = evaluate(design, &mut DetailMemory::default());
+        let evaluation = evaluate(design, &mut FieldCache::default());
         let notation = Notation { units: UnitSystem::Metric, language: Language::English };
         EndWallTreatment::ALL
             .iter()

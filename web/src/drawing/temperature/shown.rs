@@ -6,7 +6,7 @@ use std::rc::Rc;
 use inchwise_core::conduction::Point as InTheBody;
 use inchwise_core::design::CheckedDesign;
 use inchwise_core::detail::{Detail, Picture as CutPicture, View, drawn_detail};
-use inchwise_core::envelope::Place;
+use inchwise_core::envelope::ThermalBridge;
 use inchwise_core::moisture::{SpotPlace, surface_temperature};
 use inchwise_core::psychro::iso_13788::{dew_point, vapour_pressure};
 use inchwise_core::units::{RelativeHumidity, Temperature};
@@ -49,7 +49,7 @@ pub(super) struct Shown {
     pub coldest: Option<Temperature>,
     /// Whether it is the present design's.
     pub is_fresh: bool,
-    pub place: Place,
+    pub place: ThermalBridge,
     /// The paper while there are no shapes.
     pub paper_to_come: Rect,
 }
@@ -61,14 +61,14 @@ impl Shown {
 }
 
 /// The paper of a place's picture before there is one, so that nothing moves when it comes.
-fn paper_to_come(state: State, place: Place) -> Rect {
+fn paper_to_come(state: State, place: ThermalBridge) -> Rect {
     let views = state.look(|outcome| views_to_come(&outcome.good.checked, place));
     let view = views.get(state.sight.cut.get()).or_else(|| views.first());
     view.map_or(Rect::new(0.0, 0.0, 300.0, 200.0), |view| Window::of(view).paper)
 }
 
 /// The views of a place but for where the cuts stand exactly, which its field decides.
-pub(super) fn views_to_come(checked: &CheckedDesign, place: Place) -> Vec<View> {
+pub(super) fn views_to_come(checked: &CheckedDesign, place: ThermalBridge) -> Vec<View> {
     let detail = drawn_detail(checked, place);
     detail.map_or_else(Vec::new, |detail| detail.views(InTheBody::default()))
 }
@@ -103,7 +103,7 @@ pub(super) fn cut(seen: &Seen, number: usize) -> Option<&CutPicture> {
 }
 
 /// The view that is looked at with the detail as it is chosen now.
-pub(super) fn looked_at(state: State, place: Place) -> Option<(Detail, View)> {
+pub(super) fn looked_at(state: State, place: ThermalBridge) -> Option<(Detail, View)> {
     let seen = state.sight.seen_of(place)?;
     let view = cut(&seen, state.sight.cut.get())?.view;
     let detail = state.look(|outcome| drawn_detail(&outcome.good.checked, place))?;
@@ -113,7 +113,7 @@ pub(super) fn looked_at(state: State, place: Place) -> Option<(Detail, View)> {
 /// The shapes, reckoned anew only when what they follow from is another.
 pub(super) fn shape(
     state: State,
-    place: Place,
+    place: ThermalBridge,
     held: Rc<[Handle]>,
 ) -> impl Fn() -> Shown + Clone + 'static {
     let kept: Rc<RefCell<Kept>> = Rc::default();
