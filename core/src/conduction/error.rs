@@ -2,7 +2,7 @@
 
 use core::fmt;
 
-use super::geometry::Side;
+use super::geometry::{Point, Side};
 use super::problem::Environment;
 use crate::bounds::Figure;
 use crate::units::{ThermalConductivity, ThermalResistance};
@@ -14,8 +14,12 @@ pub enum ProblemPart {
     Domain,
     /// The background material.
     Background,
+    /// Air that surrounds what is painted, by its number.
+    Surroundings(usize),
     /// A paint, by its number.
     Paint(usize),
+    /// Surfaces of a finish, by their number.
+    Finish(usize),
     /// An air region, by its number.
     Air(usize),
     /// An exposed side of the domain, by its number.
@@ -33,6 +37,11 @@ pub enum ConductionError {
     NoBoundary,
     /// The air fills the whole domain.
     Empty,
+    /// A cell that is neither painted nor given to any air, in a problem without a background.
+    Unclaimed {
+        /// Its centre.
+        at: Point,
+    },
     /// A conductivity that is not a finite number.
     NonFiniteConductivity {
         /// Whose.
@@ -118,6 +127,7 @@ impl ConductionError {
         match self {
             Self::NoBoundary => "no_boundary",
             Self::Empty => "empty",
+            Self::Unclaimed { .. } => "unclaimed_cell",
             Self::NonFiniteConductivity { .. } => "non_finite_conductivity",
             Self::NonPositiveConductivity { .. } => "non_positive_conductivity",
             Self::BadBlock { .. } => "bad_block",
@@ -140,7 +150,9 @@ impl fmt::Display for ProblemPart {
         match self {
             Self::Domain => out.write_str("domain"),
             Self::Background => out.write_str("background"),
+            Self::Surroundings(n) => write!(out, "surrounding air {n}"),
             Self::Paint(n) => write!(out, "paint {n}"),
+            Self::Finish(n) => write!(out, "surfaces of finish {n}"),
             Self::Air(n) => write!(out, "air region {n}"),
             Self::Exposed(n) => write!(out, "exposed side {n}"),
             Self::Refinement(n) => write!(out, "refinement {n}"),
@@ -153,6 +165,13 @@ impl fmt::Display for ConductionError {
         match *self {
             Self::NoBoundary => out.write_str("no conducting face looks into any environment"),
             Self::Empty => out.write_str("air fills the whole domain"),
+            Self::Unclaimed { at } => write!(
+                out,
+                "the cell at {}, {}, {} m is neither painted nor given to any air",
+                Figure(at.x.value()),
+                Figure(at.y.value()),
+                Figure(at.z.value())
+            ),
             Self::NonFiniteConductivity { part } => {
                 write!(out, "the conductivity of {part} must be a finite number")
             }

@@ -30,8 +30,8 @@ pub use air_need::{AirNeed, heat_exchanger, heat_gain_in_use};
 pub use build_up_water::{BuildUpWater, WettestMonth, build_up_water, controls_vapour};
 pub use cold_places::{ColdPlace, cold_area, cold_places, conductance_onto_surface};
 pub use cold_spot::{
-    ColdSpot, ColdSpots, SpotPlace, SurfaceKind, UnknownReason, UnknownSpot,
-    opening_temperature_factor, plain_temperature_factors,
+    ColdSpot, ColdSpots, SpotPlace, UnknownReason, UnknownSpot, opening_temperature_factor,
+    plain_temperature_factors,
 };
 pub use cold_spot_water::{ColdSpotWater, SpotWater};
 pub use fan::{FASTEST_INTAKE, FLUE_SPILLS_AT, Fan, FanPoint, FanRun};

@@ -1,6 +1,7 @@
 //! An evaluation as JSON, every stage of it, in SI units.
 
 use inchwise_core::caution::Caution;
+use inchwise_core::conduction::FactorSpot;
 use inchwise_core::detail::{DetailField, Outcome, PlacedDetail};
 use inchwise_core::envelope::{Amount, Envelope};
 use inchwise_core::evaluate::{Evaluation, NotReckoned};
@@ -8,6 +9,7 @@ use inchwise_core::freight_box::{Dimensions, FreightBox};
 use inchwise_core::heat_load::{HeatLoad, LoadParts};
 use inchwise_core::heat_loss::{HeatLoss, NotCounted, Reason};
 use inchwise_core::room::{CornerObstruction, LadderStep, Room};
+use inchwise_core::units::Length;
 use serde_json::{Value, json};
 
 use crate::cold_spots::cold_spots;
@@ -152,6 +154,13 @@ fn placed_detail(placed: &PlacedDetail) -> Value {
     json!({ "place": placed.place.key(), "amount": amount, "field": outcome })
 }
 
+fn factor_spot(spot: Option<FactorSpot>) -> Value {
+    spot.map_or(Value::Null, |FactorSpot { factor, at }| {
+        let at = [at.x, at.y, at.z].map(Length::value);
+        json!({ "temperature_factor": factor.value(), "at_m": at })
+    })
+}
+
 fn detail_field(field: &DetailField, amount: Amount) -> Value {
     let mut value = json!({
         "coupling": field.coupling.value(),
@@ -161,6 +170,8 @@ fn detail_field(field: &DetailField, amount: Amount) -> Value {
         "coldest_at_m": [
             field.coldest_at.x.value(), field.coldest_at.y.value(), field.coldest_at.z.value(),
         ],
+        "opaque": factor_spot(field.opaque),
+        "frame_or_glazing": factor_spot(field.frame_or_glazing),
         "is_settled": field.is_settled,
         "marks": field
             .marks
