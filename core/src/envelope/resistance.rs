@@ -57,6 +57,14 @@ impl SurfaceKind {
     /// Both.
     pub const ALL: [Self; 2] = [Self::Opaque, Self::FrameOrGlazing];
 
+    /// Stable name.
+    pub const fn key(self) -> &'static str {
+        match self {
+            Self::Opaque => "opaque",
+            Self::FrameOrGlazing => "frame_or_glazing",
+        }
+    }
+
     /// Inside surface resistance for the risk of damp, m²·K/W: 0.25 on opaque surfaces
     /// ([`DAMP_SURFACE_RESISTANCE`]), 0.13 on frames and glazing (ISO 13788:2012, clause 4, and the plain
     /// frame surfaces of ISO 10077-2; both from memory).
