@@ -176,6 +176,8 @@ choice_table! {
         foam_conductivity: ThermalConductivity, FoamConductivity, 0.018, 0.040, 0.001, 0.026;
         /// Thickness of the lining board on walls and ceiling.
         lining_thickness: Length, LiningThickness, mm(3.0), mm(40.0), mm(1.0), mm(12.0);
+        /// Wipeable panel of glass-fibre reinforced plastic over the lining board; none at 0.
+        panel_thickness: Length, PanelThickness, mm(0.0), mm(6.0), mm(0.1), mm(0.0);
         /// Foam between a casting's steel and the lining that covers it.
         casting_cover: Length, CastingCover, mm(5.0), mm(150.0), mm(1.0), mm(50.0);
         /// Plastic pad between a stud's bracket and the top rail.

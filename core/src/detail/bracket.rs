@@ -108,6 +108,10 @@ impl Model for BracketBody {
         self.edge.first.foam_conductivity
     }
 
+    fn lining(&self) -> Option<ThermalConductivity> {
+        Some(self.edge.first.lining_conductivity)
+    }
+
     fn flanking(&self) -> HeatTransferCoefficient {
         let (wall, ceiling) = (&self.edge.first, &self.edge.second);
         let spacing = self.stud.spacing;

@@ -268,6 +268,11 @@ pub trait Model {
     /// The conductivity of its foam, which a picture tells from other materials.
     fn foam(&self) -> ThermalConductivity;
 
+    /// The conductivity of its lining, which a picture shows as board though a panel be part of it.
+    fn lining(&self) -> Option<ThermalConductivity> {
+        None
+    }
+
     /// What the plane layers and lines in the model would lose by themselves.
     fn flanking(&self) -> HeatTransferCoefficient;
 

@@ -64,6 +64,10 @@ impl Model for SleeveBody {
         self.wall.foam_conductivity
     }
 
+    fn lining(&self) -> Option<ThermalConductivity> {
+        Some(self.wall.lining_conductivity)
+    }
+
     fn flanking(&self) -> HeatTransferCoefficient {
         self.wall.transmittance() * (self.cut() * self.cut())
     }
