@@ -184,6 +184,14 @@ choice_table! {
         bracket_pad: Length, BracketPad, mm(0.0), mm(25.0), mm(1.0), mm(6.0);
         /// Foam packed over the steel frames round doors and windows: inner face and reveal.
         opening_frame_foam: Length, OpeningFrameFoam, mm(0.0), mm(60.0), mm(1.0), mm(25.0);
+        /// Long steel screws through lining and foam of the side walls into the sheet.
+        screws_through: f64, ScrewsThrough, 0.0, 1000.0, 1.0, 0.0;
+        /// Foam over the inner crests where a side wall was sprayed too thin; none where it was missed.
+        thin_foam_depth: Length, ThinFoamDepth, mm(0.0), mm(200.0), mm(1.0), mm(10.0);
+        /// Width of that spot.
+        thin_foam_width: Length, ThinFoamWidth, mm(10.0), mm(1000.0), mm(10.0), mm(200.0);
+        /// Length of all such spots together; none at 0.
+        thin_foam_length: Length, ThinFoamLength, mm(0.0), mm(20_000.0), mm(100.0), mm(0.0);
         /// Damper openings through the walls, intakes and exhausts together.
         damper_count: f64, DamperCount, 0.0, 8.0, 1.0, 0.0;
         /// Inside diameter of an intake damper's steel sleeve.

@@ -11,8 +11,10 @@ use super::floor_member::FloorMemberSlice;
 use super::frame_line::FrameSlice;
 use super::model::{Model, Surfaces};
 use super::opening_frame::OpeningFrameSection;
+use super::screw::ScrewBody;
 use super::set::Lacking;
 use super::sleeve::SleeveBody;
+use super::thin_foam::ThinFoamSection;
 use super::track::Track;
 use super::wave_section::WaveSection;
 use crate::conduction::{Dimensionality, Problem};
@@ -44,6 +46,10 @@ pub enum Detail {
     Bracket(BracketBody),
     /// A damper's sleeve.
     Sleeve(SleeveBody),
+    /// A screw through the foam.
+    Screw(ScrewBody),
+    /// A spot of thin or missed foam.
+    ThinFoam(ThinFoamSection),
 }
 
 impl Detail {
@@ -59,6 +65,8 @@ impl Detail {
             Self::BottomCorner(model) => model,
             Self::Bracket(model) => model,
             Self::Sleeve(model) => model,
+            Self::Screw(model) => model,
+            Self::ThinFoam(model) => model,
         }
     }
 
@@ -70,13 +78,14 @@ impl Detail {
     /// Whether it is a body in three dimensions, which takes far longer to solve than a section.
     pub fn is_body(&self) -> bool {
         match self {
-            Self::Corner(_) | Self::BottomCorner(_) | Self::Bracket(_) | Self::Sleeve(_) => true,
+            Self::Corner(_) | Self::BottomCorner(_) | Self::Bracket(_) | Self::Sleeve(_) | Self::Screw(_) => true,
             Self::FrameLine(_)
             | Self::Wave(_)
             | Self::Edge(_)
             | Self::FloorEdge(_)
             | Self::FloorMember(_)
-            | Self::OpeningFrame(_) => false,
+            | Self::OpeningFrame(_)
+            | Self::ThinFoam(_) => false,
         }
     }
 
@@ -100,7 +109,9 @@ impl Detail {
             | Self::FloorEdge(_)
             | Self::FloorMember(_)
             | Self::OpeningFrame(_)
-            | Self::Sleeve(_) => {}
+            | Self::Sleeve(_)
+            | Self::Screw(_)
+            | Self::ThinFoam(_) => {}
         }
         self
     }
@@ -279,6 +290,8 @@ pub fn detail_at(
         ThermalBridge::ExhaustSleeve => {
             Detail::Sleeve(SleeveBody::of(checked, design.exhaust_diameter))
         }
+        ThermalBridge::ScrewThrough => Detail::Screw(ScrewBody::of(checked)),
+        ThermalBridge::ThinFoam => Detail::ThinFoam(ThinFoamSection::of(checked)),
     })
 }
 

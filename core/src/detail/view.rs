@@ -103,6 +103,18 @@ impl Detail {
                 ];
                 along_the_wall_first(cuts(self.rises(), middle, low, high))
             }
+            Self::ThinFoam(spot) => section(
+                [Length::ZERO, spot.width / 2.0 + margin],
+                [-spot.wall.sheet - outdoors, spot.wall.face() + room],
+            ),
+            Self::Screw(screw) => {
+                let face = screw.wall.face();
+                let across = Length::mm(90.0);
+                let low = [Length::ZERO, -screw.wall.sheet - outdoors, Length::ZERO];
+                let middle = [Length::mm(0.5), face / 2.0, Length::mm(0.5)];
+                let high = [across, face + room, across];
+                along_the_wall_first(cuts(self.rises(), middle, low, high))
+            }
             Self::Sleeve(sleeve) => {
                 let half = sleeve.diameter / 2.0;
                 let face = sleeve.wall.face();

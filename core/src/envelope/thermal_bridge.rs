@@ -63,6 +63,10 @@ pub enum ThermalBridge {
     DamperSleeve,
     /// The sleeve of an exhaust's damper.
     ExhaustSleeve,
+    /// A long screw through lining and foam into the sheet.
+    ScrewThrough,
+    /// A spot where the foam is too thin or missed.
+    ThinFoam,
 }
 
 impl ThermalBridge {
@@ -94,6 +98,8 @@ impl ThermalBridge {
             Self::BottomCasting(End::Door) => "door_bottom_casting",
             Self::DamperSleeve => "damper_sleeve",
             Self::ExhaustSleeve => "exhaust_sleeve",
+            Self::ScrewThrough => "screw_through",
+            Self::ThinFoam => "thin_foam",
         }
     }
 }
@@ -106,14 +112,16 @@ impl ThermalBridge {
             | Self::TopCasting(_)
             | Self::BottomCasting(_)
             | Self::DamperSleeve
-            | Self::ExhaustSleeve => true,
+            | Self::ExhaustSleeve
+            | Self::ScrewThrough => true,
             Self::FrameLine(_)
             | Self::Waves(_)
             | Self::RoofEdge(_)
             | Self::CornerPost(_)
             | Self::FloorEdge(_)
             | Self::FloorMember
-            | Self::OpeningFrame(_) => false,
+            | Self::OpeningFrame(_)
+            | Self::ThinFoam => false,
         }
     }
 }
@@ -188,6 +196,7 @@ pub fn thermal_bridges(
     }
     let round = (design.window_width + design.window_height) * 2.0 * design.window_count;
     places.push((ThermalBridge::OpeningFrame(Opening::Window), Amount::Metres(round)));
+    places.push((ThermalBridge::ThinFoam, Amount::Metres(design.thin_foam_length)));
     for end in End::ALL {
         places.push((ThermalBridge::TopCasting(end), Amount::Pieces(2.0)));
     }
@@ -199,6 +208,7 @@ pub fn thermal_bridges(
     let exhausts = design.exhaust_count.min(design.damper_count);
     places.push((ThermalBridge::DamperSleeve, Amount::Pieces(design.damper_count - exhausts)));
     places.push((ThermalBridge::ExhaustSleeve, Amount::Pieces(exhausts)));
+    places.push((ThermalBridge::ScrewThrough, Amount::Pieces(design.screws_through)));
     places.retain(|(_, amount)| match amount {
         Amount::Metres(length) => *length > Length::ZERO,
         Amount::Pieces(count) => *count > 0.0,

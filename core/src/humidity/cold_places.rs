@@ -2,6 +2,7 @@
 
 use super::{ColdSpots, SpotPlace};
 use crate::design::{Design, Surface};
+use crate::detail::HEAD_DIAMETER;
 use crate::envelope::{Amount, End, Envelope, ThermalBridge};
 use crate::freight_box::Dimensions;
 use crate::moisture::{
@@ -109,6 +110,9 @@ pub fn cold_area(place: SpotPlace, design: &Design, room: &Room, envelope: &Enve
         ThermalBridge::StudHead => design.flange_width * design.flange_width,
         ThermalBridge::DamperSleeve => sleeve_area(design, design.damper_diameter),
         ThermalBridge::ExhaustSleeve => sleeve_area(design, design.exhaust_diameter),
+        ThermalBridge::ScrewThrough => {
+            HEAD_DIAMETER * HEAD_DIAMETER * (core::f64::consts::PI / 4.0)
+        }
         _ => Area::ZERO,
     };
     match amount {
@@ -116,6 +120,7 @@ pub fn cold_area(place: SpotPlace, design: &Design, room: &Room, envelope: &Enve
         Some((_, Amount::Metres(length))) => {
             let across = match detail {
                 ThermalBridge::FrameLine(_) | ThermalBridge::FloorMember => design.flange_width,
+                ThermalBridge::ThinFoam => design.thin_foam_width,
                 _ => COLD_STRIP,
             };
             across * *length

@@ -65,7 +65,10 @@ fn of_place(design: &Design, place: ThermalBridge) -> Shares {
             };
             of_surface(surface_of(wall))
         }
-        ThermalBridge::DamperSleeve | ThermalBridge::ExhaustSleeve => SIDES,
+        ThermalBridge::DamperSleeve
+        | ThermalBridge::ExhaustSleeve
+        | ThermalBridge::ScrewThrough
+        | ThermalBridge::ThinFoam => SIDES,
     }
 }
 
