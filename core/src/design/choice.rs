@@ -83,6 +83,18 @@ options! {
 }
 
 options! {
+    /// How a damper's steel sleeve ends.
+    SleeveEnd {
+        /// At the face of the lining.
+        #[default]
+        ThroughLining = "through_lining",
+        /// Recessed behind the plane of the studs, foam closed over it, a plastic pipe in an insulated collar from there to
+        /// the room.
+        Recessed = "recessed",
+    }
+}
+
+options! {
     /// A wall that an opening can be cut into.
     Wall {
         /// The long wall on the right when looking in through the cargo doors.

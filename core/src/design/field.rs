@@ -4,8 +4,8 @@
 //! property tests.
 
 use super::choice::{
-    DamperScreen, EndWallTreatment, FanGiven, FoamMeasure, FramePosition, LiningMaterial,
-    OutdoorAirRule, PersonnelDoor, RoomUse, Wall, WeatherCover,
+    DamperScreen, EndWallTreatment, FanGiven, FoamMeasure, FramePosition,
+    LiningMaterial, OutdoorAirRule, PersonnelDoor, RoomUse, SleeveEnd, Wall, WeatherCover,
 };
 use crate::choice_table::{Number, choice_table, numbers, temperatures};
 use crate::climate::CheckedPlace;
@@ -132,6 +132,8 @@ choice_table! {
         weather_cover: WeatherCover = WeatherCover::default();
         /// Whether the dampers have screens.
         damper_screen: DamperScreen = DamperScreen::default();
+        /// How the dampers' sleeves end.
+        sleeve_end: SleeveEnd = SleeveEnd::default();
         /// What is known of the fan.
         fan_given: FanGiven = FanGiven::default();
     }
@@ -198,6 +200,8 @@ choice_table! {
         damper_diameter: Length, DamperDiameter, mm(100.0), mm(400.0), mm(5.0), mm(200.0);
         /// Inside diameter of an exhaust damper's steel sleeve.
         exhaust_diameter: Length, ExhaustDiameter, mm(100.0), mm(400.0), mm(5.0), mm(200.0);
+        /// Foam on the inner face of a damper's closed blade.
+        damper_blade_foam: Length, DamperBladeFoam, mm(0.0), mm(25.0), mm(1.0), mm(0.0);
         /// Width of the personnel door.
         door_width: Length, DoorWidth, mm(600.0), mm(1200.0), mm(5.0), mm(910.0);
         /// Height of the personnel door.

@@ -1,7 +1,7 @@
 //! The places that take water from a room's air, each with its temperature factor and its area.
 
 use super::{ColdSpots, SpotPlace};
-use crate::design::{Design, Surface};
+use crate::design::{Design, SleeveEnd, Surface};
 use crate::detail::HEAD_DIAMETER;
 use crate::envelope::{Amount, End, Envelope, ThermalBridge};
 use crate::freight_box::Dimensions;
@@ -129,9 +129,14 @@ pub fn cold_area(place: SpotPlace, design: &Design, room: &Room, envelope: &Enve
     }
 }
 
-/// The inner face of a sleeve through a side wall.
+/// The inner face of a sleeve through a side wall; of a recessed one the steel up to its end, and the blade.
 fn sleeve_area(design: &Design, diameter: Length) -> Area {
-    diameter * core::f64::consts::PI * design.stack(Surface::SideWall).total()
+    let wall = design.stack(Surface::SideWall);
+    let depth = match design.sleeve_end {
+        SleeveEnd::ThroughLining => wall.total(),
+        SleeveEnd::Recessed => wall.frame_stand_off() + diameter / 4.0,
+    };
+    diameter * core::f64::consts::PI * depth
 }
 
 /// The three faces of a corner block that the room's air reaches.
