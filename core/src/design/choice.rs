@@ -83,6 +83,19 @@ options! {
 }
 
 options! {
+    /// What is done about forklift pockets and gooseneck tunnel, where the size of box has them.
+    FloorRecesses {
+        /// They stay free to be used, without foam.
+        #[default]
+        KeptFree = "kept_free",
+        /// They are filled with foam as deep as between the floor's members: the box is never lifted by them again.
+        Filled = "filled",
+        /// This box has neither.
+        None = "none",
+    }
+}
+
+options! {
     /// How a damper's steel sleeve ends.
     SleeveEnd {
         /// At the face of the lining.

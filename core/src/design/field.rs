@@ -4,7 +4,7 @@
 //! property tests.
 
 use super::choice::{
-    DamperScreen, EndWallTreatment, FanGiven, FoamMeasure, FramePosition,
+    DamperScreen, EndWallTreatment, FanGiven, FloorRecesses, FoamMeasure, FramePosition,
     LiningMaterial, OutdoorAirRule, PersonnelDoor, RoomUse, SleeveEnd, Wall, WeatherCover,
 };
 use crate::choice_table::{Number, choice_table, numbers, temperatures};
@@ -116,6 +116,8 @@ choice_table! {
         foam_measure: FoamMeasure = FoamMeasure::default();
         /// Where studs and joists stand over the waves of the sheet.
         frame_position: FramePosition = FramePosition::default();
+        /// What is done about forklift pockets and gooseneck tunnel.
+        floor_recesses: FloorRecesses = FloorRecesses::default();
         /// The board that covers the foam.
         lining_material: LiningMaterial = LiningMaterial::default();
         /// Whether there is a personnel door, and where.
@@ -202,6 +204,8 @@ choice_table! {
         exhaust_diameter: Length, ExhaustDiameter, mm(100.0), mm(400.0), mm(5.0), mm(200.0);
         /// Foam on the inner face of a damper's closed blade.
         damper_blade_foam: Length, DamperBladeFoam, mm(0.0), mm(25.0), mm(1.0), mm(0.0);
+        /// Drains through the floor.
+        floor_drains: f64, FloorDrains, 0.0, 4.0, 1.0, 0.0;
         /// Width of the personnel door.
         door_width: Length, DoorWidth, mm(600.0), mm(1200.0), mm(5.0), mm(910.0);
         /// Height of the personnel door.

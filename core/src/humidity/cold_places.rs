@@ -2,9 +2,9 @@
 
 use super::{ColdSpots, SpotPlace};
 use crate::design::{Design, SleeveEnd, Surface};
-use crate::detail::HEAD_DIAMETER;
+use crate::detail::{DRAIN_PLATE, HEAD_DIAMETER};
 use crate::envelope::{Amount, End, Envelope, ThermalBridge};
-use crate::freight_box::Dimensions;
+use crate::freight_box::{Dimensions, FORKLIFT_POCKET, GOOSENECK_TUNNEL};
 use crate::moisture::{
     MoistureError, STILL_CORNER_COEFFICIENT, Sink, mass_transfer_coefficient, surface_temperature,
 };
@@ -107,12 +107,15 @@ pub fn cold_area(place: SpotPlace, design: &Design, room: &Room, envelope: &Enve
             if corner.stands_out() { open_faces(&corner.size) } else { COLD_STRIP * COLD_STRIP }
         }
         ThermalBridge::BottomCasting(_) => COLD_STRIP * COLD_STRIP,
-        ThermalBridge::StudHead => design.flange_width * design.flange_width,
+        ThermalBridge::StudHead | ThermalBridge::JoistEnd => {
+            design.flange_width * design.flange_width
+        }
         ThermalBridge::DamperSleeve => sleeve_area(design, design.damper_diameter),
         ThermalBridge::ExhaustSleeve => sleeve_area(design, design.exhaust_diameter),
         ThermalBridge::ScrewThrough => {
             HEAD_DIAMETER * HEAD_DIAMETER * (core::f64::consts::PI / 4.0)
         }
+        ThermalBridge::FloorDrain => DRAIN_PLATE * DRAIN_PLATE,
         _ => Area::ZERO,
     };
     match amount {
@@ -121,6 +124,8 @@ pub fn cold_area(place: SpotPlace, design: &Design, room: &Room, envelope: &Enve
             let across = match detail {
                 ThermalBridge::FrameLine(_) | ThermalBridge::FloorMember => design.flange_width,
                 ThermalBridge::ThinFoam => design.thin_foam_width,
+                ThermalBridge::ForkliftPocket => FORKLIFT_POCKET.width,
+                ThermalBridge::GooseneckTunnel => GOOSENECK_TUNNEL.width,
                 _ => COLD_STRIP,
             };
             across * *length
