@@ -110,9 +110,9 @@ mod tests {
         Detail::FloorRecess(section).solve().unwrap()
     }
 
-    /// Over the plate the floor is plywood and 4 mm of still air, R = 0.17 + 0.028/0.13 + R_g + 0.04, with R_g = 1/(0.025/0.004
-    /// + h_r), about 0.09 to 0.10 m²·K/W: U = 1.9 to 2.0. A recess that is wider by a metre loses as much more: ψ(w₂) − ψ(w₁) =
-    /// (U_over − U_floor)·1 m.
+    /// Over the plate the floor is plywood and 4 mm of still air, R = 0.17 + 0.028/0.13 + R_g + 0.04; R_g is the inverse of
+    /// 0.025/0.004 and radiation of about 4 W/(m²·K), so 0.09 to 0.10 m²·K/W, and U = 1.9 to 2.0. A recess that is wider by a
+    /// metre loses as much more: ψ(w₂) − ψ(w₁) is U over it less U of the floor, times that metre.
     #[test]
     fn a_wider_recess_loses_as_much_more_as_bare_plywood_does() {
         let section = of(Design::default());
