@@ -184,7 +184,7 @@ choice_table! {
         panel_thickness: Length, PanelThickness, mm(0.0), mm(6.0), mm(0.1), mm(0.0);
         /// Foam between a casting's steel and the lining that covers it.
         casting_cover: Length, CastingCover, mm(5.0), mm(150.0), mm(1.0), mm(50.0);
-        /// Plastic pad between a stud's bracket and the top rail.
+        /// Plastic pad between the bracket of a stud or joist and the top rail.
         bracket_pad: Length, BracketPad, mm(0.0), mm(25.0), mm(1.0), mm(6.0);
         /// Foam packed over the steel frames round doors and windows: inner face and reveal.
         opening_frame_foam: Length, OpeningFrameFoam, mm(0.0), mm(60.0), mm(1.0), mm(25.0);
