@@ -115,6 +115,10 @@ impl Model for OpeningFrameSection {
         self.wall.foam_conductivity
     }
 
+    fn lining(&self) -> Option<ThermalConductivity> {
+        Some(self.wall.lining_conductivity)
+    }
+
     fn flanking(&self) -> HeatTransferCoefficient {
         let metre = Length::new(1.0);
         self.wall.transmittance() * (self.cut() * metre)

@@ -3,8 +3,8 @@
 use inchwise_core::choice_table::RangeProblem;
 use inchwise_core::design::{
     CheckedDesign, DamperScreen, Design, DesignProblem, EndWallTreatment, FanGiven, Field,
-    FoamMeasure, FramePosition, LiningMaterial, PersonnelDoor, Quantity, RoomUse, Wall,
-    WeatherCover,
+    FloorRecesses, FoamMeasure, FramePosition, LiningMaterial, PersonnelDoor, Quantity, RoomUse,
+    SleeveEnd, Wall, WeatherCover,
 };
 use inchwise_core::freight_box::BoxSize;
 use proptest::prelude::*;
@@ -23,6 +23,7 @@ fn any_design() -> impl Strategy<Value = Design> {
             })
         })
         .collect();
+    let recesses = (select(FloorRecesses::ALL.to_vec()), select(SleeveEnd::ALL.to_vec()));
     let options = (
         select(BoxSize::ALL.to_vec()),
         select(EndWallTreatment::ALL.to_vec()),
@@ -35,6 +36,7 @@ fn any_design() -> impl Strategy<Value = Design> {
         select(DamperScreen::ALL.to_vec()),
         select(FanGiven::ALL.to_vec()),
         select(FramePosition::ALL.to_vec()),
+        recesses,
     );
     (numbers, options).prop_map(|(numbers, options)| {
         let mut design = Design {
@@ -49,11 +51,17 @@ fn any_design() -> impl Strategy<Value = Design> {
             damper_screen: options.8,
             fan_given: options.9,
             frame_position: options.10,
+            floor_recesses: options.11.0,
+            sleeve_end: options.11.1,
             ..Design::default()
         };
         for (field, number) in numbers {
             design.set(field, Some(number));
         }
+        // A spot of thin foam is thinner than its wall, and lies on it.
+        let depth = design.thin_foam_depth.value() / Field::ThinFoamDepth.range().maximum;
+        design.thin_foam_depth = design.side_wall_foam * (0.9 * depth);
+        design.thin_foam_length = design.thin_foam_length / 4.0;
         design
     })
 }

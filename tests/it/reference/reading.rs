@@ -277,6 +277,7 @@ fn a_plain_area_brings_its_own_time_constant() {
                     LayerKind::Foam | LayerKind::FloorFoam => 32.0 * 1400.0,
                     LayerKind::AirGap => 0.0,
                     LayerKind::Lining => board,
+                    LayerKind::Panel => 1500.0 * 1200.0,
                     LayerKind::FloorPlywood | LayerKind::FloorDeck => 500.0 * 1600.0,
                 };
                 let capacity_per_area = per_volume * layer.thickness.value();
