@@ -14,14 +14,16 @@ mod moisture;
 mod place_table;
 mod unit;
 
-pub use damp::*;
-pub use design::*;
-pub use error::*;
-pub use evaluation::*;
-pub use hourly_file::*;
-pub use moisture::*;
-pub use place_table::*;
-pub use unit::*;
+pub use damp::damp;
+pub use design::{
+    LONGEST_DESIGN, Unreadable, design_from_json, design_to_value, error_report, unreadable,
+};
+pub use error::{conduction_error, design_error, moisture_error, ventilation_error};
+pub use evaluation::evaluation;
+pub use hourly_file::{HourlyFileError, read_hours};
+pub use moisture::cold_spots;
+pub use place_table::{NamedPlace, NotAPlace, PlaceTable};
+pub use unit::{field_key, from_si, key_suffix, to_si};
 
 use inchwise_core::detail::FieldCache;
 
