@@ -7,8 +7,8 @@
 mod corrugation;
 mod size;
 
-pub use corrugation::*;
-pub use size::*;
+pub use corrugation::{Corrugation, FRONT_END, ROOF, SIDE_WALL};
+pub use size::{BoxSize, CORNER_FITTING_HEIGHT, CORNER_FITTING_LENGTH, CORNER_FITTING_WIDTH};
 
 use crate::units::{Area, Length, Mass, Volume};
 

@@ -307,7 +307,7 @@ fn readings_that_are_not_worth_a_factor_are_refused_or_doubted() {
             .factor()
     };
     let fields = |error: ReadingError| -> Vec<ReadingField> {
-        error.refusals.iter().map(|refusal| refusal.field).collect()
+        error.refusals.iter().map(|refusal| refusal.quantity).collect()
     };
     assert_eq!(fields(with_outside(10.1, 18.0).unwrap_err()), [ReadingField::Difference]);
     assert_eq!(with_outside(9.9, 18.0).unwrap().doubts, [ReadingDoubt::DifferenceBelowUsual]);
