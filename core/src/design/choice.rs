@@ -114,6 +114,17 @@ options! {
     }
 }
 
+options! {
+    /// What keeps the two sheets of a window's glass apart at their edge.
+    WindowSpacer {
+        /// A hollow bar of aluminium: the edge of the glass is cold.
+        #[default]
+        Aluminium = "aluminium",
+        /// A bar of plastic or thin stainless steel.
+        WarmEdge = "warm_edge",
+    }
+}
+
 impl PersonnelDoor {
     /// The wall it stands in, if there is one.
     pub const fn wall(self) -> Option<Wall> {

@@ -5,7 +5,7 @@
 
 use super::choice::{
     DamperScreen, EndWallTreatment, FanGiven, FoamMeasure, FramePosition, LiningMaterial,
-    OutdoorAirRule, PersonnelDoor, RoomUse, Wall, WeatherCover,
+    OutdoorAirRule, PersonnelDoor, RoomUse, Wall, WeatherCover, WindowSpacer,
 };
 use crate::choice_table::{Number, choice_table, numbers, temperatures};
 use crate::climate::CheckedPlace;
@@ -122,6 +122,8 @@ choice_table! {
         personnel_door: PersonnelDoor = PersonnelDoor::default();
         /// The wall that holds the windows.
         window_wall: Wall = Wall::LeftSide;
+        /// What keeps the two sheets of a window's glass apart at their edge.
+        window_spacer: WindowSpacer = WindowSpacer::default();
         /// What the room is used for.
         room_use: RoomUse = RoomUse::default();
         /// By which rule the outdoor air of those inside is counted.

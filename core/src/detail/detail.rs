@@ -17,7 +17,7 @@ use super::track::Track;
 use super::wave_section::WaveSection;
 use crate::conduction::{Dimensionality, Problem};
 use crate::design::{CheckedDesign, EndWallTreatment, Surface};
-use crate::envelope::{End, Opening, ThermalBridge, surface_of};
+use crate::envelope::{End, Opening, ThermalBridge};
 use crate::freight_box::CORNER_FITTING_HEIGHT;
 use crate::units::{Length, LinearThermalTransmittance};
 
@@ -258,16 +258,11 @@ pub fn detail_at(
         ThermalBridge::FloorMember => {
             Detail::FloorMember(FloorMemberSlice { floor: FloorBuildUp::of(checked) })
         }
-        ThermalBridge::OpeningFrame(Opening::PersonnelDoor) => {
-            let wall = design.personnel_door.wall().map_or(Surface::SideWall, surface_of);
-            Detail::OpeningFrame(OpeningFrameSection::of(checked, wall, design.door_transmittance))
+        ThermalBridge::OpeningFrame(opening) => {
+            Detail::OpeningFrame(OpeningFrameSection::of(checked, opening))
         }
-        ThermalBridge::OpeningFrame(Opening::Window) => {
-            Detail::OpeningFrame(OpeningFrameSection::of(
-                checked,
-                surface_of(design.window_wall),
-                design.window_transmittance,
-            ))
+        ThermalBridge::WindowSill => {
+            Detail::OpeningFrame(OpeningFrameSection::of(checked, Opening::Window).with_members(1))
         }
         ThermalBridge::TopCasting(end) => Detail::Corner(top_corner(checked, end, line)?),
         ThermalBridge::BottomCasting(end) => {

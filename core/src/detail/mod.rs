@@ -16,6 +16,7 @@ mod floor;
 mod floor_edge;
 mod floor_member;
 mod frame_line;
+mod glazing;
 mod model;
 mod opening_frame;
 mod picture;

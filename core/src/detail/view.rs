@@ -69,7 +69,7 @@ impl Detail {
                 )
             }
             Self::OpeningFrame(frame) => section(
-                [-margin * 0.8, margin * 1.2],
+                [-margin * 1.1, margin * 1.2],
                 [-frame.wall.sheet - outdoors, frame.face() + room],
             ),
             Self::Corner(corner) => {

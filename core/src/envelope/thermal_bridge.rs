@@ -1,7 +1,8 @@
 //! Where the details are, and how many metres or pieces of each.
 
 use super::members_on;
-use crate::design::{Design, PersonnelDoor, Surface, Wall};
+use super::opening::{CutOpening, Opening, cut_openings};
+use crate::design::{Design, Surface, Wall};
 use crate::freight_box::Dimensions;
 use crate::units::Length;
 
@@ -27,15 +28,6 @@ impl End {
     }
 }
 
-/// What is cut into a wall.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
-pub enum Opening {
-    /// The personnel door.
-    PersonnelDoor,
-    /// A window.
-    Window,
-}
-
 /// A place where heat finds a way past the foam.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
 pub enum ThermalBridge {
@@ -53,8 +45,10 @@ pub enum ThermalBridge {
     FloorEdge(Surface),
     /// A steel member under the floor.
     FloorMember,
-    /// The steel frame round an opening.
+    /// The steel frame round an opening, at its jambs and head.
     OpeningFrame(Opening),
+    /// The same frame under a window.
+    WindowSill,
     /// A top corner casting.
     TopCasting(End),
     /// A bottom corner casting.
@@ -88,6 +82,7 @@ impl ThermalBridge {
             Self::FloorEdge(_) => "side_floor_edge",
             Self::OpeningFrame(Opening::PersonnelDoor) => "door_frame",
             Self::OpeningFrame(Opening::Window) => "window_frame",
+            Self::WindowSill => "window_sill",
             Self::TopCasting(End::Front) => "front_top_casting",
             Self::TopCasting(End::Door) => "door_top_casting",
             Self::BottomCasting(End::Front) => "front_bottom_casting",
@@ -113,7 +108,8 @@ impl ThermalBridge {
             | Self::CornerPost(_)
             | Self::FloorEdge(_)
             | Self::FloorMember
-            | Self::OpeningFrame(_) => false,
+            | Self::OpeningFrame(_)
+            | Self::WindowSill => false,
         }
     }
 }
@@ -163,10 +159,15 @@ pub fn thermal_bridges(
     waves: impl Iterator<Item = (ThermalBridge, Amount)>,
 ) -> Vec<(ThermalBridge, Amount)> {
     let mut places: Vec<(ThermalBridge, Amount)> = waves.collect();
+    let openings = cut_openings(design);
     for surface in FRAMED {
         let each = if surface == Surface::Ceiling { clear.width } else { clear.height };
         let count = frame_members(design, clear, surface);
-        places.push((ThermalBridge::FrameLine(surface), Amount::Metres(each * f64::from(count))));
+        let in_wall = openings.iter().filter(|opening| opening.wall == surface);
+        let at_openings: Length =
+            in_wall.map(|opening| opening.frame_line(clear.height, design.stud_spacing)).sum();
+        let metres = each * f64::from(count) + at_openings;
+        places.push((ThermalBridge::FrameLine(surface), Amount::Metres(metres)));
     }
     // Both side walls, but one wall at each end.
     let along = |wall| match wall {
@@ -182,12 +183,13 @@ pub fn thermal_bridges(
     }
     let members = (clear.length / member_spacing).floor();
     places.push((ThermalBridge::FloorMember, Amount::Metres(clear.width * members)));
-    if design.personnel_door != PersonnelDoor::None {
-        let round = design.door_width + design.door_height * 2.0;
-        places.push((ThermalBridge::OpeningFrame(Opening::PersonnelDoor), Amount::Metres(round)));
+    for opening in &openings {
+        let metres = Amount::Metres(opening.jambs_and_head());
+        places.push((ThermalBridge::OpeningFrame(opening.opening), metres));
     }
-    let round = (design.window_width + design.window_height) * 2.0 * design.window_count;
-    places.push((ThermalBridge::OpeningFrame(Opening::Window), Amount::Metres(round)));
+    let sills = openings.iter().filter(|opening| opening.opening == Opening::Window);
+    let metres = sills.map(CutOpening::foot).sum();
+    places.push((ThermalBridge::WindowSill, Amount::Metres(metres)));
     for end in End::ALL {
         places.push((ThermalBridge::TopCasting(end), Amount::Pieces(2.0)));
     }

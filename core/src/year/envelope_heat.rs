@@ -65,6 +65,7 @@ fn of_place(design: &Design, place: ThermalBridge) -> Shares {
             };
             of_surface(surface_of(wall))
         }
+        ThermalBridge::WindowSill => of_surface(surface_of(design.window_wall)),
         ThermalBridge::DamperSleeve | ThermalBridge::ExhaustSleeve => SIDES,
     }
 }

@@ -4,7 +4,7 @@ use inchwise_core::choice_table::RangeProblem;
 use inchwise_core::design::{
     CheckedDesign, DamperScreen, Design, DesignProblem, EndWallTreatment, FanGiven, Field,
     FoamMeasure, FramePosition, LiningMaterial, PersonnelDoor, Quantity, RoomUse, Wall,
-    WeatherCover,
+    WeatherCover, WindowSpacer,
 };
 use inchwise_core::freight_box::BoxSize;
 use proptest::prelude::*;
@@ -34,7 +34,7 @@ fn any_design() -> impl Strategy<Value = Design> {
         select(WeatherCover::ALL.to_vec()),
         select(DamperScreen::ALL.to_vec()),
         select(FanGiven::ALL.to_vec()),
-        select(FramePosition::ALL.to_vec()),
+        (select(FramePosition::ALL.to_vec()), select(WindowSpacer::ALL.to_vec())),
     );
     (numbers, options).prop_map(|(numbers, options)| {
         let mut design = Design {
@@ -48,7 +48,8 @@ fn any_design() -> impl Strategy<Value = Design> {
             weather_cover: options.7,
             damper_screen: options.8,
             fan_given: options.9,
-            frame_position: options.10,
+            frame_position: options.10.0,
+            window_spacer: options.10.1,
             ..Design::default()
         };
         for (field, number) in numbers {
