@@ -13,6 +13,7 @@ use super::model::{Model, Surfaces};
 use super::opening_frame::OpeningFrameSection;
 use super::set::Lacking;
 use super::sleeve::SleeveBody;
+use super::threshold::ThresholdSection;
 use super::track::Track;
 use super::wave_section::WaveSection;
 use crate::conduction::{Dimensionality, Problem};
@@ -36,6 +37,8 @@ pub enum Detail {
     FloorMember(FloorMemberSlice),
     /// A jamb.
     OpeningFrame(OpeningFrameSection),
+    /// The threshold of the personnel door.
+    Threshold(ThresholdSection),
     /// A top corner with its casting.
     Corner(CornerBody),
     /// A bottom corner with its casting.
@@ -55,6 +58,7 @@ impl Detail {
             Self::FloorEdge(model) => model,
             Self::FloorMember(model) => model,
             Self::OpeningFrame(model) => model,
+            Self::Threshold(model) => model,
             Self::Corner(model) => model,
             Self::BottomCorner(model) => model,
             Self::Bracket(model) => model,
@@ -76,7 +80,8 @@ impl Detail {
             | Self::Edge(_)
             | Self::FloorEdge(_)
             | Self::FloorMember(_)
-            | Self::OpeningFrame(_) => false,
+            | Self::OpeningFrame(_)
+            | Self::Threshold(_) => false,
         }
     }
 
@@ -100,6 +105,7 @@ impl Detail {
             | Self::FloorEdge(_)
             | Self::FloorMember(_)
             | Self::OpeningFrame(_)
+            | Self::Threshold(_)
             | Self::Sleeve(_) => {}
         }
         self
@@ -264,6 +270,7 @@ pub fn detail_at(
         ThermalBridge::WindowSill => {
             Detail::OpeningFrame(OpeningFrameSection::of(checked, Opening::Window).with_members(1))
         }
+        ThermalBridge::DoorThreshold => Detail::Threshold(ThresholdSection::of(checked)),
         ThermalBridge::TopCasting(end) => Detail::Corner(top_corner(checked, end, line)?),
         ThermalBridge::BottomCasting(end) => {
             Detail::BottomCorner(bottom_corner(checked, end, line)?)

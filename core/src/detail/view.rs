@@ -23,7 +23,10 @@ pub struct View {
 impl Detail {
     /// Whether the last axis that is drawn points up in the finished room.
     const fn rises(&self) -> bool {
-        matches!(self, Self::FloorEdge(_) | Self::FloorMember(_) | Self::BottomCorner(_))
+        matches!(
+            self,
+            Self::FloorEdge(_) | Self::FloorMember(_) | Self::Threshold(_) | Self::BottomCorner(_)
+        )
     }
 
     /// The windows that show a detail: one for a section; for a body three cuts, which go through
@@ -71,6 +74,10 @@ impl Detail {
             Self::OpeningFrame(frame) => section(
                 [-margin * 1.1, margin * 1.2],
                 [-frame.wall.sheet - outdoors, frame.face() + room],
+            ),
+            Self::Threshold(threshold) => section(
+                [-threshold.rail.thickness - outdoors, threshold.bar_end() + margin],
+                [-threshold.rail.height - outdoors, threshold.leaf_bottom() + margin],
             ),
             Self::Corner(corner) => {
                 let low = corner.casting.outside.map(|outside| -outside - outdoors);

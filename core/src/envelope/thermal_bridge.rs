@@ -47,6 +47,8 @@ pub enum ThermalBridge {
     FloorMember,
     /// The steel frame round an opening, at its jambs and head.
     OpeningFrame(Opening),
+    /// The same frame at the foot of the personnel door, with the threshold on it.
+    DoorThreshold,
     /// The same frame under a window.
     WindowSill,
     /// A top corner casting.
@@ -82,6 +84,7 @@ impl ThermalBridge {
             Self::FloorEdge(_) => "side_floor_edge",
             Self::OpeningFrame(Opening::PersonnelDoor) => "door_frame",
             Self::OpeningFrame(Opening::Window) => "window_frame",
+            Self::DoorThreshold => "door_threshold",
             Self::WindowSill => "window_sill",
             Self::TopCasting(End::Front) => "front_top_casting",
             Self::TopCasting(End::Door) => "door_top_casting",
@@ -109,6 +112,7 @@ impl ThermalBridge {
             | Self::FloorEdge(_)
             | Self::FloorMember
             | Self::OpeningFrame(_)
+            | Self::DoorThreshold
             | Self::WindowSill => false,
         }
     }
@@ -174,9 +178,15 @@ pub fn thermal_bridges(
         Surface::SideWall => clear.length * 2.0,
         _ => clear.width,
     };
+    // The floor's edge is interrupted where a threshold lies.
+    let threshold = |wall: Surface| -> Length {
+        let doors = openings.iter().filter(|opening| opening.opening == Opening::PersonnelDoor);
+        doors.filter(|door| door.wall == wall).map(CutOpening::foot).sum()
+    };
     for wall in WALLS {
         places.push((ThermalBridge::RoofEdge(wall), Amount::Metres(along(wall))));
-        places.push((ThermalBridge::FloorEdge(wall), Amount::Metres(along(wall))));
+        let at_floor = along(wall) - threshold(wall);
+        places.push((ThermalBridge::FloorEdge(wall), Amount::Metres(at_floor)));
     }
     for end in End::ALL {
         places.push((ThermalBridge::CornerPost(end), Amount::Metres(clear.height * 2.0)));
@@ -187,9 +197,13 @@ pub fn thermal_bridges(
         let metres = Amount::Metres(opening.jambs_and_head());
         places.push((ThermalBridge::OpeningFrame(opening.opening), metres));
     }
-    let sills = openings.iter().filter(|opening| opening.opening == Opening::Window);
-    let metres = sills.map(CutOpening::foot).sum();
-    places.push((ThermalBridge::WindowSill, Amount::Metres(metres)));
+    for opening in &openings {
+        let foot = match opening.opening {
+            Opening::PersonnelDoor => ThermalBridge::DoorThreshold,
+            Opening::Window => ThermalBridge::WindowSill,
+        };
+        places.push((foot, Amount::Metres(opening.foot())));
+    }
     for end in End::ALL {
         places.push((ThermalBridge::TopCasting(end), Amount::Pieces(2.0)));
     }

@@ -65,6 +65,10 @@ fn of_place(design: &Design, place: ThermalBridge) -> Shares {
             };
             of_surface(surface_of(wall))
         }
+        ThermalBridge::DoorThreshold => {
+            let wall = design.personnel_door.wall().unwrap_or_default();
+            halves(of_surface(surface_of(wall)), FLOOR)
+        }
         ThermalBridge::WindowSill => of_surface(surface_of(design.window_wall)),
         ThermalBridge::DamperSleeve | ThermalBridge::ExhaustSleeve => SIDES,
     }

@@ -14,6 +14,7 @@ mod moisture;
 mod opening_frame;
 mod psychro;
 mod reading;
+mod threshold;
 mod trade;
 mod units;
 mod ventilation;

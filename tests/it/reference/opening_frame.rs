@@ -64,7 +64,9 @@ fn lining_and_window_are_two_cold_spots() {
     assert_eq!(factor(lining), field.opaque.expect("lining").factor);
     let edge = field.frame_or_glazing.expect("a sash").factor;
     assert!(edge < TemperatureFactor::new(0.766), "{edge:?} is colder than the mean");
-    assert_eq!(factor(window), edge);
+    // The glass is as cold over the sill, whose one track moves it by less than it is settled to.
+    close_to("window", factor(window).value(), edge.value(), Tolerance::absolute(0.0005));
+    assert!(factor(window) <= edge);
 }
 
 /// ISO 10077-1:2017, annex G, from memory: ψ of the edge of low-emissivity double glazing in frames of wood or
