@@ -7,6 +7,8 @@
 mod bottom_corner;
 mod bracket;
 mod build_up;
+mod cargo_door;
+mod cargo_sill;
 mod corner;
 #[expect(clippy::module_inception, reason = "the room keeps details, each is a Detail")]
 mod detail;
@@ -32,6 +34,8 @@ mod waves;
 pub use bottom_corner::*;
 pub use bracket::*;
 pub use build_up::*;
+pub use cargo_door::*;
+pub use cargo_sill::*;
 pub use corner::*;
 pub use detail::*;
 pub use edge::*;

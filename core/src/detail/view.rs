@@ -1,5 +1,6 @@
 //! The windows through which a detail is looked at.
 
+use super::cargo_door::GASKET_DEPTH;
 use super::detail::Detail;
 use super::model::Span;
 use crate::conduction::{Axis, Point};
@@ -25,7 +26,11 @@ impl Detail {
     const fn rises(&self) -> bool {
         matches!(
             self,
-            Self::FloorEdge(_) | Self::FloorMember(_) | Self::Threshold(_) | Self::BottomCorner(_)
+            Self::FloorEdge(_)
+                | Self::FloorMember(_)
+                | Self::Threshold(_)
+                | Self::CargoSill(_)
+                | Self::BottomCorner(_)
         )
     }
 
@@ -78,6 +83,25 @@ impl Detail {
             Self::Threshold(threshold) => section(
                 [-threshold.rail.thickness - outdoors, threshold.bar_end() + margin],
                 [-threshold.rail.height - outdoors, threshold.leaf_bottom() + margin],
+            ),
+            Self::LeafEdge(edge) => section(
+                [edge.frame.x[0] - outdoors, edge.leaf.face() + margin],
+                [
+                    edge.frame.y[0].min(-edge.beside.sheet) - outdoors,
+                    edge.beside.face().max(edge.leaf_begins()) + margin,
+                ],
+            ),
+            Self::LeafMeeting(meeting) => section(
+                [Length::ZERO, margin],
+                [-GASKET_DEPTH - outdoors, meeting.leaf.face() + room],
+            ),
+            Self::Batten(batten) => section(
+                [batten.spacing / 2.0 - margin, batten.spacing / 2.0 + margin],
+                [-batten.leaf.sheet - outdoors, batten.leaf.face() + room],
+            ),
+            Self::CargoSill(sill) => section(
+                [sill.sill.x[0] - outdoors, sill.wall.face() + margin],
+                [sill.sill.y[0] - outdoors, sill.floor.face() + margin],
             ),
             Self::Corner(corner) => {
                 let low = corner.casting.outside.map(|outside| -outside - outdoors);

@@ -2,7 +2,7 @@
 
 use super::members_on;
 use super::opening::{CutOpening, Opening, cut_openings};
-use crate::design::{Design, Surface, Wall};
+use crate::design::{Design, DoorEndFinish, Surface, Wall};
 use crate::freight_box::Dimensions;
 use crate::units::Length;
 
@@ -51,6 +51,16 @@ pub enum ThermalBridge {
     DoorThreshold,
     /// The same frame under a window.
     WindowSill,
+    /// The edge of roof and door end, under the header of the cargo doors.
+    CargoDoorHeader,
+    /// The edge of floor and door end, at the sill of the cargo doors.
+    CargoDoorSill,
+    /// The edges of side walls and leaves with foam in them, at the posts they hang on.
+    CargoDoorHinges,
+    /// The line where two leaves with foam in them meet.
+    CargoDoorMeeting,
+    /// A batten in the foam of a leaf.
+    CargoDoorBatten,
     /// A top corner casting.
     TopCasting(End),
     /// A bottom corner casting.
@@ -86,6 +96,11 @@ impl ThermalBridge {
             Self::OpeningFrame(Opening::Window) => "window_frame",
             Self::DoorThreshold => "door_threshold",
             Self::WindowSill => "window_sill",
+            Self::CargoDoorHeader => "cargo_door_header",
+            Self::CargoDoorSill => "cargo_door_sill",
+            Self::CargoDoorHinges => "cargo_door_hinges",
+            Self::CargoDoorMeeting => "cargo_door_meeting",
+            Self::CargoDoorBatten => "cargo_door_batten",
             Self::TopCasting(End::Front) => "front_top_casting",
             Self::TopCasting(End::Door) => "door_top_casting",
             Self::BottomCasting(End::Front) => "front_bottom_casting",
@@ -113,7 +128,12 @@ impl ThermalBridge {
             | Self::FloorMember
             | Self::OpeningFrame(_)
             | Self::DoorThreshold
-            | Self::WindowSill => false,
+            | Self::WindowSill
+            | Self::CargoDoorHeader
+            | Self::CargoDoorSill
+            | Self::CargoDoorHinges
+            | Self::CargoDoorMeeting
+            | Self::CargoDoorBatten => false,
         }
     }
 }
@@ -138,6 +158,7 @@ const WALLS: [Surface; 3] = [Surface::SideWall, Surface::FrontEnd, Surface::Door
 pub fn frame_members(design: &Design, clear: &Dimensions, surface: Surface) -> u32 {
     match surface {
         Surface::SideWall => members_on(clear.length, design.stud_spacing) * 2,
+        Surface::DoorEnd if design.door_end_finish == DoorEndFinish::FoamedLeaves => 0,
         Surface::FrontEnd | Surface::DoorEnd => members_on(clear.width, design.stud_spacing),
         Surface::Ceiling => members_on(clear.length, design.joist_spacing),
         Surface::Floor => 0,
@@ -183,13 +204,27 @@ pub fn thermal_bridges(
         let doors = openings.iter().filter(|opening| opening.opening == Opening::PersonnelDoor);
         doors.filter(|door| door.wall == wall).map(CutOpening::foot).sum()
     };
+    // The door end has header and sill for rails: between finished faces, as all edges, so over what the
+    // side walls leave of the width of the doors' opening.
     for wall in WALLS {
-        places.push((ThermalBridge::RoofEdge(wall), Amount::Metres(along(wall))));
-        let at_floor = along(wall) - threshold(wall);
-        places.push((ThermalBridge::FloorEdge(wall), Amount::Metres(at_floor)));
+        let (at_roof, at_floor) = match wall {
+            Surface::DoorEnd => (ThermalBridge::CargoDoorHeader, ThermalBridge::CargoDoorSill),
+            _ => (ThermalBridge::RoofEdge(wall), ThermalBridge::FloorEdge(wall)),
+        };
+        places.push((at_roof, Amount::Metres(along(wall))));
+        places.push((at_floor, Amount::Metres(along(wall) - threshold(wall))));
     }
-    for end in End::ALL {
-        places.push((ThermalBridge::CornerPost(end), Amount::Metres(clear.height * 2.0)));
+    let posts = Amount::Metres(clear.height * 2.0);
+    places.push((ThermalBridge::CornerPost(End::Front), posts));
+    match design.door_end_finish {
+        DoorEndFinish::FramedWall => places.push((ThermalBridge::CornerPost(End::Door), posts)),
+        DoorEndFinish::FoamedLeaves => {
+            places.push((ThermalBridge::CargoDoorHinges, posts));
+            places.push((ThermalBridge::CargoDoorMeeting, Amount::Metres(clear.height)));
+            let battens = f64::from(members_on(clear.width, design.stud_spacing));
+            let metres = clear.height * battens;
+            places.push((ThermalBridge::CargoDoorBatten, Amount::Metres(metres)));
+        }
     }
     let members = (clear.length / member_spacing).floor();
     places.push((ThermalBridge::FloorMember, Amount::Metres(clear.width * members)));

@@ -22,6 +22,9 @@ const ROOF_BELOW_FITTING: Length = Length::mm(6.0);
 /// Rails and posts stay this far inside the outer faces of the corner fittings (makers' sheets).
 const RAIL_CLEARANCE: Length = Length::mm(3.0);
 
+/// Steel of the header over the cargo doors, a hollow beam. From memory.
+pub const DOOR_HEADER_THICKNESS: Length = Length::mm(4.0);
+
 /// The standard sizes of general-purpose freight box.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, Default)]
 pub enum BoxSize {

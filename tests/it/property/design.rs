@@ -2,8 +2,8 @@
 
 use inchwise_core::choice_table::RangeProblem;
 use inchwise_core::design::{
-    CheckedDesign, DamperScreen, Design, DesignProblem, EndWallTreatment, FanGiven, Field,
-    FoamMeasure, FramePosition, LiningMaterial, PersonnelDoor, Quantity, RoomUse, Wall,
+    CheckedDesign, DamperScreen, Design, DesignProblem, DoorEndFinish, EndWallTreatment, FanGiven,
+    Field, FoamMeasure, FramePosition, LiningMaterial, PersonnelDoor, Quantity, RoomUse, Wall,
     WeatherCover, WindowSpacer,
 };
 use inchwise_core::freight_box::BoxSize;
@@ -34,7 +34,11 @@ fn any_design() -> impl Strategy<Value = Design> {
         select(WeatherCover::ALL.to_vec()),
         select(DamperScreen::ALL.to_vec()),
         select(FanGiven::ALL.to_vec()),
-        (select(FramePosition::ALL.to_vec()), select(WindowSpacer::ALL.to_vec())),
+        (
+            select(FramePosition::ALL.to_vec()),
+            select(WindowSpacer::ALL.to_vec()),
+            select(DoorEndFinish::ALL.to_vec()),
+        ),
     );
     (numbers, options).prop_map(|(numbers, options)| {
         let mut design = Design {
@@ -50,6 +54,7 @@ fn any_design() -> impl Strategy<Value = Design> {
             fan_given: options.9,
             frame_position: options.10.0,
             window_spacer: options.10.1,
+            door_end_finish: options.10.2,
             ..Design::default()
         };
         for (field, number) in numbers {

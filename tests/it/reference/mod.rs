@@ -1,5 +1,6 @@
 //! The engine against outside truth: standards, handbooks, closed forms, other libraries.
 
+mod cargo_doors;
 mod climate;
 mod conduction;
 mod conduction_file;
