@@ -37,9 +37,7 @@ pub use hourly_sun::{diffuse_fraction, hourly_to_daily_ratio};
 pub use not_reached::{NotReached, not_reached};
 pub use place::{CheckedPlace, MOST_VAPOUR, MonthMeans, Place, mean_extraterrestrial_irradiation};
 pub use reconstruct::{SEED, Spread, daily_standard_deviation, reconstruct};
-pub use sol_air::{
-    SKY_BEFORE_WINDOWS, SUNNY_SURFACE_COEFFICIENT, WHOLE_SKY, sol_air_temperature,
-};
+pub use sol_air::{SKY_BEFORE_WINDOWS, SUNNY_SURFACE_COEFFICIENT, WHOLE_SKY, sol_air_temperature};
 pub use sun_on_box::{BoxFace, GROUND_REFLECTANCE, SunOnBox};
 pub use sun_position::{
     SOLAR_CONSTANT, SunDirection, daily_extraterrestrial_irradiation, declination,

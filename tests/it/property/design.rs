@@ -2,9 +2,9 @@
 
 use inchwise_core::choice_table::RangeProblem;
 use inchwise_core::design::{
-    CheckedDesign, DamperScreen, Design, DesignProblem, EndWallTreatment, FanGiven, Field,
-    FloorRecesses, FoamMeasure, FramePosition, LiningMaterial, PersonnelDoor, Quantity, RoomUse,
-    SleeveEnd, Wall, WeatherCover,
+    CheckedDesign, DamperScreen, Design, DesignProblem, DoorEndFinish, EndWallTreatment, FanGiven,
+    Field, FloorRecesses, FoamMeasure, FramePosition, LiningMaterial, PersonnelDoor, Quantity,
+    RoomUse, SleeveEnd, Wall, WeatherCover, WindowSpacer,
 };
 use inchwise_core::freight_box::BoxSize;
 use proptest::prelude::*;
@@ -35,7 +35,11 @@ fn any_design() -> impl Strategy<Value = Design> {
         select(WeatherCover::ALL.to_vec()),
         select(DamperScreen::ALL.to_vec()),
         select(FanGiven::ALL.to_vec()),
-        select(FramePosition::ALL.to_vec()),
+        (
+            select(FramePosition::ALL.to_vec()),
+            select(WindowSpacer::ALL.to_vec()),
+            select(DoorEndFinish::ALL.to_vec()),
+        ),
         recesses,
     );
     (numbers, options).prop_map(|(numbers, options)| {
@@ -50,7 +54,9 @@ fn any_design() -> impl Strategy<Value = Design> {
             weather_cover: options.7,
             damper_screen: options.8,
             fan_given: options.9,
-            frame_position: options.10,
+            frame_position: options.10.0,
+            window_spacer: options.10.1,
+            door_end_finish: options.10.2,
             floor_recesses: options.11.0,
             sleeve_end: options.11.1,
             ..Design::default()
