@@ -8,6 +8,7 @@ mod cold_spots;
 pub mod conduction_file;
 mod design;
 mod evaluation;
+mod former_keys;
 mod hourly_file;
 mod humidity;
 mod place;
@@ -17,6 +18,7 @@ mod year;
 
 pub use design::*;
 pub use evaluation::*;
+pub use former_keys::*;
 pub use hourly_file::*;
 pub use place::{NoPlace, place_from_value, place_to_value};
 pub use place_table::*;
