@@ -8,7 +8,8 @@ use crate::panel::year::on_toggle;
 use crate::panel::year::text_box::TextBox;
 use crate::reactive::{Watched, keep_up, untracked};
 use crate::text::Language;
-use crate::year::{Figure, MONTHLY, WHOLE, YearState};
+use crate::figure::{Figure, MONTHLY, WHOLE};
+use crate::year::YearState;
 
 /// The folded boxes.
 pub(in crate::panel::year) fn figures(year: YearState, language: Language) -> El {
