@@ -232,14 +232,17 @@ mod tests {
             (F::WarmestMonthHumidity, 50.0),
         ]);
         let place = design.place.place();
-        let near = |one: f64, other: f64, off: f64| assert!((one - other).abs() < off, "{one} {other}");
+        let near =
+            |one: f64, other: f64, off: f64| assert!((one - other).abs() < off, "{one} {other}");
         near(place.months[0].temperature.as_celsius(), -20.0, 1e-12);
         near(place.months[6].temperature.as_celsius(), 19.993, 1e-3);
         near(place.months[3].temperature.as_celsius(), -0.602, 1e-3);
         let humidity = |month: usize| place.months[month].relative_humidity().expect("in range");
         near(humidity(0).value(), 0.9, 1e-12);
         near(humidity(6).value(), 0.5, 1e-3);
-        assert!(humidity(3) < RelativeHumidity::new(0.9) && humidity(3) > RelativeHumidity::new(0.5));
+        assert!(
+            humidity(3) < RelativeHumidity::new(0.9) && humidity(3) > RelativeHumidity::new(0.5)
+        );
         let before = Design::default();
         assert_eq!(place.winter_design, before.place.place().winter_design);
         assert_eq!(place.months[5].daily_range, before.place.place().months[5].daily_range);

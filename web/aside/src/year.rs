@@ -6,8 +6,8 @@ use inchwise_core::units::{
     Energy, Mass, Power, SurfaceMoisture, Temperature, TemperatureDifference, Time,
 };
 use inchwise_core::year::{
-    EnergyByPurpose, HeaterCheck, HeaterKind, Period, PriceDate, Summer, SummerCase,
-    SupplyCheck, YearChoices, YearField, YearGrounds,
+    EnergyByPurpose, HeaterCheck, HeaterKind, Period, PriceDate, Summer, SummerCase, SupplyCheck,
+    YearChoices, YearField, YearGrounds,
 };
 
 use crate::pack::{at_place, place_of};

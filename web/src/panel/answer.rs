@@ -72,7 +72,8 @@ fn heating_load(state: State) -> String {
     let notation = state.notation();
     let words = notation.language.answer();
     state.look(|outcome| {
-        let load = outcome.shown.as_ref().and(outcome.balance()).map(|balance| balance.load.greatest());
+        let load =
+            outcome.shown.as_ref().and(outcome.balance()).map(|balance| balance.load.greatest());
         let written = load.map(|load| words.about.with(&[&notation.load(load)]));
         written.unwrap_or_else(|| words.working.to_owned())
     })
@@ -86,7 +87,8 @@ fn beside_load(state: State) -> String {
             notation.language.answer().refining.to_owned()
         } else {
             let at = temperatures(&outcome.good, notation);
-            let parts = outcome.balance().map(|balance| at_rest_and_at_work(&balance.load, notation));
+            let parts =
+                outcome.balance().map(|balance| at_rest_and_at_work(&balance.load, notation));
             [at, parts.unwrap_or_default()].concat()
         }
     })
@@ -95,7 +97,11 @@ fn beside_load(state: State) -> String {
 /// What it is at rest and at work, where the use makes a difference.
 fn at_rest_and_at_work(load: &HeatLoad, notation: Notation) -> String {
     let [rest, work] = [load.at_rest, load.at_work].map(|parts| notation.load(parts.total()));
-    if rest == work { String::new() } else { notation.language.answer().rest_and_work.with(&[&rest, &work]) }
+    if rest == work {
+        String::new()
+    } else {
+        notation.language.answer().rest_and_work.with(&[&rest, &work])
+    }
 }
 
 fn temperatures(evaluation: &Evaluation, notation: Notation) -> String {

@@ -3,8 +3,7 @@
 use inchwise_core::design::RoomUse;
 use inchwise_core::evaluate::Evaluation;
 use inchwise_core::humidity::{
-    BuildUpWater, FASTEST_INTAKE, FanPoint, FanRun, Holding, Humidity, PlaceVerdict,
-    RoomHumidity,
+    BuildUpWater, FASTEST_INTAKE, FanPoint, FanRun, Holding, Humidity, PlaceVerdict, RoomHumidity,
 };
 use inchwise_core::moisture::SurfaceRisk;
 use inchwise_core::units::{Mass, MassFlow, Power};
@@ -216,13 +215,11 @@ fn air(evaluation: &Evaluation, damp: &Humidity, notation: Notation) -> Vec<Line
         };
         lines.push(line(Figure::Occupants, words.people, phrase.with(&[&flow, &lacks])));
     }
-    let warming =
-        evaluation.balance.as_ref().map_or(Power::ZERO, |it| it.load.at_work.mechanical);
+    let warming = evaluation.balance.as_ref().map_or(Power::ZERO, |it| it.load.at_work.mechanical);
     if warming > Power::ZERO {
-        let mut said = words.heat_said.with(&[
-            &notation.load(warming),
-            &notation.temperature(design.outdoor_temperature),
-        ]);
+        let mut said = words
+            .heat_said
+            .with(&[&notation.load(warming), &notation.temperature(design.outdoor_temperature)]);
         if let Some(recovered) = need.recovery.filter(|recovered| recovered.held_by_frost) {
             let left = notation.percent(recovered.effectiveness.value());
             said.push_str(&words.heat_frost.with(&[&left]));

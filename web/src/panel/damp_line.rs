@@ -69,9 +69,8 @@ pub type Lines = fn(&Evaluation, &Humidity, Notation) -> Vec<Line>;
 pub fn asked_of_damp(state: State, figure: Figure, open: Open<Figure>, summary: El) -> El {
     asked(state, figure, open, summary, move || {
         let notation = state.notation();
-        state.look(|outcome| {
-            working(figure, outcome.best(), &outcome.balance()?.humidity, notation)
-        })
+        state
+            .look(|outcome| working(figure, outcome.best(), &outcome.balance()?.humidity, notation))
     })
 }
 

@@ -361,7 +361,9 @@ fn spell(evaluation: &Evaluation, damp: &Humidity, notation: Notation) -> Option
     ])];
     let held = notation.vapour_concentration(water.room.vapour_concentration());
     for place in water.places.iter().filter(|place| place.is_frost) {
-        let Some(cold) = damp.places.iter().find(|cold| cold.place == place.place) else { continue };
+        let Some(cold) = damp.places.iter().find(|cold| cold.place == place.place) else {
+            continue;
+        };
         let (indoor, outdoor) = (water.room.temperature(), damp.outdoor.temperature());
         let surface = surface_temperature(cold.factor, indoor, outdoor);
         let at_surface: VapourConcentration = hyland_wexler::saturation_pressure(surface)

@@ -49,7 +49,9 @@ fn answer(outcome: &Outcome, notation: crate::measure::Notation) -> [String; 2] 
     let words = notation.language.drip();
     let evaluation = outcome.best();
     let weakest = evaluation.cold_spots.weakest();
-    let Some((weakest, balance)) = weakest.zip(outcome.balance()) else { return Default::default() };
+    let Some((weakest, balance)) = weakest.zip(outcome.balance()) else {
+        return Default::default();
+    };
     let verdict = &balance.humidity.verdict;
     let stands = words.stands.with(&[
         &notation.temperature(evaluation.cold_spots.outdoor),

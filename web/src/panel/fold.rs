@@ -353,10 +353,13 @@ mod tests {
     #[test]
     fn every_number_stands_once_in_the_controls() {
         let words = Language::English.folds();
-        let folded = FOLDS.iter().flat_map(|(_, _, parts)| parts.iter()).flat_map(|part| match part(words) {
-            Part::Fields(fields) => fields,
-            _ => &[],
-        });
+        let folded =
+            FOLDS.iter().flat_map(|(_, _, parts)| parts.iter()).flat_map(|part| {
+                match part(words) {
+                    Part::Fields(fields) => fields,
+                    _ => &[],
+                }
+            });
         let shown: Vec<Field> = FIRST.iter().chain(folded).copied().collect();
         for &field in Field::ALL {
             let times = shown.iter().filter(|&&one| one == field).count();

@@ -271,10 +271,10 @@ impl Row {
             svg("circle").class("sign-ring").attr("cx", "6").attr("cy", "7").attr("r", "3.6"),
             svg("circle").class("sign-dot").attr("cx", "6").attr("cy", "7").attr("r", "1.6"),
         ]));
-        let bar = el("span").class("limit-bar").attr("aria-hidden", "true").with(&[
-            el("span").class("limit-drip"),
-            el("span").class("limit-now"),
-        ]);
+        let bar = el("span")
+            .class("limit-bar")
+            .attr("aria-hidden", "true")
+            .with(&[el("span").class("limit-drip"), el("span").class("limit-now")]);
         let verdict = el("span");
         let number = || el("td").class("number");
         let row = Self {

@@ -110,7 +110,9 @@ const ENGLISH: DampWords = DampWords {
     verdict_dry: Phrase("{0}: stays dry, the room standing at {1} on a cold day of use"),
     verdict_mould: Phrase("{0}: does not drip at {1}, but mould may grow over the weeks"),
     verdict_drip: Phrase("{0}: drips, the room standing at {1} on a cold day of use"),
-    verdict_frost: Phrase("{0}: frost, and drips at the thaw, the room standing at {1} on a cold day of use"),
+    verdict_frost: Phrase(
+        "{0}: frost, and drips at the thaw, the room standing at {1} on a cold day of use",
+    ),
     next: "The next weakest of another sort",
     next_said: Phrase("{0}, dry up to {1}"),
     mild: "In mild weather",
@@ -157,9 +159,13 @@ const FRENCH: DampWords = DampWords {
                peut rien",
     verdict: "Ce que cela fait",
     verdict_dry: Phrase("{0} : reste sec, la pièce étant à {1} un jour froid d’usage"),
-    verdict_mould: Phrase("{0} : ne dégoutte pas à {1}, mais la moisissure peut venir au fil des semaines"),
+    verdict_mould: Phrase(
+        "{0} : ne dégoutte pas à {1}, mais la moisissure peut venir au fil des semaines",
+    ),
     verdict_drip: Phrase("{0} : dégoutte, la pièce étant à {1} un jour froid d’usage"),
-    verdict_frost: Phrase("{0} : givre, et dégoutte au redoux, la pièce étant à {1} un jour froid d’usage"),
+    verdict_frost: Phrase(
+        "{0} : givre, et dégoutte au redoux, la pièce étant à {1} un jour froid d’usage",
+    ),
     next: "Le suivant, d’une autre sorte",
     next_said: Phrase("{0}, sec jusqu’à {1}"),
     mild: "Par temps doux",

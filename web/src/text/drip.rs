@@ -24,9 +24,7 @@ pub struct Drip {
 
 const ENGLISH: Drip = Drip {
     question: "Will it drip?",
-    stands: Phrase(
-        "Nothing drips down to {0} up to about {1} indoor humidity; weakest spot: {2}.",
-    ),
+    stands: Phrase("Nothing drips down to {0} up to about {1} indoor humidity; weakest spot: {2}."),
     stays_dry: Phrase("No: this use brings {0}."),
     moulds: Phrase("No: this use brings {0}. But mould may grow: {1}."),
     drips: Phrase("Yes: this use brings {0}. Drops: {1}."),

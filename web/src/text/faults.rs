@@ -60,7 +60,9 @@ const ENGLISH: Faults = Faults {
     must_be_below: Phrase(
         "Read as {0}. It must be less than {1}, {2}: the pressure falls along a fan’s curve.",
     ),
-    must_not_be_below: Phrase("Read as {0}. It must not be below {1}, {2}: the fan may cool above that only."),
+    must_not_be_below: Phrase(
+        "Read as {0}. It must not be below {1}, {2}: the fan may cool above that only.",
+    ),
     used_hours: "The same hour twice. All day is 0 until 24; past midnight is fine, as 20 until 4.",
     source_without_air: "The use gives off moisture and no air carries it out. Let air leak in, or fit dampers and a fan.",
     at_field: Phrase("{0}: {1}"),

@@ -170,8 +170,12 @@ const ENGLISH: Workings = Workings {
               count.",
     needs: Phrase("{0} ÷ ({1} − {2}) = {3}, {4} as room air"),
     cannot: Phrase("Outdoor air has {0}, no less than the {1} to be held"),
-    adds: Phrase("Drawing air out, it lessens the leaks: √({0} × {0} + {1} × {1}) − {0} = {2} that it adds"),
-    adds_all: Phrase("With an exchanger it leaves the leaks as they are and adds all it moves, {0}"),
+    adds: Phrase(
+        "Drawing air out, it lessens the leaks: √({0} × {0} + {1} × {1}) − {0} = {2} that it adds",
+    ),
+    adds_all: Phrase(
+        "With an exchanger it leaves the leaks as they are and adds all it moves, {0}",
+    ),
     duty: Phrase("({0} − {1} that leaks in) ÷ {2} that the fan adds = {3}"),
     duty_for_them: Phrase("For those inside: {0} ÷ {1} that the fan moves = {2}"),
     without_pause: "It runs without a pause",
@@ -275,8 +279,12 @@ const FRENCH: Workings = Workings {
               comptent.",
     needs: Phrase("{0} ÷ ({1} − {2}) = {3}, soit {4} d’air de la pièce"),
     cannot: Phrase("L’air du dehors a {0}, pas moins que les {1} à tenir"),
-    adds: Phrase("En tirant l’air, il réduit les fuites : √({0} × {0} + {1} × {1}) − {0} = {2} qu’il ajoute"),
-    adds_all: Phrase("Avec un échangeur, il laisse les fuites telles quelles et ajoute tout ce qu’il déplace, {0}"),
+    adds: Phrase(
+        "En tirant l’air, il réduit les fuites : √({0} × {0} + {1} × {1}) − {0} = {2} qu’il ajoute",
+    ),
+    adds_all: Phrase(
+        "Avec un échangeur, il laisse les fuites telles quelles et ajoute tout ce qu’il déplace, {0}",
+    ),
     duty: Phrase("({0} − {1} de fuites) ÷ {2} que le ventilateur ajoute = {3}"),
     duty_for_them: Phrase("Pour les occupants : {0} ÷ {1} que le ventilateur déplace = {2}"),
     without_pause: "Il tourne sans arrêt",
@@ -330,7 +338,9 @@ const FRENCH: Workings = Workings {
         "Pour ne pas refroidir l’air sortant sous {1} : ({0} − {1}) ÷ ({0} − {2}) = {3} au plus",
     ),
     hot_day: "Air sec qu’il faut = chaleur dégagée ÷ (chaleur massique × (pièce − dehors)).",
-    gains_step: Phrase("personnes {0} × {1} + animaux {2} + appareils {3} + toujours allumés {4} = {5}"),
+    gains_step: Phrase(
+        "personnes {0} × {1} + animaux {2} + appareils {3} + toujours allumés {4} = {5}",
+    ),
     hot_step: Phrase("{0} ÷ ({1} × {2}) = {3}, soit {4} d’air de la pièce"),
     hot_cannot: Phrase("Il fait {0} dehors quand la pièce peut être à {1}"),
     speed: "Vitesse = débit d’un volet ÷ son aire.",

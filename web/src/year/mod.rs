@@ -74,7 +74,10 @@ impl YearState {
     pub fn start(state: State, worker: Worker, places: Places, host: Option<Element>) -> Self {
         let attribute = host.as_ref().and_then(|host| host.get_attribute("year"));
         let design = design_of_host(host.as_ref());
-        let at = YearText { place: PlaceWish::of(&ChosenPlace::told(&design.place)), ..YearText::default() };
+        let at = YearText {
+            place: PlaceWish::of(&ChosenPlace::told(&design.place)),
+            ..YearText::default()
+        };
         let usual = YearText::read(&attribute.unwrap_or_default(), &at);
         for key in &usual.unused {
             places::warn(&["not a choice of the year that can be: ", key].concat());
@@ -128,7 +131,11 @@ impl YearState {
         let read = self.usual.with_untracked(|usual| {
             let read = YearText::read(text, usual);
             let is_silent = read.place == usual.place;
-            if is_silent && design.place != CheckedPlace::default() { read.at(&design.place) } else { read }
+            if is_silent && design.place != CheckedPlace::default() {
+                read.at(&design.place)
+            } else {
+                read
+            }
         });
         self.take(read);
     }

@@ -350,7 +350,10 @@ mod tests {
 
     #[test]
     fn what_an_earlier_year_said_of_the_room_is_of_the_design() {
-        let back = read("people=3&fan_over=0.55&moisture_in_use=0.0001&people=4&used_until=soon", &usual());
+        let back = read(
+            "people=3&fan_over=0.55&moisture_in_use=0.0001&people=4&used_until=soon",
+            &usual(),
+        );
         let said: Vec<_> = back.of_design.iter().map(|said| (said.field, said.si)).collect();
         assert_eq!(said, [(Field::TargetHumidity, 0.55), (Field::PersonCount, 4.0)]);
         assert_eq!(back.unused, ["moisture_in_use", "used_until"]);

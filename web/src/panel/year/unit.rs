@@ -2,7 +2,7 @@
 
 use inchwise_core::year::{YearField, YearQuantity};
 
-use crate::measure::{MINUS, NO_BREAK_SPACE, Notation, UnitSystem, plain_number, shortest};
+use crate::measure::{MINUS, NO_BREAK_SPACE, Notation, plain_number, shortest};
 use crate::text::Language;
 
 /// The unit as it is written. It is that of SI in both systems.
@@ -72,6 +72,7 @@ pub(super) fn number(typed: &str, unit: &str, language: Language) -> Option<f64>
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::measure::UnitSystem;
 
     #[test]
     fn what_is_written_reads_back_within_its_range() {

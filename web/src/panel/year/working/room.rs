@@ -1,8 +1,8 @@
 //! How it comes about whether heater and supply hold, and how the room cools and warms.
 
 use inchwise_aside::{COOLED_TO, WARM_ENOUGH};
-use inchwise_core::units::Temperature;
 use inchwise_core::room_network::Course;
+use inchwise_core::units::Temperature;
 use inchwise_core::year::{CONTINUOUS_SHARE, EnergyCarrier, HeaterCheck, HeaterKind};
 
 use super::super::super::asked::Working;
@@ -13,7 +13,7 @@ pub(super) fn heater(behind: &Behind<'_>) -> Working {
     let (notation, choices) = (behind.notation, behind.choices);
     let words = notation.language.year_room_workings();
     let design = behind.design();
-    let (indoor, outdoor) = (design.indoor_temperature, design.outdoor_temperature);
+    let outdoor = design.outdoor_temperature;
     let check = &behind.answer.heater;
     let kind = choices.heater;
     let mut steps = vec![
