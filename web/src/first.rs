@@ -73,9 +73,12 @@ impl Planner {
         self.aside.tell(told);
     }
 
-    /// Takes over what was chosen in the further part, and what is said of the page's address is past.
+    /// Takes over what was chosen in the further part. Once it is the visitor's choice, what is said of the page's
+    /// address is past.
     pub fn hear(&self, packed: Packed) {
-        self.state.link_unread.set(false);
+        if packed.is_of_visitor() {
+            self.state.link_unread.set(false);
+        }
         self.line.hear(packed);
     }
 

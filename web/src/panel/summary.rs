@@ -1,6 +1,6 @@
 //! Every choice in a list: only for paper, so that a print can be built from.
 
-use inchwise_core::design::{Design, FanGiven, Field};
+use inchwise_core::design::{Design, FanGiven, Field, OutdoorAirRule};
 use inchwise_core::year::YearField;
 
 use super::fold::{DAMPERS, FAN, FAN_POINTS, FAN_RUN, RECOVERY, SCREENS};
@@ -51,6 +51,9 @@ fn has_dampers(design: &Design) -> bool {
 
 /// Whether a field says something about this design: nobody is to build from a fan that is not there.
 fn matters(design: &Design, field: Field) -> bool {
+    if field == Field::RuleAirChanges && design.outdoor_air_rule != OutdoorAirRule::AirChanges {
+        return false;
+    }
     if !has_dampers(design) {
         let of_dampers = [DAMPERS, SCREENS, FAN, FAN_POINTS, RECOVERY, FAN_RUN];
         let is_of_dampers = of_dampers.into_iter().any(|fields| fields.contains(&field));
