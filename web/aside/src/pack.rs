@@ -97,6 +97,7 @@ pub fn pack_field(field: &DetailField) -> Vec<f64> {
         field.coldest_at.z.value(),
         f64::from(u8::from(field.is_settled)),
         field.ordinary_temperature_factor.value(),
+        field.ordinary_opaque_factor.value(),
         field.cells as f64,
         field.iterations as f64,
         field.residual,
@@ -111,9 +112,22 @@ pub fn pack_field(field: &DetailField) -> Vec<f64> {
 /// The field that was packed; `None` if these are not the numbers of one.
 pub fn unpack_field(numbers: &[f64]) -> Option<DetailField> {
     let (
-        &[coupling, flanking, factor, x, y, z, settled, ordinary, cells, iterations, residual],
+        &[
+            coupling,
+            flanking,
+            factor,
+            x,
+            y,
+            z,
+            settled,
+            ordinary,
+            opaque_ordinary,
+            cells,
+            iterations,
+            residual,
+        ],
         rest,
-    ) = numbers.split_first_chunk::<11>()?;
+    ) = numbers.split_first_chunk::<12>()?;
     let (opaque, rest) = rest.split_first_chunk::<4>()?;
     let (frame_or_glazing, marks) = rest.split_first_chunk::<4>()?;
     Some(DetailField {
@@ -125,6 +139,7 @@ pub fn unpack_field(numbers: &[f64]) -> Option<DetailField> {
         frame_or_glazing: unpack_spot(frame_or_glazing),
         is_settled: settled == 1.0,
         ordinary_temperature_factor: TemperatureFactor::new(ordinary),
+        ordinary_opaque_factor: TemperatureFactor::new(opaque_ordinary),
         cells: cells as usize,
         iterations: iterations as usize,
         residual,
@@ -186,6 +201,7 @@ mod tests {
             frame_or_glazing: None,
             is_settled: true,
             ordinary_temperature_factor: TemperatureFactor::new(0.8),
+            ordinary_opaque_factor: TemperatureFactor::new(0.85),
             marks: vec![Some(TemperatureFactor::new(0.5)), None],
             cells: 123_456,
             iterations: 17,

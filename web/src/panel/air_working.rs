@@ -4,7 +4,7 @@ use inchwise_core::design::{Design, FanGiven, Field, OutdoorAirRule, PersonnelDo
 use inchwise_core::evaluate::Evaluation;
 use inchwise_core::heat_loss::{AIR_HEAT_CAPACITY, air_coefficient};
 use inchwise_core::humidity::{FanPoint, FanRun, Humidity};
-use inchwise_core::psychro::MoistAir;
+use inchwise_core::psychro::{MoistAir, hyland_wexler};
 use inchwise_core::units::{Area, Density, Length, Pressure, Speed, VolumeFlow};
 use inchwise_core::ventilation::{
     AirPath, ElementKind, FAN_RATING_DENSITY, OutdoorAirRate, PathFlow, dynamic_pressure,
@@ -117,7 +117,8 @@ fn hot_day(evaluation: &Evaluation, damp: &Humidity, notation: Notation) -> Opti
         Ok(flow) => {
             let vapour = place.months[place.warmest_month()].vapour_pressure;
             let pressure = damp.outdoor.air_pressure();
-            let air = MoistAir::from_vapour_pressure(outdoors, vapour, pressure).ok()?;
+            let most = hyland_wexler::saturation_pressure(outdoors).ok()?;
+            let air = MoistAir::from_vapour_pressure(outdoors, vapour.min(most), pressure).ok()?;
             words.hot_step.with(&[
                 &notation.part_of_load(damp.need.heat_gain),
                 &notation.air_heat_capacity(heat_capacity(&air)),

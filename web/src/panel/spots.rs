@@ -1,8 +1,8 @@
 //! Where it drips first: the humidity of the room, the picture of a place, and all cold spots in
 //! order. Drops, a mould's ring and plain dots say it without colour.
 
-use inchwise_core::envelope::ThermalBridge;
-use inchwise_core::humidity::{ColdSpot, Humidity, SpotPlace, SurfaceKind, UnknownReason, Verdict};
+use inchwise_core::envelope::{SurfaceKind, ThermalBridge};
+use inchwise_core::humidity::{ColdSpot, Humidity, SpotPlace, UnknownReason, Verdict};
 use inchwise_core::moisture::{HumidityLimit, SurfaceRisk, surface_temperature};
 use inchwise_core::units::RelativeHumidity;
 

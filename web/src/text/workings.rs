@@ -256,7 +256,7 @@ const ENGLISH: Workings = Workings {
     inside: "Vapour that comes to the cold steel in a month = (vapour in the room − what air at \
              the steel can hold) × δ₀ ÷ still air that resists as much × time; a warm month takes \
              it back. The room stands as its use makes it in the mean of the month, what it has over \
-             outdoors counted 1.10-fold for a bad year; the steel stands as warm as outdoors and the month’s sun \
+             outdoors counted 1.10-fold for a bad year, and is aired in months that need no heat; the steel stands as warm as outdoors and the month’s sun \
              make it.",
     still_air: Phrase("Lining, gap and {1} of foam resist as {0} of still air"),
     month: Phrase("{0}: ({1} − {2}) × 2·10⁻¹⁰ kg/(m·s·Pa) ÷ {3} × the month = {4}"),
@@ -370,7 +370,7 @@ const FRENCH: Workings = Workings {
     inside: "Vapeur qui vient à l’acier en un mois = (vapeur de la pièce − ce que l’air tient \
              contre l’acier) × δ₀ ÷ air immobile qui résiste autant × durée; un mois chaud la \
              reprend. La pièce est comme son usage la fait en moyenne du mois, son excès sur le dehors compté \
-             1,10 fois pour une mauvaise année; l’acier est aussi chaud que le font le dehors et le soleil du \
+             1,10 fois pour une mauvaise année, et aérée dans les mois sans chauffage; l’acier est aussi chaud que le font le dehors et le soleil du \
              mois.",
     still_air: Phrase("Revêtement, vide et {1} de mousse résistent comme {0} d’air immobile"),
     month: Phrase("{0} : ({1} − {2}) × 2·10⁻¹⁰ kg/(m·s·Pa) ÷ {3} × le mois = {4}"),
