@@ -2,7 +2,7 @@
 
 use inchwise_core::design::{
     DamperScreen, EndWallTreatment, FanGiven, FoamMeasure, FramePosition, LiningMaterial,
-    PersonnelDoor, RoomUse, Surface, Wall, WeatherCover,
+    OutdoorAirRule, PersonnelDoor, RoomUse, Surface, Wall, WeatherCover,
 };
 use inchwise_core::freight_box::BoxSize;
 
@@ -61,6 +61,20 @@ impl Language {
             (FramePosition::OnCrests, French) => "sur les nervures, ou là où ils tombent",
             (FramePosition::OverTroughs, English) => "over troughs, each moved to one",
             (FramePosition::OverTroughs, French) => "sur les creux, chacun décalé vers l’un d’eux",
+        }
+    }
+
+    /// A rule for outdoor air.
+    pub const fn outdoor_air_rule(self, rule: OutdoorAirRule) -> &'static str {
+        match (rule, self) {
+            (OutdoorAirRule::Office, English) => "of offices: by people and floor",
+            (OutdoorAirRule::Office, French) => "des bureaux : par personne et plancher",
+            (OutdoorAirRule::Dwelling, English) => "of dwellings: by people and floor",
+            (OutdoorAirRule::Dwelling, French) => "des logements : par personne et plancher",
+            (OutdoorAirRule::AirChanges, English) => "of animal rooms: air changes",
+            (OutdoorAirRule::AirChanges, French) => "des animaleries : renouvellements d’air",
+            (OutdoorAirRule::None, English) => "none: leaks alone",
+            (OutdoorAirRule::None, French) => "aucune : les fuites seules",
         }
     }
 

@@ -21,6 +21,14 @@ pub struct Losses {
     pub how: &'static str,
     /// Small losses together: {0} of them, each below {1}.
     pub small: Phrase,
+    /// Row: all of the above.
+    pub at_rest: &'static str,
+    /// Row: the air that the fan brings.
+    pub by_fan: &'static str,
+    /// Row: warming up after a setback.
+    pub reheat: &'static str,
+    /// Row: water that dries.
+    pub drying: &'static str,
     /// The last row.
     pub total: &'static str,
     /// Layers of a plain area.
@@ -64,6 +72,10 @@ const ENGLISH: Losses = Losses {
     share: "Share",
     how: "how",
     small: Phrase("{0} smaller parts, each under {1}"),
+    at_rest: "At rest, fan off",
+    by_fan: "Air that the fan adds",
+    reheat: "Warming up again",
+    drying: "Drying",
     total: "Heating load",
     layers: "From the room outwards:",
     inside_surface: "inside surface",
@@ -97,6 +109,10 @@ const FRENCH: Losses = Losses {
     share: "Part",
     how: "calcul",
     small: Phrase("{0} parties plus petites, chacune sous {1}"),
+    at_rest: "Au repos, ventilateur arrêté",
+    by_fan: "Air que le ventilateur ajoute",
+    reheat: "Relance",
+    drying: "Séchage",
     total: "Charge de chauffage",
     layers: "De la pièce vers dehors :",
     inside_surface: "surface intérieure",
