@@ -143,6 +143,20 @@ pub fn handles(
                 (view.axis == Axis::Y).then(|| point(corner.side.foam, high))
             })]
         }
+        // Nothing of these is held: what would help stands in the fields of floor, foam and openings.
+        ThermalBridge::DoorThreshold
+        | ThermalBridge::WindowSill
+        | ThermalBridge::CargoDoorHeader
+        | ThermalBridge::CargoDoorSill
+        | ThermalBridge::CargoDoorHinges
+        | ThermalBridge::CargoDoorMeeting
+        | ThermalBridge::CargoDoorBatten
+        | ThermalBridge::ScrewThrough
+        | ThermalBridge::ThinFoam
+        | ThermalBridge::JoistEnd
+        | ThermalBridge::ForkliftPocket
+        | ThermalBridge::GooseneckTunnel
+        | ThermalBridge::FloorDrain => Vec::new(),
         ThermalBridge::DamperSleeve | ThermalBridge::ExhaustSleeve => {
             vec![handle(&[Field::SideWallFoam], Towards::Right, |detail, view| {
                 let Detail::Sleeve(sleeve) = detail else { return None };

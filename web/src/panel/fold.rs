@@ -2,8 +2,8 @@
 
 use inchwise_core::caution::Caution;
 use inchwise_core::design::{
-    DamperScreen, FanGiven, Field, FoamMeasure, FramePosition, LiningMaterial, OutdoorAirRule,
-    PersonnelDoor, Wall, WeatherCover,
+    DamperScreen, DoorEndFinish, FanGiven, Field, FloorRecesses, FoamMeasure, FramePosition,
+    LiningMaterial, OutdoorAirRule, PersonnelDoor, SleeveEnd, Wall, WeatherCover, WindowSpacer,
 };
 
 use super::cautions::note;
@@ -96,6 +96,8 @@ pub(super) const FAN_POINTS: &[Field] = &[
 pub(super) const RECOVERY: &[Field] = &[Field::HeatRecovery, Field::RecoveryFrostLimit];
 pub(super) const FAN_RUN: &[Field] = &[Field::FanPower, Field::FanCoolsAbove];
 const AIR_RULE: &[Field] = &[Field::RuleAirChanges];
+const FAULTS: &[Field] =
+    &[Field::ThinFoamDepth, Field::ThinFoamWidth, Field::ThinFoamLength, Field::ScrewsThrough];
 const MEASURED: &[Field] = &[
     Field::MeasuredLength,
     Field::MeasuredWidth,
@@ -136,6 +138,7 @@ const FOLDS: [Fold; 11] = [
         &[
             |_| Part::Fields(FOAM),
             |_| Part::Choice(foam_measure),
+            |_| Part::Fields(FAULTS),
             |_| {
                 Part::Minds(&[Caution::ThinFoamForVapour, Caution::FoamInLifts, Caution::SprayFoam])
             },
@@ -147,6 +150,8 @@ const FOLDS: [Fold; 11] = [
         &[
             |words| Part::Words(words.floor_note),
             |_| Part::Fields(FLOOR),
+            |_| Part::Choice(floor_recesses),
+            |_| Part::Fields(&[Field::FloorDrains]),
             |_| Part::Minds(&[Caution::OldFloorAndPaint]),
         ],
     ),
@@ -155,7 +160,7 @@ const FOLDS: [Fold; 11] = [
         |words| words.lining,
         &[
             |_| Part::Choice(lining_material),
-            |_| Part::Fields(&[Field::LiningThickness]),
+            |_| Part::Fields(&[Field::LiningThickness, Field::PanelThickness]),
             |_| Part::Minds(&[Caution::ThermalBarrier]),
         ],
     ),
@@ -175,7 +180,9 @@ const FOLDS: [Fold; 11] = [
             |_| Part::Fields(DOOR),
             |_| Part::Fields(WINDOWS),
             |_| Part::Choice(window_wall),
+            |_| Part::Choice(window_spacer),
             |_| Part::Fields(OPENING_FRAMES),
+            |_| Part::Choice(door_end_finish),
             |_| Part::Minds(&[Caution::BareOpeningFrames, Caution::Structure, Caution::HotWork]),
         ],
     ),
@@ -209,6 +216,8 @@ const FOLDS: [Fold; 11] = [
             |_| Part::Fields(DAMPERS),
             |_| Part::Choice(weather_cover),
             |_| Part::Choice(damper_screen),
+            |_| Part::Choice(sleeve_end),
+            |_| Part::Fields(&[Field::DamperBladeFoam]),
             |_| Part::Fields(SCREENS),
             |_| Part::Choice(fan_given),
             |_| Part::Fields(FAN),
@@ -307,6 +316,42 @@ fn window_wall(language: Language) -> Choice {
     let (chosen, choose) = chooser!(window_wall, Wall);
     let options = Wall::ALL.iter().map(|&wall| (wall.key(), language.wall(wall))).collect();
     Choice { label: language.folds().window_wall, key: "window_wall", options, chosen, choose }
+}
+
+fn door_end_finish(language: Language) -> Choice {
+    let (chosen, choose) = chooser!(door_end_finish, DoorEndFinish);
+    let options = DoorEndFinish::ALL
+        .iter()
+        .map(|&finish| (finish.key(), language.door_end_finish(finish)))
+        .collect();
+    let label = language.folds().door_end_finish;
+    Choice { label, key: "door_end_finish", options, chosen, choose }
+}
+
+fn window_spacer(language: Language) -> Choice {
+    let (chosen, choose) = chooser!(window_spacer, WindowSpacer);
+    let options = WindowSpacer::ALL
+        .iter()
+        .map(|&spacer| (spacer.key(), language.window_spacer(spacer)))
+        .collect();
+    let label = language.folds().window_spacer;
+    Choice { label, key: "window_spacer", options, chosen, choose }
+}
+
+fn floor_recesses(language: Language) -> Choice {
+    let (chosen, choose) = chooser!(floor_recesses, FloorRecesses);
+    let options = FloorRecesses::ALL
+        .iter()
+        .map(|&recesses| (recesses.key(), language.floor_recesses(recesses)))
+        .collect();
+    let label = language.folds().floor_recesses;
+    Choice { label, key: "floor_recesses", options, chosen, choose }
+}
+
+fn sleeve_end(language: Language) -> Choice {
+    let (chosen, choose) = chooser!(sleeve_end, SleeveEnd);
+    let options = SleeveEnd::ALL.iter().map(|&end| (end.key(), language.sleeve_end(end))).collect();
+    Choice { label: language.folds().sleeve_end, key: "sleeve_end", options, chosen, choose }
 }
 
 fn outdoor_air_rule(language: Language) -> Choice {

@@ -1,8 +1,9 @@
 //! Names of boxes, surfaces, walls and of every option that is not a number.
 
 use inchwise_core::design::{
-    DamperScreen, EndWallTreatment, FanGiven, FoamMeasure, FramePosition, LiningMaterial,
-    OutdoorAirRule, PersonnelDoor, RoomUse, Surface, Wall, WeatherCover,
+    DamperScreen, DoorEndFinish, EndWallTreatment, FanGiven, FloorRecesses, FoamMeasure,
+    FramePosition, LiningMaterial, OutdoorAirRule, PersonnelDoor, RoomUse, SleeveEnd, Surface,
+    Wall, WeatherCover, WindowSpacer,
 };
 use inchwise_core::freight_box::BoxSize;
 
@@ -61,6 +62,48 @@ impl Language {
             (FramePosition::OnCrests, French) => "sur les nervures, ou là où ils tombent",
             (FramePosition::OverTroughs, English) => "over troughs, each moved to one",
             (FramePosition::OverTroughs, French) => "sur les creux, chacun décalé vers l’un d’eux",
+        }
+    }
+
+    /// How the door end is finished.
+    pub const fn door_end_finish(self, finish: DoorEndFinish) -> &'static str {
+        match (finish, self) {
+            (DoorEndFinish::FramedWall, English) => "a framed wall, doors shut",
+            (DoorEndFinish::FramedWall, French) => "une paroi à ossature, portes fermées",
+            (DoorEndFinish::FoamedLeaves, English) => "foam in the door leaves",
+            (DoorEndFinish::FoamedLeaves, French) => "mousse dans les vantaux",
+        }
+    }
+
+    /// What parts the sheets of glass at their edge.
+    pub const fn window_spacer(self, spacer: WindowSpacer) -> &'static str {
+        match (spacer, self) {
+            (WindowSpacer::Aluminium, English) => "aluminium bar",
+            (WindowSpacer::Aluminium, French) => "barre d’aluminium",
+            (WindowSpacer::WarmEdge, English) => "warm edge",
+            (WindowSpacer::WarmEdge, French) => "bord chaud",
+        }
+    }
+
+    /// What is done with pockets and tunnel under the floor.
+    pub const fn floor_recesses(self, recesses: FloorRecesses) -> &'static str {
+        match (recesses, self) {
+            (FloorRecesses::KeptFree, English) => "kept free",
+            (FloorRecesses::KeptFree, French) => "laissés libres",
+            (FloorRecesses::Filled, English) => "filled with foam",
+            (FloorRecesses::Filled, French) => "remplis de mousse",
+            (FloorRecesses::None, English) => "not on this box",
+            (FloorRecesses::None, French) => "absents de ce conteneur",
+        }
+    }
+
+    /// How a damper's sleeve ends.
+    pub const fn sleeve_end(self, end: SleeveEnd) -> &'static str {
+        match (end, self) {
+            (SleeveEnd::ThroughLining, English) => "at the lining",
+            (SleeveEnd::ThroughLining, French) => "au parement",
+            (SleeveEnd::Recessed, English) => "behind the studs, foamed over",
+            (SleeveEnd::Recessed, French) => "derrière les montants, sous la mousse",
         }
     }
 

@@ -182,6 +182,8 @@ impl Language {
             (LayerKind::AirGap, French) => "air immobile",
             (LayerKind::Lining, English) => "lining",
             (LayerKind::Lining, French) => "parement",
+            (LayerKind::Panel, English) => "wipeable panel",
+            (LayerKind::Panel, French) => "panneau lavable",
             (LayerKind::FloorPlywood, English) => "floor plywood",
             (LayerKind::FloorPlywood, French) => "contreplaqué du plancher",
             (LayerKind::FloorFoam, English) => "foam board",
@@ -199,18 +201,8 @@ impl Language {
                 words.waiting.with(&[self.place(place)])
             }
             (NotCounted::Detail(place, _), _) => words.unsolved.with(&[self.place(place)]),
-            (NotCounted::CargoDoorSeals, English) => {
-                "leaky seals of the cargo doors, beyond the air changes chosen".to_owned()
-            }
-            (NotCounted::CargoDoorSeals, French) => {
-                "joints des portes de cargo, au-delà des renouvellements d’air choisis".to_owned()
-            }
-            (NotCounted::OtherFixings, English) => {
-                "long screws and fixings through the foam".to_owned()
-            }
-            (NotCounted::OtherFixings, French) => {
-                "longues vis et fixations à travers la mousse".to_owned()
-            }
+            (_, English) => not_drawn_english(part).to_owned(),
+            (_, French) => not_drawn_french(part).to_owned(),
         }
     }
 }
@@ -227,5 +219,43 @@ mod tests {
             [members, waves, air, unsolved, waiting, small, not_in_curves].map(Phrase::places)
         };
         assert_eq!(phrases(&ENGLISH), phrases(&FRENCH));
+    }
+}
+
+const fn not_drawn_english(part: NotCounted) -> &'static str {
+    match part {
+        NotCounted::Detail(..) => "",
+        NotCounted::CargoDoorSeals => {
+            "leaky seals of the cargo doors, beyond the air changes chosen"
+        }
+        NotCounted::CargoDoorFittings => "hinge pins and locking bars of the cargo doors",
+        NotCounted::OpeningCorners => "corners of the steel frames round openings",
+        NotCounted::OtherFixings => "other brackets and fixings through the foam",
+        NotCounted::LiningScrews => "screws that hold the lining to the studs",
+        NotCounted::LashingRings => "lashing rings and bars",
+        NotCounted::CargoVents => "the box’s own vents",
+        NotCounted::ConduitsAndGlands => "boxes, conduits and glands in the foam",
+        NotCounted::ExteriorSteel => "steel welded to the outside",
+        NotCounted::RecessEnds => "ends of forklift pockets and tunnel",
+        NotCounted::RoofJoints => "joints of the roof’s sheets",
+    }
+}
+
+const fn not_drawn_french(part: NotCounted) -> &'static str {
+    match part {
+        NotCounted::Detail(..) => "",
+        NotCounted::CargoDoorSeals => {
+            "joints des portes de cargo, au-delà des renouvellements d’air choisis"
+        }
+        NotCounted::CargoDoorFittings => "gonds et barres de verrouillage des portes",
+        NotCounted::OpeningCorners => "angles des cadres d’acier des ouvertures",
+        NotCounted::OtherFixings => "autres équerres et fixations à travers la mousse",
+        NotCounted::LiningScrews => "vis qui tiennent le parement aux montants",
+        NotCounted::LashingRings => "anneaux et barres d’arrimage",
+        NotCounted::CargoVents => "évents du conteneur",
+        NotCounted::ConduitsAndGlands => "boîtes, conduits et presse-étoupes dans la mousse",
+        NotCounted::ExteriorSteel => "acier soudé à l’extérieur",
+        NotCounted::RecessEnds => "bouts des passages de fourches et du tunnel",
+        NotCounted::RoofJoints => "joints des tôles du toit",
     }
 }
