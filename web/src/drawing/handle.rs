@@ -112,6 +112,14 @@ pub fn handles(
                 }),
             ]
         }
+        // The page does not offer their depths on the drawing yet.
+        ThermalBridge::DoorThreshold
+        | ThermalBridge::WindowSill
+        | ThermalBridge::CargoDoorHeader
+        | ThermalBridge::CargoDoorSill
+        | ThermalBridge::CargoDoorHinges
+        | ThermalBridge::CargoDoorMeeting
+        | ThermalBridge::CargoDoorBatten => Vec::new(),
         ThermalBridge::TopCasting(_) => {
             vec![handle(&[Field::CastingCover], Towards::Down, |detail, view| {
                 let Detail::Corner(corner) = detail else { return None };

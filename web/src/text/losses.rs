@@ -189,6 +189,18 @@ impl Language {
             (NotCounted::CargoDoorSeals, French) => {
                 "joints des portes de cargo, au-delà des renouvellements d’air choisis".to_owned()
             }
+            (NotCounted::CargoDoorFittings, English) => {
+                "hinge pins, locking bars and frames of the cargo doors".to_owned()
+            }
+            (NotCounted::CargoDoorFittings, French) => {
+                "gonds, barres et cadres des portes de cargo".to_owned()
+            }
+            (NotCounted::OpeningCorners, English) => {
+                "corners of the steel frames round openings".to_owned()
+            }
+            (NotCounted::OpeningCorners, French) => {
+                "angles des cadres d’acier autour des ouvertures".to_owned()
+            }
             (NotCounted::OtherFixings, English) => {
                 "long screws and fixings through the foam".to_owned()
             }

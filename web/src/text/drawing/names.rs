@@ -110,6 +110,8 @@ impl Language {
             (Taker::Frame, French) => "ossature",
             (Taker::FoamPastFrame, English) => "foam past it",
             (Taker::FoamPastFrame, French) => "mousse au-delà",
+            (Taker::LeafFoam, English) => "foam in the doors",
+            (Taker::LeafFoam, French) => "mousse des portes",
             (Taker::BroughtIn, English) => "to hide castings",
             (Taker::BroughtIn, French) => "pour cacher les coins",
             (Taker::Lining, English) => "lining",
