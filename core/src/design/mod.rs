@@ -12,8 +12,15 @@ mod room_use;
 mod stack;
 mod use_hours;
 
-pub use check::*;
-pub use choice::*;
-pub use field::*;
+pub use check::{
+    CLEAR_OF_CORNERS, CheckedDesign, DesignError, DesignProblem, LEAST_TEMPERATURE_DIFFERENCE,
+    MEASURED_TOLERANCE,
+};
+pub use choice::{
+    DamperScreen, DoorEndFinish, EndWallTreatment, FanGiven, FloorRecesses, FoamMeasure,
+    FramePosition, LiningMaterial, OutdoorAirRule, PersonnelDoor, RoomUse, SleeveEnd, Wall,
+    WeatherCover, WindowSpacer,
+};
+pub use field::{Design, DesignRange, Field, Quantity};
 pub use room_use::UsualUse;
-pub use stack::*;
+pub use stack::{STOCK_MEMBER_DEPTHS, Stack, Surface};

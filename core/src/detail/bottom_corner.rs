@@ -162,6 +162,10 @@ impl Model for BottomCornerBody {
         self.floor.foam_conductivity
     }
 
+    fn lining(&self) -> Option<ThermalConductivity> {
+        Some(self.side.lining_conductivity)
+    }
+
     fn flanking(&self) -> HeatTransferCoefficient {
         let cut = self.cut();
         let [x, y, z] =

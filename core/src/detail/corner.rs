@@ -240,6 +240,10 @@ impl Model for CornerBody {
         self.side.foam_conductivity
     }
 
+    fn lining(&self) -> Option<ThermalConductivity> {
+        Some(self.side.lining_conductivity)
+    }
+
     fn flanking(&self) -> HeatTransferCoefficient {
         let cut = self.cut();
         let [x, y, z] = self.faces().map(|face| cut - face);

@@ -8,20 +8,27 @@ use super::cargo_sill::CargoSillSection;
 use super::corner::{Casting, CornerBody};
 use super::edge::{EdgeSection, EdgeSteel};
 use super::floor::FloorBuildUp;
+use super::floor_drain::FloorDrainBody;
 use super::floor_edge::FloorEdgeSection;
 use super::floor_member::FloorMemberSlice;
+use super::floor_recess::FloorRecessSection;
 use super::frame_line::FrameSlice;
+use super::joist_end::JoistEndBody;
 use super::model::{Model, Surfaces};
 use super::opening_frame::OpeningFrameSection;
+use super::screw::ScrewBody;
 use super::set::Lacking;
 use super::sleeve::SleeveBody;
+use super::thin_foam::ThinFoamSection;
 use super::threshold::ThresholdSection;
 use super::track::Track;
 use super::wave_section::WaveSection;
 use crate::conduction::{Dimensionality, Problem};
 use crate::design::{CheckedDesign, DoorEndFinish, EndWallTreatment, Surface};
 use crate::envelope::{End, Opening, ThermalBridge};
-use crate::freight_box::{CORNER_FITTING_HEIGHT, DOOR_HEADER_THICKNESS};
+use crate::freight_box::{
+    CORNER_FITTING_HEIGHT, DOOR_HEADER_THICKNESS, FORKLIFT_POCKET, GOOSENECK_TUNNEL,
+};
 use crate::units::{Length, LinearThermalTransmittance};
 
 /// A detail with everything its field depends on, and nothing else.
@@ -57,6 +64,16 @@ pub enum Detail {
     Bracket(BracketBody),
     /// A damper's sleeve.
     Sleeve(SleeveBody),
+    /// A screw through the foam.
+    Screw(ScrewBody),
+    /// A spot of thin or missed foam.
+    ThinFoam(ThinFoamSection),
+    /// The end of a joist at the top rail.
+    JoistEnd(JoistEndBody),
+    /// A forklift pocket or the gooseneck tunnel.
+    FloorRecess(FloorRecessSection),
+    /// A drain through the floor.
+    FloorDrain(FloorDrainBody),
 }
 
 impl Detail {
@@ -77,6 +94,11 @@ impl Detail {
             Self::BottomCorner(model) => model,
             Self::Bracket(model) => model,
             Self::Sleeve(model) => model,
+            Self::Screw(model) => model,
+            Self::ThinFoam(model) => model,
+            Self::JoistEnd(model) => model,
+            Self::FloorRecess(model) => model,
+            Self::FloorDrain(model) => model,
         }
     }
 
@@ -88,13 +110,21 @@ impl Detail {
     /// Whether it is a body in three dimensions, which takes far longer to solve than a section.
     pub fn is_body(&self) -> bool {
         match self {
-            Self::Corner(_) | Self::BottomCorner(_) | Self::Bracket(_) | Self::Sleeve(_) => true,
+            Self::Corner(_)
+            | Self::BottomCorner(_)
+            | Self::Bracket(_)
+            | Self::Sleeve(_)
+            | Self::Screw(_)
+            | Self::JoistEnd(_)
+            | Self::FloorDrain(_) => true,
             Self::FrameLine(_)
             | Self::Wave(_)
             | Self::Edge(_)
             | Self::FloorEdge(_)
             | Self::FloorMember(_)
             | Self::OpeningFrame(_)
+            | Self::ThinFoam(_)
+            | Self::FloorRecess(_)
             | Self::Threshold(_)
             | Self::LeafEdge(_)
             | Self::LeafMeeting(_)
@@ -117,18 +147,23 @@ impl Detail {
             Self::Corner(corner) => corner.edge_transmittance = [NOTHING; 3],
             Self::BottomCorner(corner) => corner.edge_transmittance = [NOTHING; 3],
             Self::Bracket(bracket) => bracket.line_transmittance = [NOTHING; 2],
+            Self::JoistEnd(end) => end.line_transmittance = [NOTHING; 2],
             Self::FrameLine(_)
             | Self::Wave(_)
             | Self::Edge(_)
             | Self::FloorEdge(_)
             | Self::FloorMember(_)
             | Self::OpeningFrame(_)
+            | Self::Sleeve(_)
+            | Self::Screw(_)
+            | Self::ThinFoam(_)
+            | Self::FloorRecess(_)
+            | Self::FloorDrain(_)
             | Self::Threshold(_)
             | Self::LeafEdge(_)
             | Self::LeafMeeting(_)
             | Self::Batten(_)
-            | Self::CargoSill(_)
-            | Self::Sleeve(_) => {}
+            | Self::CargoSill(_) => {}
         }
         self
     }
@@ -345,6 +380,25 @@ pub fn detail_at(
         ThermalBridge::ExhaustSleeve => {
             Detail::Sleeve(SleeveBody::of(checked, design.exhaust_diameter))
         }
+        ThermalBridge::ScrewThrough => Detail::Screw(ScrewBody::of(checked)),
+        ThermalBridge::ThinFoam => Detail::ThinFoam(ThinFoamSection::of(checked)),
+        ThermalBridge::JoistEnd => {
+            let edge = roof_edge(checked, Surface::SideWall);
+            let joist = FrameSlice::on_a_crest(checked, Surface::Ceiling);
+            Detail::JoistEnd(JoistEndBody {
+                edge,
+                joist,
+                pad: design.bracket_pad,
+                line_transmittance: [line(&Detail::Edge(edge))?, line(&Detail::FrameLine(joist))?],
+            })
+        }
+        ThermalBridge::ForkliftPocket => {
+            Detail::FloorRecess(FloorRecessSection::of(checked, FORKLIFT_POCKET))
+        }
+        ThermalBridge::GooseneckTunnel => {
+            Detail::FloorRecess(FloorRecessSection::of(checked, GOOSENECK_TUNNEL))
+        }
+        ThermalBridge::FloorDrain => Detail::FloorDrain(FloorDrainBody::of(checked)),
     })
 }
 

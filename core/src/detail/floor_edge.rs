@@ -88,6 +88,10 @@ impl Model for FloorEdgeSection {
         self.floor.foam_conductivity
     }
 
+    fn lining(&self) -> Option<ThermalConductivity> {
+        Some(self.wall.lining_conductivity)
+    }
+
     fn flanking(&self) -> HeatTransferCoefficient {
         let cut = self.cut();
         let metre = Length::new(1.0);

@@ -218,6 +218,10 @@ impl Model for OpeningFrameSection {
         self.wall.foam_conductivity
     }
 
+    fn lining(&self) -> Option<ThermalConductivity> {
+        Some(self.wall.lining_conductivity)
+    }
+
     fn flanking(&self) -> HeatTransferCoefficient {
         let metre = Length::new(1.0);
         let wall = self.wall.transmittance() * (self.cut() * metre);

@@ -2,6 +2,7 @@
 
 use super::cargo_door::GASKET_DEPTH;
 use super::detail::Detail;
+use super::floor_drain::DRAIN_PLATE;
 use super::model::Span;
 use crate::conduction::{Axis, Point};
 use crate::units::Length;
@@ -28,6 +29,7 @@ impl Detail {
             self,
             Self::FloorEdge(_)
                 | Self::FloorMember(_)
+                | Self::FloorRecess(_)
                 | Self::Threshold(_)
                 | Self::CargoSill(_)
                 | Self::BottomCorner(_)
@@ -132,6 +134,38 @@ impl Detail {
                     bracket.edge.first.face() + margin,
                     bracket.edge.second.face() + margin,
                 ];
+                along_the_wall_first(cuts(self.rises(), middle, low, high))
+            }
+            Self::ThinFoam(spot) => section(
+                [Length::ZERO, spot.width / 2.0 + margin],
+                [-spot.wall.sheet - outdoors, spot.wall.face() + room],
+            ),
+            Self::FloorRecess(across) => section(
+                [Length::ZERO, across.recess.width / 2.0 + margin],
+                [across.lowest() - margin / 2.0, across.floor.face() + room],
+            ),
+            Self::JoistEnd(end) => {
+                let rail = end.edge.steel;
+                let web = end.joist.web_at();
+                let middle = [web - Length::mm(1.0), rail.x[1] + Length::mm(10.0), rail.y[1] / 2.0];
+                let low = [web - margin, rail.x[0] - outdoors, rail.y[0] - outdoors];
+                let high =
+                    [web + margin, end.edge.first.face() + margin, end.edge.second.face() + margin];
+                along_the_wall_first(cuts(self.rises(), middle, low, high))
+            }
+            Self::FloorDrain(drain) => {
+                let across = DRAIN_PLATE / 2.0 + margin;
+                let low = [Length::ZERO, drain.bottom() - outdoors, Length::ZERO];
+                let middle = [Length::mm(1.0), drain.floor.face() / 2.0, Length::mm(1.0)];
+                let high = [across, drain.top() + room, across];
+                cuts(self.rises(), middle, low, high)
+            }
+            Self::Screw(screw) => {
+                let face = screw.wall.face();
+                let across = Length::mm(90.0);
+                let low = [Length::ZERO, -screw.wall.sheet - outdoors, Length::ZERO];
+                let middle = [Length::mm(0.5), face / 2.0, Length::mm(0.5)];
+                let high = [across, face + room, across];
                 along_the_wall_first(cuts(self.rises(), middle, low, high))
             }
             Self::Sleeve(sleeve) => {

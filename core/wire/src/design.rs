@@ -2,8 +2,8 @@
 
 use inchwise_core::design::{
     DamperScreen, Design, DesignError, DoorEndFinish, EndWallTreatment, FanGiven, Field,
-    FoamMeasure, FramePosition, LiningMaterial, OutdoorAirRule, PersonnelDoor, RoomUse, Wall,
-    WeatherCover, WindowSpacer,
+    FloorRecesses, FoamMeasure, FramePosition, LiningMaterial, OutdoorAirRule, PersonnelDoor,
+    RoomUse, SleeveEnd, Wall, WeatherCover, WindowSpacer,
 };
 use inchwise_core::freight_box::BoxSize;
 use inchwise_core::year::YearChoices;
@@ -140,6 +140,10 @@ fn put_option(design: &mut Design, key: &str, value: &Value) -> Result<bool, Unr
         "frame_position" => {
             option!(frame_position, FramePosition, FramePosition::ALL.iter().copied());
         }
+        "floor_recesses" => {
+            option!(floor_recesses, FloorRecesses, FloorRecesses::ALL.iter().copied());
+        }
+        "sleeve_end" => option!(sleeve_end, SleeveEnd, SleeveEnd::ALL.iter().copied()),
         "lining_material" => {
             option!(lining_material, LiningMaterial, LiningMaterial::ALL.iter().copied());
         }
@@ -190,6 +194,8 @@ pub fn design_to_value(design: &Design) -> Value {
     put("end_wall_treatment", design.end_wall_treatment.key());
     put("foam_measure", design.foam_measure.key());
     put("frame_position", design.frame_position.key());
+    put("floor_recesses", design.floor_recesses.key());
+    put("sleeve_end", design.sleeve_end.key());
     put("lining_material", design.lining_material.key());
     put("personnel_door", design.personnel_door.key());
     put("window_wall", design.window_wall.key());

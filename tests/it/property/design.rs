@@ -3,8 +3,8 @@
 use inchwise_core::choice_table::RangeProblem;
 use inchwise_core::design::{
     CheckedDesign, DamperScreen, Design, DesignProblem, DoorEndFinish, EndWallTreatment, FanGiven,
-    Field, FoamMeasure, FramePosition, LiningMaterial, PersonnelDoor, Quantity, RoomUse, Wall,
-    WeatherCover, WindowSpacer,
+    Field, FloorRecesses, FoamMeasure, FramePosition, LiningMaterial, PersonnelDoor, Quantity,
+    RoomUse, SleeveEnd, Wall, WeatherCover, WindowSpacer,
 };
 use inchwise_core::freight_box::BoxSize;
 use proptest::prelude::*;
@@ -23,6 +23,7 @@ fn any_design() -> impl Strategy<Value = Design> {
             })
         })
         .collect();
+    let recesses = (select(FloorRecesses::ALL.to_vec()), select(SleeveEnd::ALL.to_vec()));
     let options = (
         select(BoxSize::ALL.to_vec()),
         select(EndWallTreatment::ALL.to_vec()),
@@ -39,6 +40,7 @@ fn any_design() -> impl Strategy<Value = Design> {
             select(WindowSpacer::ALL.to_vec()),
             select(DoorEndFinish::ALL.to_vec()),
         ),
+        recesses,
     );
     (numbers, options).prop_map(|(numbers, options)| {
         let mut design = Design {
@@ -55,11 +57,17 @@ fn any_design() -> impl Strategy<Value = Design> {
             frame_position: options.10.0,
             window_spacer: options.10.1,
             door_end_finish: options.10.2,
+            floor_recesses: options.11.0,
+            sleeve_end: options.11.1,
             ..Design::default()
         };
         for (field, number) in numbers {
             design.set(field, Some(number));
         }
+        // A spot of thin foam is thinner than its wall, and lies on it.
+        let depth = design.thin_foam_depth.value() / Field::ThinFoamDepth.range().maximum;
+        design.thin_foam_depth = design.side_wall_foam * (0.9 * depth);
+        design.thin_foam_length = design.thin_foam_length / 4.0;
         design
     })
 }

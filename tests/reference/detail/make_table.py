@@ -322,7 +322,7 @@ def solve(problem, mesh_sizes, finer):
         factor = spsolve(matrix.tocsc(), heat)
     else:
         levels = pyamg.smoothed_aggregation_solver(matrix.tocsr(), symmetry="symmetric")
-        factor = levels.solve(heat, tol=1e-10, accel="cg", maxiter=400)
+        factor = levels.solve(heat, tol=1e-10, accel="cg", maxiter=4000)
     left_over = numpy.linalg.norm(heat - matrix @ factor) / numpy.linalg.norm(heat)
     assert left_over < 1e-8, left_over
     coupling = out @ factor
