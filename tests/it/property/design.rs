@@ -3,12 +3,14 @@
 use inchwise_core::choice_table::RangeProblem;
 use inchwise_core::design::{
     CheckedDesign, DamperScreen, Design, DesignProblem, EndWallTreatment, FanGiven, Field,
-    FoamMeasure, FramePosition, LiningMaterial, PersonnelDoor, Quantity, RoomUse, Wall,
-    WeatherCover,
+    FoamMeasure, FramePosition, LiningMaterial, OutdoorAirRule, PersonnelDoor, Quantity, RoomUse,
+    Wall, WeatherCover,
 };
 use inchwise_core::freight_box::BoxSize;
 use proptest::prelude::*;
 use proptest::sample::select;
+
+use super::place::lawful_place;
 
 /// Every choice, each within its range; measurements not taken.
 fn any_design() -> impl Strategy<Value = Design> {
@@ -34,7 +36,7 @@ fn any_design() -> impl Strategy<Value = Design> {
         select(WeatherCover::ALL.to_vec()),
         select(DamperScreen::ALL.to_vec()),
         select(FanGiven::ALL.to_vec()),
-        select(FramePosition::ALL.to_vec()),
+        (select(FramePosition::ALL.to_vec()), select(OutdoorAirRule::ALL.to_vec()), lawful_place()),
     );
     (numbers, options).prop_map(|(numbers, options)| {
         let mut design = Design {
@@ -48,7 +50,9 @@ fn any_design() -> impl Strategy<Value = Design> {
             weather_cover: options.7,
             damper_screen: options.8,
             fan_given: options.9,
-            frame_position: options.10,
+            frame_position: options.10.0,
+            outdoor_air_rule: options.10.1,
+            place: options.10.2,
             ..Design::default()
         };
         for (field, number) in numbers {
@@ -61,6 +65,10 @@ fn any_design() -> impl Strategy<Value = Design> {
 /// A design that passes its check: openings that do not fit are left out.
 pub(crate) fn lawful_design() -> impl Strategy<Value = CheckedDesign> {
     any_design().prop_filter_map("outdoors not colder than the room", |mut design| {
+        if design.used_from == design.used_until {
+            design.used_until = 24.0;
+        }
+        design.fan_cools_above = design.fan_cools_above.max(design.indoor_temperature);
         // Points of a fan's curve drawn one by one hardly ever fall in order.
         if design.check().is_err() {
             design.fan_given = FanGiven::Label;

@@ -3,12 +3,12 @@
 mod climate;
 mod conduction;
 mod conduction_file;
-mod damp;
 mod depth_grid;
 mod envelope;
 mod finite_elements;
 mod frame_line;
 mod freight_box;
+mod humidity;
 mod interstitial;
 mod moisture;
 mod psychro;
