@@ -45,6 +45,7 @@ pub use standing::StandingRoom;
 pub use verdict::{PlaceVerdict, Verdict};
 pub use warm_season::{OtherWays, WarmSeason};
 
+use crate::climate::MonthMeans;
 use crate::design::{CheckedDesign, Design};
 use crate::envelope::Envelope;
 use crate::heat_loss::leakage;
@@ -129,11 +130,15 @@ impl<'a> Setting<'a> {
         self.air(temperature, self.outdoor_humidity)
     }
 
-    /// Outdoor air of a hot day: the place's summer temperature with the vapour of its warmest month.
+    /// Outdoor air of a hot day: the place's summer temperature with the vapour of its warmest month, saturated where
+    /// that is more than it holds.
     fn hot_day(&self) -> Result<MoistAir, MoistureError> {
         let place = self.design.place.place();
-        let vapour = place.months[place.warmest_month()].vapour_pressure;
-        Ok(MoistAir::from_vapour_pressure(place.summer_design, vapour, self.pressure)?)
+        let summer = MonthMeans {
+            temperature: place.summer_design,
+            ..place.months[place.warmest_month()]
+        };
+        Ok(summer.air(self.pressure)?)
     }
 
     fn air(

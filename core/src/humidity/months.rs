@@ -47,7 +47,9 @@ impl RoomMonths {
             let target = setting.air(indoor, design.target_humidity)?;
             let room = Setting { target, ..*setting }.humidity(source, occupants, fan, &outdoor)?;
             humidity[month] = room.ventilated();
-            let outdoor_vapour = outdoor.vapour_pressure();
+            // Saturated air of the one pair of formulas is a hair beyond saturation by the other.
+            let outdoor_vapour =
+                outdoor.vapour_pressure().min(saturation_pressure(means.temperature)?);
             let saturated = saturation_pressure(indoor)?;
             let stands = room.with_fan.air.vapour_pressure();
             let with_margin = outdoor_vapour + (stands - outdoor_vapour) * EXCESS_MARGIN;

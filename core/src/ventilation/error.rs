@@ -148,6 +148,7 @@ pub(super) fn check_not_negative(
 
 /// Passes an air density that occurs between −60 °C and 60 °C, from sea level to 4000 m, kg/m³.
 pub(super) fn check_density(given: f64) -> Result<f64, VentilationError> {
-    let allowed = (Bound::Included(0.6), Bound::Included(1.8));
+    // A hot room at 6,000 m, and the cold end of the lowest land.
+    let allowed = (Bound::Included(0.5), Bound::Included(1.9));
     check(VentilationQuantity::AirDensity, given, allowed)
 }

@@ -67,7 +67,7 @@ proptest! {
             prop_assert_eq!(build_up.wettest.is_some(), build_up.year.peak().is_some());
             if let Some(wettest) = &build_up.wettest {
                 prop_assert!(wettest.gained <= build_up.peak() * (1.0 + 1e-12));
-                prop_assert!(wettest.indoor_vapour > wettest.steel_saturation);
+                prop_assert!(wettest.indoor_vapour > wettest.steel_saturation, "{wettest:?} {:?} {:?}", humidity.months.states[wettest.month], build_up.surface);
             }
         }
         if let Some(run) = humidity.fan.run() {
