@@ -134,10 +134,8 @@ impl<'a> Setting<'a> {
     /// that is more than it holds.
     fn hot_day(&self) -> Result<MoistAir, MoistureError> {
         let place = self.design.place.place();
-        let summer = MonthMeans {
-            temperature: place.summer_design,
-            ..place.months[place.warmest_month()]
-        };
+        let summer =
+            MonthMeans { temperature: place.summer_design, ..place.months[place.warmest_month()] };
         Ok(summer.air(self.pressure)?)
     }
 

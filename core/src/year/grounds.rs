@@ -176,7 +176,8 @@ mod tests {
         let place = varnholm_flats().check().expect("a place");
         let weather = reconstruct(&place, Spread::DesignTemperatures, 1);
         let choices = YearChoices::default();
-        let surroundings = Surroundings::new(weather, CheckedDesign::default().design().front_faces);
+        let surroundings =
+            Surroundings::new(weather, CheckedDesign::default().design().front_faces);
         let model = YearModel::new(&evaluation, &surroundings, &CheckedYearChoices::default())
             .expect("a model");
         let outcome = run_year(&model);

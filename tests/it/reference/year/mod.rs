@@ -3,6 +3,7 @@
 mod air;
 mod heat;
 mod heater;
+mod steady;
 mod sun;
 mod warm_up;
 
