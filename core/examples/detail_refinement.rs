@@ -15,7 +15,7 @@ use inchwise_core::detail::{Detail, Effort, FieldCache, OUTDOORS, ROOM, Surfaces
 use inchwise_core::envelope::{Amount, End, Opening, ThermalBridge};
 use inchwise_core::units::{Temperature, TemperatureDifference};
 
-const PLACES: [(&str, ThermalBridge); 14] = [
+const PLACES: [(&str, ThermalBridge); 19] = [
     ("stud", ThermalBridge::FrameLine(Surface::SideWall)),
     ("joist", ThermalBridge::FrameLine(Surface::Ceiling)),
     ("wave, side wall", ThermalBridge::Waves(Surface::SideWall)),
@@ -30,6 +30,11 @@ const PLACES: [(&str, ThermalBridge); 14] = [
     ("bottom casting", ThermalBridge::BottomCasting(End::Front)),
     ("bracket", ThermalBridge::StudHead),
     ("damper sleeve", ThermalBridge::DamperSleeve),
+    ("joist end", ThermalBridge::JoistEnd),
+    ("forklift pocket", ThermalBridge::ForkliftPocket),
+    ("spot of thin foam", ThermalBridge::ThinFoam),
+    ("screw", ThermalBridge::ScrewThrough),
+    ("floor drain", ThermalBridge::FloorDrain),
 ];
 
 /// What one grid gives.
@@ -53,6 +58,7 @@ fn step(detail: &Detail, by: f64) -> Result<Step, ConductionError> {
     let heat = solve(&finer(detail.problem(Surfaces::Ordinary), by), &accuracy)?;
     let refining = RefinementCriterion {
         environment: ROOM,
+        finish: None,
         extreme: Extreme::Coldest,
         temperatures: vec![Temperature::celsius(1.0), Temperature::celsius(0.0)],
         tolerance: TemperatureDifference::new(0.0004),

@@ -103,8 +103,37 @@ pub enum NotCounted {
     Detail(ThermalBridge, Reason),
     /// The seals of the cargo doors, beyond the air changes stated.
     CargoDoorSeals,
-    /// Brackets, screws and fixings through the foam other than the studs' brackets.
+    /// Brackets and fixings through the foam other than the brackets of studs and joists and the screws stated.
     OtherFixings,
+    /// Screws that hold the lining to the studs.
+    LiningScrews,
+    /// Rings and bars for lashing, welded to rails and posts.
+    LashingRings,
+    /// The box's own vents, closed or not.
+    CargoVents,
+    /// Boxes and conduits that stand in the foam, and glands of cables and pipes through the skin.
+    ConduitsAndGlands,
+    /// Steel welded to the outside: hinges, awnings, hooks.
+    ExteriorSteel,
+    /// Ends of forklift pockets and gooseneck tunnel at the rails.
+    RecessEnds,
+    /// Joints of the roof's sheets.
+    RoofJoints,
+}
+
+impl NotCounted {
+    /// What is never drawn.
+    pub const NEVER_DRAWN: [Self; 9] = [
+        Self::CargoDoorSeals,
+        Self::OtherFixings,
+        Self::LiningScrews,
+        Self::LashingRings,
+        Self::CargoVents,
+        Self::ConduitsAndGlands,
+        Self::ExteriorSteel,
+        Self::RecessEnds,
+        Self::RoofJoints,
+    ];
 }
 
 impl NotCounted {
@@ -114,6 +143,13 @@ impl NotCounted {
             Self::Detail(place, _) => place.key(),
             Self::CargoDoorSeals => "cargo_door_seals",
             Self::OtherFixings => "other_fixings",
+            Self::LiningScrews => "lining_screws",
+            Self::LashingRings => "lashing_rings",
+            Self::CargoVents => "cargo_vents",
+            Self::ConduitsAndGlands => "conduits_and_glands",
+            Self::ExteriorSteel => "exterior_steel",
+            Self::RecessEnds => "recess_ends",
+            Self::RoofJoints => "roof_joints",
         }
     }
 
@@ -121,7 +157,7 @@ impl NotCounted {
     pub const fn reason(self) -> Reason {
         match self {
             Self::Detail(_, reason) => reason,
-            Self::CargoDoorSeals | Self::OtherFixings => Reason::NotModelled,
+            _ => Reason::NotModelled,
         }
     }
 }
@@ -152,7 +188,7 @@ impl HeatLoss {
             .iter()
             .map(|plain| (Element::Plain(plain.surface), plain.transmittance * plain.area))
             .collect();
-        let mut not_counted = vec![NotCounted::CargoDoorSeals, NotCounted::OtherFixings];
+        let mut not_counted = NotCounted::NEVER_DRAWN.to_vec();
         for placed in details {
             match &placed.outcome {
                 Outcome::Solved(field) => {

@@ -41,40 +41,45 @@ pub(super) fn average_cut_cells(
     rasteriser: &Rasteriser<'_>,
     conductivity: &mut [f64],
 ) -> Vec<CutFace> {
-    let mut faces = Vec::new();
+    let mut columns: Vec<Column> = Vec::new();
     for paint in &rasteriser.problem.paints {
         let Shape::Prism { axis, .. } = paint.shape else { continue };
+        columns.extend(find_cut_columns(rasteriser, &paint.shape, axis));
+    }
+    // A slope that two materials share cuts its cells once.
+    columns.sort_by_key(|column| (column.axis.index(), column.across, column.along.start));
+    columns.dedup();
+    let mut faces = Vec::new();
+    for Column { axis, across, along } in columns {
         let across_axes = axis.others();
-        for Column { across, along } in find_cut_columns(rasteriser, &paint.shape, axis) {
-            let mut previous: Option<(OverlappingShapes<'_>, CutCell)> = None;
-            for n in along {
-                let mut indices = [0; 3];
-                indices[axis.index()] = n;
-                indices[across_axes[0].index()] = across[0];
-                indices[across_axes[1].index()] = across[1];
-                let overlapping = OverlappingShapes::new(rasteriser, indices);
-                // Nothing but the list of shapes changes along the axis a prism is drawn out along.
-                let cut_cell = match &previous {
-                    Some((same, cut_cell))
-                        if *same == overlapping && overlapping.lies_along(axis) =>
-                    {
-                        *cut_cell
-                    }
-                    _ => CutCell::new(rasteriser, indices, across_axes, &overlapping),
-                };
-                if let Some(mean) = cut_cell.conductivity {
-                    conductivity[rasteriser.cell(indices)] = mean;
+        let mut previous: Option<(OverlappingShapes<'_>, CutCell)> = None;
+        for n in along {
+            let mut indices = [0; 3];
+            indices[axis.index()] = n;
+            indices[across_axes[0].index()] = across[0];
+            indices[across_axes[1].index()] = across[1];
+            let overlapping = OverlappingShapes::new(rasteriser, indices);
+            // Nothing but the list of shapes changes along the axis a prism is drawn out along.
+            let cut_cell = match &previous {
+                Some((same, cut_cell)) if *same == overlapping && overlapping.lies_along(axis) => {
+                    *cut_cell
                 }
-                cut_cell.list_faces(indices, across_axes, &mut faces);
-                previous = Some((overlapping, cut_cell));
+                _ => CutCell::new(rasteriser, indices, across_axes, &overlapping),
+            };
+            if let Some(mean) = cut_cell.conductivity {
+                conductivity[rasteriser.cell(indices)] = mean;
             }
+            cut_cell.list_faces(indices, across_axes, &mut faces);
+            previous = Some((overlapping, cut_cell));
         }
     }
     faces
 }
 
 /// A column of cells along the axis a prism is drawn out along.
+#[derive(PartialEq, Eq)]
 struct Column {
+    axis: Axis,
     /// Its indices along the two other axes.
     across: [usize; 2],
     along: Range<usize>,
@@ -98,7 +103,8 @@ fn find_cut_columns(rasteriser: &Rasteriser<'_>, shape: &Shape, axis: Axis) -> V
             for n in spanned(p, a[0], b[0]) {
                 let half_x = 0.5 * (rasteriser.lines[p][n + 1] - rasteriser.lines[p][n]);
                 let half_y = 0.5 * (rasteriser.lines[q][m + 1] - rasteriser.lines[q][m]);
-                let (x, y) = (rasteriser.middle(p, n) - a[0], rasteriser.middle(q, m) - a[1]);
+                let (x, y) =
+                    (rasteriser.centre_along(p, n) - a[0], rasteriser.centre_along(q, m) - a[1]);
                 if (dx * y - dy * x).abs() < dx.abs() * half_y + dy.abs() * half_x {
                     cut.push([n, m]);
                 }
@@ -107,7 +113,7 @@ fn find_cut_columns(rasteriser: &Rasteriser<'_>, shape: &Shape, axis: Axis) -> V
     }
     cut.sort_unstable();
     cut.dedup();
-    cut.into_iter().map(|across| Column { across, along: along.clone() }).collect()
+    cut.into_iter().map(|across| Column { axis, across, along: along.clone() }).collect()
 }
 
 impl CutCell {
@@ -120,10 +126,10 @@ impl CutCell {
         let [low, high] = corners(rasteriser, indices);
         // One sample is exact along an axis in which nothing slopes.
         let samples = [0, 1, 2].map(|d| if overlapping.slopes_in(d) { SAMPLES } else { 1 });
-        let spread =
+        let sample_coordinate =
             |d: usize, n: usize| low[d] + (high[d] - low[d]) * (n as f64 + 0.5) / samples[d] as f64;
-        let conductivity = mean(samples, |share| {
-            overlapping.conductivity(rasteriser, [0, 1, 2].map(|d| spread(d, share[d])))
+        let conductivity = mean(samples, |sample| {
+            overlapping.conductivity(rasteriser, [0, 1, 2].map(|d| sample_coordinate(d, sample[d])))
         });
         let transmittances = across.map(|axis| {
             let d = axis.index();
@@ -139,8 +145,8 @@ impl CutCell {
                 let other = rasteriser.lines[d][neighbour + 1] - rasteriser.lines[d][neighbour];
                 let face = if is_above { high[d] } else { low[d] };
                 let outward = if is_above { 1.0 } else { -1.0 };
-                mean(samples, |share| {
-                    let mut at = [0, 1, 2].map(|d| spread(d, share[d]));
+                mean(samples, |sample| {
+                    let mut at = [0, 1, 2].map(|d| sample_coordinate(d, sample[d]));
                     at[d] = face - outward * BESIDE * own;
                     let here = overlapping.conductivity(rasteriser, at)?;
                     at[d] = face + outward * BESIDE * other;
@@ -170,8 +176,8 @@ impl CutCell {
 fn mean(samples: [usize; 3], value: impl Fn([usize; 3]) -> Option<f64>) -> Option<f64> {
     let (mut sum, mut count) = (0.0, 0_usize);
     for n in 0..samples.iter().product::<usize>() {
-        let share = [n % samples[0], n / samples[0] % samples[1], n / samples[0] / samples[1]];
-        if let Some(value) = value(share) {
+        let sample = [n % samples[0], n / samples[0] % samples[1], n / samples[0] / samples[1]];
+        if let Some(value) = value(sample) {
             sum += value;
             count += 1;
         }
@@ -219,14 +225,16 @@ impl<'a> OverlappingShapes<'a> {
         }
     }
 
-    /// The conductivity at a point; none in air.
+    /// The conductivity at a point; none in air and where nothing is painted on no background.
     fn conductivity(&self, rasteriser: &Rasteriser<'_>, at: [f64; 3]) -> Option<f64> {
         let axes = rasteriser.problem.axes();
         if self.air.iter().any(|air| air.shape.contains(at, axes)) {
             return None;
         }
         let painted = self.paints.iter().find(|paint| paint.shape.contains(at, axes));
-        Some(painted.map_or(rasteriser.problem.background, |paint| paint.conductivity).value())
+        let conductivity =
+            painted.map(|paint| paint.conductivity).or(rasteriser.problem.background);
+        conductivity.map(|conductivity| conductivity.value())
     }
 
     fn shapes(&self) -> impl Iterator<Item = &Shape> {

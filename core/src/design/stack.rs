@@ -57,6 +57,8 @@ pub struct Stack {
     pub brought_in: Length,
     /// Board thickness over it.
     pub lining: Length,
+    /// Wipeable panel over the board; zero on the floor.
+    pub panel: Length,
     /// Levelling coat under everything; floor only.
     pub levelling: Length,
 }
@@ -99,7 +101,7 @@ impl Stack {
 
     /// Everything from the steel to the room.
     pub fn total(&self) -> Length {
-        self.lining_back() + self.lining
+        self.lining_back() + self.lining + self.panel
     }
 }
 
@@ -108,12 +110,12 @@ fn framed(
     foam: Length,
     stand_off: Length,
     member: Length,
-    lining: Length,
+    [lining, panel]: [Length; 2],
     hidden_depth: Option<Length>,
 ) -> Stack {
     let deeper = (stand_off + member).max(foam);
     let brought_in = (hidden_depth.unwrap_or(Length::ZERO) - deeper).max(Length::ZERO);
-    Stack { foam, stand_off, member, brought_in, lining, levelling: Length::ZERO }
+    Stack { foam, stand_off, member, brought_in, lining, panel, levelling: Length::ZERO }
 }
 
 impl Design {
@@ -140,8 +142,9 @@ impl Design {
         let casting = self.freight_box().casting;
         let built_out = self.end_wall_treatment == EndWallTreatment::BuildOutEndWalls;
         let dropped = self.end_wall_treatment == EndWallTreatment::DropCeiling;
+        let boards = [self.lining_thickness, self.panel_thickness];
         let wall = |foam, hidden_depth| {
-            framed(foam, self.stud_stand_off, self.stud_depth, self.lining_thickness, hidden_depth)
+            framed(foam, self.stud_stand_off, self.stud_depth, boards, hidden_depth)
         };
         match surface {
             Surface::SideWall => wall(self.side_wall_foam, None),
@@ -157,7 +160,7 @@ impl Design {
                 self.ceiling_foam,
                 self.joist_stand_off,
                 self.joist_depth,
-                self.lining_thickness,
+                boards,
                 dropped.then_some(casting.height + self.casting_cover),
             ),
             Surface::Floor => Stack {
@@ -170,6 +173,7 @@ impl Design {
                 } else {
                     Length::ZERO
                 },
+                panel: Length::ZERO,
                 levelling: self.floor_levelling,
             },
         }

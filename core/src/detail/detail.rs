@@ -6,18 +6,24 @@ use super::build_up::BuildUp;
 use super::corner::{Casting, CornerBody};
 use super::edge::{EdgeSection, EdgeSteel};
 use super::floor::FloorBuildUp;
+use super::floor_drain::FloorDrainBody;
 use super::floor_edge::FloorEdgeSection;
 use super::floor_member::FloorMemberSlice;
+use super::floor_recess::FloorRecessSection;
 use super::frame_line::FrameSlice;
+use super::joist_end::JoistEndBody;
 use super::model::{Model, Surfaces};
 use super::opening_frame::OpeningFrameSection;
-use super::set::Outcome;
+use super::screw::ScrewBody;
+use super::set::Lacking;
 use super::sleeve::SleeveBody;
+use super::thin_foam::ThinFoamSection;
+use super::track::Track;
 use super::wave_section::WaveSection;
 use crate::conduction::{Dimensionality, Problem};
 use crate::design::{CheckedDesign, EndWallTreatment, Surface};
 use crate::envelope::{End, Opening, ThermalBridge, surface_of};
-use crate::freight_box::CORNER_FITTING_HEIGHT;
+use crate::freight_box::{CORNER_FITTING_HEIGHT, FORKLIFT_POCKET, GOOSENECK_TUNNEL};
 use crate::units::{Length, LinearThermalTransmittance};
 
 /// A detail with everything its field depends on, and nothing else.
@@ -43,6 +49,16 @@ pub enum Detail {
     Bracket(BracketBody),
     /// A damper's sleeve.
     Sleeve(SleeveBody),
+    /// A screw through the foam.
+    Screw(ScrewBody),
+    /// A spot of thin or missed foam.
+    ThinFoam(ThinFoamSection),
+    /// The end of a joist at the top rail.
+    JoistEnd(JoistEndBody),
+    /// A forklift pocket or the gooseneck tunnel.
+    FloorRecess(FloorRecessSection),
+    /// A drain through the floor.
+    FloorDrain(FloorDrainBody),
 }
 
 impl Detail {
@@ -58,6 +74,11 @@ impl Detail {
             Self::BottomCorner(model) => model,
             Self::Bracket(model) => model,
             Self::Sleeve(model) => model,
+            Self::Screw(model) => model,
+            Self::ThinFoam(model) => model,
+            Self::JoistEnd(model) => model,
+            Self::FloorRecess(model) => model,
+            Self::FloorDrain(model) => model,
         }
     }
 
@@ -69,13 +90,21 @@ impl Detail {
     /// Whether it is a body in three dimensions, which takes far longer to solve than a section.
     pub fn is_body(&self) -> bool {
         match self {
-            Self::Corner(_) | Self::BottomCorner(_) | Self::Bracket(_) | Self::Sleeve(_) => true,
+            Self::Corner(_)
+            | Self::BottomCorner(_)
+            | Self::Bracket(_)
+            | Self::Sleeve(_)
+            | Self::Screw(_)
+            | Self::JoistEnd(_)
+            | Self::FloorDrain(_) => true,
             Self::FrameLine(_)
             | Self::Wave(_)
             | Self::Edge(_)
             | Self::FloorEdge(_)
             | Self::FloorMember(_)
-            | Self::OpeningFrame(_) => false,
+            | Self::OpeningFrame(_)
+            | Self::ThinFoam(_)
+            | Self::FloorRecess(_) => false,
         }
     }
 
@@ -93,13 +122,18 @@ impl Detail {
             Self::Corner(corner) => corner.edge_transmittance = [NOTHING; 3],
             Self::BottomCorner(corner) => corner.edge_transmittance = [NOTHING; 3],
             Self::Bracket(bracket) => bracket.line_transmittance = [NOTHING; 2],
+            Self::JoistEnd(end) => end.line_transmittance = [NOTHING; 2],
             Self::FrameLine(_)
             | Self::Wave(_)
             | Self::Edge(_)
             | Self::FloorEdge(_)
             | Self::FloorMember(_)
             | Self::OpeningFrame(_)
-            | Self::Sleeve(_) => {}
+            | Self::Sleeve(_)
+            | Self::Screw(_)
+            | Self::ThinFoam(_)
+            | Self::FloorRecess(_)
+            | Self::FloorDrain(_) => {}
         }
         self
     }
@@ -132,6 +166,7 @@ fn roof_edge(checked: &CheckedDesign, wall: Surface) -> EdgeSection {
         first: BuildUp::of(checked, wall),
         second,
         steel: top_rail(checked, recess(checked, wall), second.sheet),
+        track: Some(Track::of(checked, wall)),
     }
 }
 
@@ -146,17 +181,18 @@ fn corner_post(checked: &CheckedDesign, end: End) -> EdgeSection {
             y: [clearance - recess(checked, end.surface()), Length::ZERO],
             thickness: freight_box.corner_post_thickness,
         },
+        track: None,
     }
 }
 
 /// Gives ψ of a section that a body runs into, or says why it cannot.
-pub type LineOf<'a> = dyn FnMut(&Detail) -> Result<LinearThermalTransmittance, Outcome> + 'a;
+pub type LineOf<'a> = dyn FnMut(&Detail) -> Result<LinearThermalTransmittance, Lacking> + 'a;
 
 fn top_corner(
     checked: &CheckedDesign,
     end: End,
     line: &mut LineOf<'_>,
-) -> Result<CornerBody, Outcome> {
+) -> Result<CornerBody, Lacking> {
     let (design, freight_box) = (checked.design(), checked.freight_box());
     let side_edge = roof_edge(checked, Surface::SideWall);
     let end_edge = roof_edge(checked, end.surface());
@@ -183,6 +219,7 @@ fn top_corner(
         side_rail: side_edge.steel,
         end_rail: end_edge.steel,
         post: post.steel,
+        tracks: [Surface::SideWall, end.surface()].map(|wall| Track::of(checked, wall)),
         edge_transmittance: [
             line(&Detail::Edge(end_edge))?,
             line(&Detail::Edge(side_edge))?,
@@ -195,7 +232,7 @@ fn bottom_corner(
     checked: &CheckedDesign,
     end: End,
     line: &mut LineOf<'_>,
-) -> Result<BottomCornerBody, Outcome> {
+) -> Result<BottomCornerBody, Lacking> {
     let freight_box = checked.freight_box();
     let nominal = freight_box.size.nominal().casting;
     let along = match end {
@@ -216,6 +253,7 @@ fn bottom_corner(
             bottom,
             top: bottom + CORNER_FITTING_HEIGHT,
         },
+        tracks: [side_edge.track, end_edge.track],
         edge_transmittance: [
             line(&Detail::FloorEdge(end_edge))?,
             line(&Detail::FloorEdge(side_edge))?,
@@ -232,7 +270,7 @@ pub fn detail_at(
     checked: &CheckedDesign,
     place: ThermalBridge,
     line: &mut LineOf<'_>,
-) -> Result<Detail, Outcome> {
+) -> Result<Detail, Lacking> {
     let design = checked.design();
     Ok(match place {
         ThermalBridge::FrameLine(surface) => Detail::FrameLine(FrameSlice::of(checked, surface)),
@@ -274,6 +312,25 @@ pub fn detail_at(
         ThermalBridge::ExhaustSleeve => {
             Detail::Sleeve(SleeveBody::of(checked, design.exhaust_diameter))
         }
+        ThermalBridge::ScrewThrough => Detail::Screw(ScrewBody::of(checked)),
+        ThermalBridge::ThinFoam => Detail::ThinFoam(ThinFoamSection::of(checked)),
+        ThermalBridge::JoistEnd => {
+            let edge = roof_edge(checked, Surface::SideWall);
+            let joist = FrameSlice::on_a_crest(checked, Surface::Ceiling);
+            Detail::JoistEnd(JoistEndBody {
+                edge,
+                joist,
+                pad: design.bracket_pad,
+                line_transmittance: [line(&Detail::Edge(edge))?, line(&Detail::FrameLine(joist))?],
+            })
+        }
+        ThermalBridge::ForkliftPocket => {
+            Detail::FloorRecess(FloorRecessSection::of(checked, FORKLIFT_POCKET))
+        }
+        ThermalBridge::GooseneckTunnel => {
+            Detail::FloorRecess(FloorRecessSection::of(checked, GOOSENECK_TUNNEL))
+        }
+        ThermalBridge::FloorDrain => Detail::FloorDrain(FloorDrainBody::of(checked)),
     })
 }
 

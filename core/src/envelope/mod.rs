@@ -127,8 +127,7 @@ impl Envelope {
             let metres = plain.area / counted_waves(checked, plain.surface)?.pitch();
             Some((ThermalBridge::Waves(plain.surface), Amount::Metres(metres)))
         });
-        let thermal_bridges =
-            thermal_bridges(design, clear, checked.freight_box().floor_member.spacing, waves);
+        let thermal_bridges = thermal_bridges(design, clear, &checked.freight_box(), waves);
         Self {
             plain,
             personnel_door: Openings { area: door_area, transmittance: design.door_transmittance },

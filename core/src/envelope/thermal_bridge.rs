@@ -1,8 +1,8 @@
 //! Where the details are, and how many metres or pieces of each.
 
 use super::members_on;
-use crate::design::{Design, PersonnelDoor, Surface, Wall};
-use crate::freight_box::Dimensions;
+use crate::design::{Design, FloorRecesses, PersonnelDoor, Surface, Wall};
+use crate::freight_box::{Dimensions, FORKLIFT_POCKET, FreightBox};
 use crate::units::Length;
 
 /// One end of the box.
@@ -63,6 +63,18 @@ pub enum ThermalBridge {
     DamperSleeve,
     /// The sleeve of an exhaust's damper.
     ExhaustSleeve,
+    /// A long screw through lining and foam into the sheet.
+    ScrewThrough,
+    /// A spot where the foam is too thin or missed.
+    ThinFoam,
+    /// The end of a joist with its bracket at the top rail.
+    JoistEnd,
+    /// A forklift pocket under the floor.
+    ForkliftPocket,
+    /// The gooseneck tunnel under the floor.
+    GooseneckTunnel,
+    /// A drain through the floor.
+    FloorDrain,
 }
 
 impl ThermalBridge {
@@ -94,6 +106,12 @@ impl ThermalBridge {
             Self::BottomCasting(End::Door) => "door_bottom_casting",
             Self::DamperSleeve => "damper_sleeve",
             Self::ExhaustSleeve => "exhaust_sleeve",
+            Self::ScrewThrough => "screw_through",
+            Self::ThinFoam => "thin_foam",
+            Self::JoistEnd => "joist_end",
+            Self::ForkliftPocket => "forklift_pocket",
+            Self::GooseneckTunnel => "gooseneck_tunnel",
+            Self::FloorDrain => "floor_drain",
         }
     }
 }
@@ -106,14 +124,20 @@ impl ThermalBridge {
             | Self::TopCasting(_)
             | Self::BottomCasting(_)
             | Self::DamperSleeve
-            | Self::ExhaustSleeve => true,
+            | Self::ExhaustSleeve
+            | Self::ScrewThrough
+            | Self::JoistEnd
+            | Self::FloorDrain => true,
             Self::FrameLine(_)
             | Self::Waves(_)
             | Self::RoofEdge(_)
             | Self::CornerPost(_)
             | Self::FloorEdge(_)
             | Self::FloorMember
-            | Self::OpeningFrame(_) => false,
+            | Self::OpeningFrame(_)
+            | Self::ThinFoam
+            | Self::ForkliftPocket
+            | Self::GooseneckTunnel => false,
         }
     }
 }
@@ -159,7 +183,7 @@ pub const fn surface_of(wall: Wall) -> Surface {
 pub fn thermal_bridges(
     design: &Design,
     clear: &Dimensions,
-    member_spacing: Length,
+    freight_box: &FreightBox,
     waves: impl Iterator<Item = (ThermalBridge, Amount)>,
 ) -> Vec<(ThermalBridge, Amount)> {
     let mut places: Vec<(ThermalBridge, Amount)> = waves.collect();
@@ -180,28 +204,82 @@ pub fn thermal_bridges(
     for end in End::ALL {
         places.push((ThermalBridge::CornerPost(end), Amount::Metres(clear.height * 2.0)));
     }
-    let members = (clear.length / member_spacing).floor();
+    // A pocket, with members for its sides, stands in the place of those that would be there.
+    let has_recesses = design.floor_recesses != FloorRecesses::None;
+    let pockets = if has_recesses { f64::from(freight_box.forklift_pockets) } else { 0.0 };
+    let beside = clear.length - FORKLIFT_POCKET.width * pockets;
+    let members = (beside / freight_box.floor_member.spacing).floor();
     places.push((ThermalBridge::FloorMember, Amount::Metres(clear.width * members)));
+    places.push((ThermalBridge::ForkliftPocket, Amount::Metres(clear.width * pockets)));
+    if has_recesses {
+        let outside_room = freight_box.front_recess() + design.stack(Surface::FrontEnd).total();
+        let tunnel = freight_box.gooseneck_tunnel - outside_room;
+        places.push((ThermalBridge::GooseneckTunnel, Amount::Metres(tunnel)));
+    }
     if design.personnel_door != PersonnelDoor::None {
         let round = design.door_width + design.door_height * 2.0;
         places.push((ThermalBridge::OpeningFrame(Opening::PersonnelDoor), Amount::Metres(round)));
     }
     let round = (design.window_width + design.window_height) * 2.0 * design.window_count;
     places.push((ThermalBridge::OpeningFrame(Opening::Window), Amount::Metres(round)));
+    places.push((ThermalBridge::ThinFoam, Amount::Metres(design.thin_foam_length)));
     for end in End::ALL {
         places.push((ThermalBridge::TopCasting(end), Amount::Pieces(2.0)));
     }
     let studs: u32 = WALLS.iter().map(|&wall| frame_members(design, clear, wall)).sum();
     places.push((ThermalBridge::StudHead, Amount::Pieces(f64::from(studs))));
+    let joists = f64::from(frame_members(design, clear, Surface::Ceiling));
+    places.push((ThermalBridge::JoistEnd, Amount::Pieces(2.0 * joists)));
     for end in End::ALL {
         places.push((ThermalBridge::BottomCasting(end), Amount::Pieces(2.0)));
     }
     let exhausts = design.exhaust_count.min(design.damper_count);
     places.push((ThermalBridge::DamperSleeve, Amount::Pieces(design.damper_count - exhausts)));
     places.push((ThermalBridge::ExhaustSleeve, Amount::Pieces(exhausts)));
+    places.push((ThermalBridge::ScrewThrough, Amount::Pieces(design.screws_through)));
+    places.push((ThermalBridge::FloorDrain, Amount::Pieces(design.floor_drains)));
     places.retain(|(_, amount)| match amount {
         Amount::Metres(length) => *length > Length::ZERO,
         Amount::Pieces(count) => *count > 0.0,
     });
     places
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::design::CheckedDesign;
+    use crate::envelope::Envelope;
+    use crate::room::Room;
+
+    fn amounts(checked: &CheckedDesign) -> Vec<(ThermalBridge, Amount)> {
+        Envelope::of(checked, &Room::of(checked).clear).thermal_bridges
+    }
+
+    /// What is counted by the piece or by the metre as stated stands in the list once, as stated, and not at all where
+    /// none was.
+    #[test]
+    fn what_is_stated_by_piece_or_metre_stands_once_as_stated() {
+        let stated = [
+            (ThermalBridge::ScrewThrough, Amount::Pieces(40.0)),
+            (ThermalBridge::ThinFoam, Amount::Metres(Length::new(3.0))),
+            (ThermalBridge::FloorDrain, Amount::Pieces(2.0)),
+        ];
+        let all_of = |list: &[(ThermalBridge, Amount)], wanted| -> Vec<Amount> {
+            list.iter().filter(|(place, _)| *place == wanted).map(|&(_, amount)| amount).collect()
+        };
+        let without = amounts(&CheckedDesign::default());
+        let design = Design {
+            screws_through: 40.0,
+            thin_foam_length: Length::new(3.0),
+            floor_drains: 2.0,
+            ..Design::default()
+        };
+        let with = amounts(&design.check().unwrap());
+        for (place, amount) in stated {
+            assert_eq!(all_of(&with, place), [amount], "{}", place.key());
+            assert_eq!(all_of(&without, place), [], "{}", place.key());
+        }
+        assert_eq!(with.len(), without.len() + stated.len());
+    }
 }

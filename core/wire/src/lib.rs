@@ -7,6 +7,7 @@
 mod cold_spots;
 pub mod conduction_file;
 mod design;
+mod error;
 mod evaluation;
 mod hourly_file;
 mod humidity;
@@ -15,14 +16,20 @@ mod place_table;
 mod unit;
 mod year;
 
-pub use design::*;
-pub use evaluation::*;
-pub use hourly_file::*;
+pub use design::{
+    LONGEST_DESIGN, Unreadable, design_and_year_from_json, design_from_json, design_to_value,
+    error_report, unreadable,
+};
+pub use error::{
+    climate_error, conduction_error, design_error, moisture_error, not_reckoned, ventilation_error,
+    year_error,
+};
+pub use evaluation::evaluation;
+pub use hourly_file::{HourlyFileError, read_hours};
 pub use place::{NoPlace, place_from_value, place_to_value};
-pub use place_table::*;
-pub use unit::*;
+pub use place_table::{NamedPlace, NotAPlace, PlaceTable};
+pub use unit::{field_key, from_si, key_suffix, to_si};
 pub use year::year;
-use year::year_error_report;
 
 use inchwise_core::detail::FieldCache;
 
@@ -38,13 +45,13 @@ pub fn evaluate_json(text: &str, cache: &mut FieldCache) -> String {
                 let mut written = evaluation(&found);
                 written["year"] = match year(&found, &choices) {
                     Ok(year) => year,
-                    Err(error) => serde_json::json!({ "not_reckoned": error.to_string() }),
+                    Err(error) => serde_json::json!({ "not_reckoned": { "code": error.code() } }),
                 };
                 serde_json::json!({ "evaluation": written })
             }
             (design, choices) => {
                 let mut errors = error_report(&design.err().unwrap_or_default());
-                errors.extend(year_error_report(&choices.err().unwrap_or_default()));
+                errors.extend(choices.err().unwrap_or_default().iter().map(year_error));
                 serde_json::json!({ "errors": errors })
             }
         },

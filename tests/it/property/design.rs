@@ -3,8 +3,8 @@
 use inchwise_core::choice_table::RangeProblem;
 use inchwise_core::design::{
     CheckedDesign, DamperScreen, Design, DesignProblem, EndWallTreatment, FanGiven, Field,
-    FoamMeasure, FramePosition, LiningMaterial, OutdoorAirRule, PersonnelDoor, Quantity, RoomUse,
-    Wall, WeatherCover,
+    FloorRecesses, FoamMeasure, FramePosition, LiningMaterial, OutdoorAirRule, PersonnelDoor,
+    Quantity, RoomUse, SleeveEnd, Wall, WeatherCover,
 };
 use inchwise_core::freight_box::BoxSize;
 use proptest::prelude::*;
@@ -25,6 +25,7 @@ fn any_design() -> impl Strategy<Value = Design> {
             })
         })
         .collect();
+    let recesses = (select(FloorRecesses::ALL.to_vec()), select(SleeveEnd::ALL.to_vec()));
     let options = (
         select(BoxSize::ALL.to_vec()),
         select(EndWallTreatment::ALL.to_vec()),
@@ -37,6 +38,7 @@ fn any_design() -> impl Strategy<Value = Design> {
         select(DamperScreen::ALL.to_vec()),
         select(FanGiven::ALL.to_vec()),
         (select(FramePosition::ALL.to_vec()), select(OutdoorAirRule::ALL.to_vec()), lawful_place()),
+        recesses,
     );
     (numbers, options).prop_map(|(numbers, options)| {
         let mut design = Design {
@@ -53,11 +55,17 @@ fn any_design() -> impl Strategy<Value = Design> {
             frame_position: options.10.0,
             outdoor_air_rule: options.10.1,
             place: options.10.2,
+            floor_recesses: options.11.0,
+            sleeve_end: options.11.1,
             ..Design::default()
         };
         for (field, number) in numbers {
             design.set(field, Some(number));
         }
+        // A spot of thin foam is thinner than its wall, and lies on it.
+        let depth = design.thin_foam_depth.value() / Field::ThinFoamDepth.range().maximum;
+        design.thin_foam_depth = design.side_wall_foam * (0.9 * depth);
+        design.thin_foam_length = design.thin_foam_length / 4.0;
         design
     })
 }

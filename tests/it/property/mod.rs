@@ -12,6 +12,7 @@ mod moisture;
 mod place;
 mod psychro;
 mod reading;
+mod refusals;
 mod room;
 mod ventilation;
 mod waves;

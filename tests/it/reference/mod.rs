@@ -11,6 +11,7 @@ mod freight_box;
 mod humidity;
 mod interstitial;
 mod moisture;
+mod opening_frame;
 mod psychro;
 mod reading;
 mod trade;
