@@ -1,8 +1,8 @@
 //! Heat-transfer coefficients by element, fan off.
 
-use crate::design::{Design, Surface};
+use crate::design::{Design, DoorEndFinish, Surface};
 use crate::detail::{Outcome, PlacedDetail};
-use crate::envelope::{Amount, Envelope, ThermalBridge};
+use crate::envelope::{Amount, Envelope, ThermalBridge, cut_openings};
 use crate::psychro::{HEAT_CAPACITY_OF_DRY_AIR, STANDARD_PRESSURE};
 use crate::room::Room;
 use crate::units::{
@@ -103,6 +103,10 @@ pub enum NotCounted {
     Detail(ThermalBridge, Reason),
     /// The seals of the cargo doors, beyond the air changes stated.
     CargoDoorSeals,
+    /// Hinge pins, locking bars and the hollow frames of cargo doors whose leaves carry the foam.
+    CargoDoorFittings,
+    /// The corners of the steel frames round openings, where jamb and head or foot meet.
+    OpeningCorners,
     /// Brackets and fixings through the foam other than the brackets of studs and joists and the screws stated.
     OtherFixings,
     /// Screws that hold the lining to the studs.
@@ -142,6 +146,8 @@ impl NotCounted {
         match self {
             Self::Detail(place, _) => place.key(),
             Self::CargoDoorSeals => "cargo_door_seals",
+            Self::CargoDoorFittings => "cargo_door_fittings",
+            Self::OpeningCorners => "opening_corners",
             Self::OtherFixings => "other_fixings",
             Self::LiningScrews => "lining_screws",
             Self::LashingRings => "lashing_rings",
@@ -189,6 +195,12 @@ impl HeatLoss {
             .map(|plain| (Element::Plain(plain.surface), plain.transmittance * plain.area))
             .collect();
         let mut not_counted = NotCounted::NEVER_DRAWN.to_vec();
+        if design.door_end_finish == DoorEndFinish::FoamedLeaves {
+            not_counted.push(NotCounted::CargoDoorFittings);
+        }
+        if !cut_openings(design).is_empty() {
+            not_counted.push(NotCounted::OpeningCorners);
+        }
         for placed in details {
             match &placed.outcome {
                 Outcome::Solved(field) => {

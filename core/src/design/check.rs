@@ -1,6 +1,6 @@
 //! The door: either a lawful design or every error at once.
 
-use super::choice::Wall;
+use super::choice::{DoorEndFinish, Wall};
 use super::field::{Design, Field};
 use super::stack::Surface;
 use crate::choice_table::RangeProblem;
@@ -65,6 +65,8 @@ pub enum DesignProblem {
         /// What it is.
         than: f64,
     },
+    /// An opening in the framed wall before the cargo doors, where there is none: the foam is in their leaves.
+    NoWallThere,
     /// The room is used until the hour from which it is used: no hour or all of them.
     UsedUntilIsUsedFrom,
     /// Something gives off moisture and no air carries it out.
@@ -189,7 +191,11 @@ impl Design {
             Wall::RightSide | Wall::LeftSide => (clear.length, Field::MeasuredLength),
             Wall::FrontEnd | Wall::DoorEnd => (clear.width, Field::SideWallFoam),
         };
-        if let Some(wall) = self.personnel_door.wall() {
+        let is_there =
+            |wall| wall != Wall::DoorEnd || self.door_end_finish != DoorEndFinish::FoamedLeaves;
+        if self.personnel_door.wall().is_some_and(|wall| !is_there(wall)) {
+            report(Field::DoorWidth, DesignProblem::NoWallThere);
+        } else if let Some(wall) = self.personnel_door.wall() {
             let (has, clash) = run(wall);
             let needs = self.door_width + CLEAR_OF_CORNERS * 2.0;
             if needs > has {
@@ -202,7 +208,9 @@ impl Design {
                 );
             }
         }
-        if self.window_count > 0.0 {
+        if self.window_count > 0.0 && !is_there(self.window_wall) {
+            report(Field::WindowWidth, DesignProblem::NoWallThere);
+        } else if self.window_count > 0.0 {
             let (has, clash) = run(self.window_wall);
             let shared_with_door = self.personnel_door.wall() == Some(self.window_wall);
             let door =

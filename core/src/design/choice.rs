@@ -139,6 +139,28 @@ options! {
     }
 }
 
+options! {
+    /// How the end with the cargo doors is finished.
+    DoorEndFinish {
+        /// A framed wall with foam before the cargo doors, which stay shut.
+        #[default]
+        FramedWall = "framed_wall",
+        /// Foam in the leaves of the cargo doors, lining on battens over it; the doors open.
+        FoamedLeaves = "foamed_leaves",
+    }
+}
+
+options! {
+    /// What keeps the two sheets of a window's glass apart at their edge.
+    WindowSpacer {
+        /// A hollow bar of aluminium: the edge of the glass is cold.
+        #[default]
+        Aluminium = "aluminium",
+        /// A bar of plastic or thin stainless steel.
+        WarmEdge = "warm_edge",
+    }
+}
+
 impl PersonnelDoor {
     /// The wall it stands in, if there is one.
     pub const fn wall(self) -> Option<Wall> {

@@ -4,8 +4,9 @@
 //! property tests.
 
 use super::choice::{
-    DamperScreen, EndWallTreatment, FanGiven, FloorRecesses, FoamMeasure, FramePosition,
-    LiningMaterial, OutdoorAirRule, PersonnelDoor, RoomUse, SleeveEnd, Wall, WeatherCover,
+    DamperScreen, DoorEndFinish, EndWallTreatment, FanGiven, FloorRecesses, FoamMeasure,
+    FramePosition, LiningMaterial, OutdoorAirRule, PersonnelDoor, RoomUse, SleeveEnd, Wall,
+    WeatherCover, WindowSpacer,
 };
 use crate::choice_table::{Number, choice_table, numbers, temperatures};
 use crate::climate::CheckedPlace;
@@ -124,6 +125,10 @@ choice_table! {
         personnel_door: PersonnelDoor = PersonnelDoor::default();
         /// The wall that holds the windows.
         window_wall: Wall = Wall::LeftSide;
+        /// How the end with the cargo doors is finished.
+        door_end_finish: DoorEndFinish = DoorEndFinish::default();
+        /// What keeps the two sheets of a window's glass apart at their edge.
+        window_spacer: WindowSpacer = WindowSpacer::default();
         /// What the room is used for.
         room_use: RoomUse = RoomUse::default();
         /// By which rule the outdoor air of those inside is counted.
@@ -162,7 +167,7 @@ choice_table! {
         side_wall_foam: Length, SideWallFoam, mm(10.0), mm(200.0), mm(1.0), mm(50.0);
         /// Foam on the front end wall.
         front_end_foam: Length, FrontEndFoam, mm(10.0), mm(200.0), mm(1.0), mm(50.0);
-        /// Foam on the framed wall behind the cargo doors.
+        /// Foam on the framed wall behind the cargo doors, or in their leaves.
         door_end_foam: Length, DoorEndFoam, mm(10.0), mm(200.0), mm(1.0), mm(50.0);
         /// Foam under the roof.
         ceiling_foam: Length, CeilingFoam, mm(10.0), mm(250.0), mm(1.0), mm(75.0);

@@ -1,6 +1,6 @@
 //! What stands between the steel and the room on each surface, and so where the lining face lies.
 
-use super::choice::EndWallTreatment;
+use super::choice::{DoorEndFinish, EndWallTreatment};
 use super::field::Design;
 use crate::freight_box::FreightBox;
 use crate::units::Length;
@@ -12,7 +12,7 @@ pub enum Surface {
     SideWall,
     /// The end opposite the cargo doors.
     FrontEnd,
-    /// The framed wall behind the cargo doors.
+    /// The framed wall behind the cargo doors, or the foam in their leaves.
     DoorEnd,
     /// Under the roof.
     Ceiling,
@@ -49,9 +49,9 @@ pub const STOCK_MEMBER_DEPTHS: [Length; 3] = [Length::mm(41.0), Length::mm(64.0)
 pub struct Stack {
     /// Foam depth over the inner crests.
     pub foam: Length,
-    /// From the steel to the outer flange of the frame, as chosen. Zero on the floor.
+    /// From the steel to the outer flange of the frame, as chosen. Zero on the floor and in door leaves.
     pub stand_off: Length,
-    /// Depth of the stud or joist. Zero on the floor.
+    /// Depth of the stud or joist. Zero on the floor, and in door leaves, whose battens are as deep as the foam.
     pub member: Length,
     /// How far the surface, frame and all, is brought in past frame and foam to hide castings.
     pub brought_in: Length,
@@ -64,6 +64,11 @@ pub struct Stack {
 }
 
 impl Stack {
+    /// Whether it has a frame of steel.
+    pub fn is_framed(&self) -> bool {
+        self.member > Length::ZERO
+    }
+
     /// From the steel to the frame's inner face: foam up to here costs no room.
     pub fn frame_face(&self) -> Length {
         self.stand_off + self.member
@@ -152,6 +157,10 @@ impl Design {
                 self.front_end_foam,
                 built_out.then_some(casting.front_length + self.casting_cover),
             ),
+            // Leaves swing, so nothing brings their lining in; the castings keep their own cover.
+            Surface::DoorEnd if self.door_end_finish == DoorEndFinish::FoamedLeaves => {
+                framed(self.door_end_foam, Length::ZERO, Length::ZERO, boards, None)
+            }
             Surface::DoorEnd => wall(
                 self.door_end_foam,
                 built_out.then_some(casting.door_length + self.casting_cover),

@@ -3,6 +3,8 @@
 use super::bottom_corner::{BottomCasting, BottomCornerBody};
 use super::bracket::BracketBody;
 use super::build_up::BuildUp;
+use super::cargo_door::{BattenSlice, LeafEdgeSection, LeafMeetingSection};
+use super::cargo_sill::CargoSillSection;
 use super::corner::{Casting, CornerBody};
 use super::edge::{EdgeSection, EdgeSteel};
 use super::floor::FloorBuildUp;
@@ -18,12 +20,15 @@ use super::screw::ScrewBody;
 use super::set::Lacking;
 use super::sleeve::SleeveBody;
 use super::thin_foam::ThinFoamSection;
+use super::threshold::ThresholdSection;
 use super::track::Track;
 use super::wave_section::WaveSection;
 use crate::conduction::{Dimensionality, Problem};
-use crate::design::{CheckedDesign, EndWallTreatment, Surface};
-use crate::envelope::{End, Opening, ThermalBridge, surface_of};
-use crate::freight_box::{CORNER_FITTING_HEIGHT, FORKLIFT_POCKET, GOOSENECK_TUNNEL};
+use crate::design::{CheckedDesign, DoorEndFinish, EndWallTreatment, Surface};
+use crate::envelope::{End, Opening, ThermalBridge};
+use crate::freight_box::{
+    CORNER_FITTING_HEIGHT, DOOR_HEADER_THICKNESS, FORKLIFT_POCKET, GOOSENECK_TUNNEL,
+};
 use crate::units::{Length, LinearThermalTransmittance};
 
 /// A detail with everything its field depends on, and nothing else.
@@ -41,6 +46,16 @@ pub enum Detail {
     FloorMember(FloorMemberSlice),
     /// A jamb.
     OpeningFrame(OpeningFrameSection),
+    /// The threshold of the personnel door.
+    Threshold(ThresholdSection),
+    /// The upper or hinge edge of a leaf with foam in it.
+    LeafEdge(LeafEdgeSection),
+    /// Where two such leaves meet.
+    LeafMeeting(LeafMeetingSection),
+    /// A batten in such a leaf.
+    Batten(BattenSlice),
+    /// The sill under the cargo doors.
+    CargoSill(CargoSillSection),
     /// A top corner with its casting.
     Corner(CornerBody),
     /// A bottom corner with its casting.
@@ -70,6 +85,11 @@ impl Detail {
             Self::FloorEdge(model) => model,
             Self::FloorMember(model) => model,
             Self::OpeningFrame(model) => model,
+            Self::Threshold(model) => model,
+            Self::LeafEdge(model) => model,
+            Self::LeafMeeting(model) => model,
+            Self::Batten(model) => model,
+            Self::CargoSill(model) => model,
             Self::Corner(model) => model,
             Self::BottomCorner(model) => model,
             Self::Bracket(model) => model,
@@ -104,7 +124,12 @@ impl Detail {
             | Self::FloorMember(_)
             | Self::OpeningFrame(_)
             | Self::ThinFoam(_)
-            | Self::FloorRecess(_) => false,
+            | Self::FloorRecess(_)
+            | Self::Threshold(_)
+            | Self::LeafEdge(_)
+            | Self::LeafMeeting(_)
+            | Self::Batten(_)
+            | Self::CargoSill(_) => false,
         }
     }
 
@@ -133,17 +158,30 @@ impl Detail {
             | Self::Screw(_)
             | Self::ThinFoam(_)
             | Self::FloorRecess(_)
-            | Self::FloorDrain(_) => {}
+            | Self::FloorDrain(_)
+            | Self::Threshold(_)
+            | Self::LeafEdge(_)
+            | Self::LeafMeeting(_)
+            | Self::Batten(_)
+            | Self::CargoSill(_) => {}
         }
         self
     }
 }
 
-/// The hollow rail along the top of a wall: x across the wall, y down from the roof's plane.
-fn top_rail(checked: &CheckedDesign, recess: Length, roof_sheet: Length) -> EdgeSteel {
+/// The hollow rail along the top of a wall, over the cargo doors their header: x across the wall, y down
+/// from the roof's plane. The header fills the depth of the doors' frame, as the posts do.
+fn top_rail(checked: &CheckedDesign, wall: Surface, roof_sheet: Length) -> EdgeSteel {
     let freight_box = checked.freight_box();
     let rail = freight_box.top_rail;
-    let outer = freight_box.rail_clearance - recess;
+    let outer = freight_box.rail_clearance - recess(checked, wall);
+    if wall == Surface::DoorEnd {
+        return EdgeSteel {
+            x: [outer, Length::ZERO],
+            y: [-roof_sheet, freight_box.header_drop()],
+            thickness: DOOR_HEADER_THICKNESS,
+        };
+    }
     EdgeSteel {
         x: [outer, outer + rail.width],
         y: [-roof_sheet, rail.height],
@@ -165,9 +203,33 @@ fn roof_edge(checked: &CheckedDesign, wall: Surface) -> EdgeSection {
     EdgeSection {
         first: BuildUp::of(checked, wall),
         second,
-        steel: top_rail(checked, recess(checked, wall), second.sheet),
-        track: Some(Track::of(checked, wall)),
+        steel: top_rail(checked, wall, second.sheet),
+        track: Track::of(checked, wall),
     }
+}
+
+/// The sill beam under the cargo doors, as deep as their frame and as high as the bottom rails.
+fn door_sill(checked: &CheckedDesign) -> EdgeSteel {
+    let freight_box = checked.freight_box();
+    let rail = freight_box.bottom_rail;
+    EdgeSteel {
+        x: [freight_box.rail_clearance - recess(checked, Surface::DoorEnd), Length::ZERO],
+        y: [-rail.height, Length::ZERO],
+        thickness: rail.thickness,
+    }
+}
+
+/// The edge of a leaf with foam in it, under the header or at the post it hangs on.
+fn leaf_edge(checked: &CheckedDesign, beside: Surface) -> LeafEdgeSection {
+    let frame = if beside == Surface::Ceiling {
+        roof_edge(checked, Surface::DoorEnd).steel
+    } else {
+        let freight_box = checked.freight_box();
+        let post = corner_post(checked, End::Door).steel;
+        let past_wall = (freight_box.internal.width - freight_box.door_opening_width) / 2.0;
+        EdgeSteel { x: post.y, y: [post.x[0], past_wall.max(Length::ZERO)], ..post }
+    };
+    LeafEdgeSection::of(checked, beside, frame)
 }
 
 fn corner_post(checked: &CheckedDesign, end: End) -> EdgeSection {
@@ -291,17 +353,23 @@ pub fn detail_at(
         ThermalBridge::FloorMember => {
             Detail::FloorMember(FloorMemberSlice { floor: FloorBuildUp::of(checked) })
         }
-        ThermalBridge::OpeningFrame(Opening::PersonnelDoor) => {
-            let wall = design.personnel_door.wall().map_or(Surface::SideWall, surface_of);
-            Detail::OpeningFrame(OpeningFrameSection::of(checked, wall, design.door_transmittance))
+        ThermalBridge::OpeningFrame(opening) => {
+            Detail::OpeningFrame(OpeningFrameSection::of(checked, opening))
         }
-        ThermalBridge::OpeningFrame(Opening::Window) => {
-            Detail::OpeningFrame(OpeningFrameSection::of(
-                checked,
-                surface_of(design.window_wall),
-                design.window_transmittance,
-            ))
+        ThermalBridge::WindowSill => {
+            Detail::OpeningFrame(OpeningFrameSection::of(checked, Opening::Window).with_members(1))
         }
+        ThermalBridge::DoorThreshold => Detail::Threshold(ThresholdSection::of(checked)),
+        ThermalBridge::CargoDoorHeader => match design.door_end_finish {
+            DoorEndFinish::FramedWall => Detail::Edge(roof_edge(checked, Surface::DoorEnd)),
+            DoorEndFinish::FoamedLeaves => Detail::LeafEdge(leaf_edge(checked, Surface::Ceiling)),
+        },
+        ThermalBridge::CargoDoorSill => {
+            Detail::CargoSill(CargoSillSection::of(checked, door_sill(checked)))
+        }
+        ThermalBridge::CargoDoorHinges => Detail::LeafEdge(leaf_edge(checked, Surface::SideWall)),
+        ThermalBridge::CargoDoorMeeting => Detail::LeafMeeting(LeafMeetingSection::of(checked)),
+        ThermalBridge::CargoDoorBatten => Detail::Batten(BattenSlice::of(checked)),
         ThermalBridge::TopCasting(end) => Detail::Corner(top_corner(checked, end, line)?),
         ThermalBridge::BottomCasting(end) => {
             Detail::BottomCorner(bottom_corner(checked, end, line)?)

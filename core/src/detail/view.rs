@@ -1,5 +1,6 @@
 //! The windows through which a detail is looked at.
 
+use super::cargo_door::GASKET_DEPTH;
 use super::detail::Detail;
 use super::floor_drain::DRAIN_PLATE;
 use super::model::Span;
@@ -28,8 +29,10 @@ impl Detail {
             self,
             Self::FloorEdge(_)
                 | Self::FloorMember(_)
-                | Self::BottomCorner(_)
                 | Self::FloorRecess(_)
+                | Self::Threshold(_)
+                | Self::CargoSill(_)
+                | Self::BottomCorner(_)
         )
     }
 
@@ -76,8 +79,31 @@ impl Detail {
                 )
             }
             Self::OpeningFrame(frame) => section(
-                [-margin * 0.8, margin * 1.2],
+                [-margin * 1.1, margin * 1.2],
                 [-frame.wall.sheet - outdoors, frame.face() + room],
+            ),
+            Self::Threshold(threshold) => section(
+                [-threshold.rail.thickness - outdoors, threshold.bar_end() + margin],
+                [-threshold.rail.height - outdoors, threshold.leaf_bottom() + margin],
+            ),
+            Self::LeafEdge(edge) => section(
+                [edge.frame.x[0] - outdoors, edge.leaf.face() + margin],
+                [
+                    edge.frame.y[0].min(-edge.beside.sheet) - outdoors,
+                    edge.beside.face().max(edge.leaf_begins()) + margin,
+                ],
+            ),
+            Self::LeafMeeting(meeting) => section(
+                [Length::ZERO, margin],
+                [-GASKET_DEPTH - outdoors, meeting.leaf.face() + room],
+            ),
+            Self::Batten(batten) => section(
+                [batten.spacing / 2.0 - margin, batten.spacing / 2.0 + margin],
+                [-batten.leaf.sheet - outdoors, batten.leaf.face() + room],
+            ),
+            Self::CargoSill(sill) => section(
+                [sill.sill.x[0] - outdoors, sill.wall.face() + margin],
+                [sill.sill.y[0] - outdoors, sill.floor.face() + margin],
             ),
             Self::Corner(corner) => {
                 let low = corner.casting.outside.map(|outside| -outside - outdoors);

@@ -1,10 +1,12 @@
 //! What stands where: the plain areas with their layers, and how many metres or pieces of
 //! each cold detail there are.
 
+mod opening;
 mod plain;
 mod resistance;
 mod thermal_bridge;
 
+pub use opening::*;
 pub use plain::*;
 pub use resistance::*;
 pub use thermal_bridge::*;

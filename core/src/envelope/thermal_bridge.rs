@@ -1,7 +1,8 @@
 //! Where the details are, and how many metres or pieces of each.
 
 use super::members_on;
-use crate::design::{Design, FloorRecesses, PersonnelDoor, Surface, Wall};
+use super::opening::{CutOpening, Opening, cut_openings};
+use crate::design::{Design, DoorEndFinish, FloorRecesses, Surface, Wall};
 use crate::freight_box::{Dimensions, FORKLIFT_POCKET, FreightBox};
 use crate::units::Length;
 
@@ -27,15 +28,6 @@ impl End {
     }
 }
 
-/// What is cut into a wall.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
-pub enum Opening {
-    /// The personnel door.
-    PersonnelDoor,
-    /// A window.
-    Window,
-}
-
 /// A place where heat finds a way past the foam.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
 pub enum ThermalBridge {
@@ -53,8 +45,22 @@ pub enum ThermalBridge {
     FloorEdge(Surface),
     /// A steel member under the floor.
     FloorMember,
-    /// The steel frame round an opening.
+    /// The steel frame round an opening, at its jambs and head.
     OpeningFrame(Opening),
+    /// The same frame at the foot of the personnel door, with the threshold on it.
+    DoorThreshold,
+    /// The same frame under a window.
+    WindowSill,
+    /// The edge of roof and door end, under the header of the cargo doors.
+    CargoDoorHeader,
+    /// The edge of floor and door end, at the sill of the cargo doors.
+    CargoDoorSill,
+    /// The edges of side walls and leaves with foam in them, at the posts they hang on.
+    CargoDoorHinges,
+    /// The line where two leaves with foam in them meet.
+    CargoDoorMeeting,
+    /// A batten in the foam of a leaf.
+    CargoDoorBatten,
     /// A top corner casting.
     TopCasting(End),
     /// A bottom corner casting.
@@ -100,6 +106,13 @@ impl ThermalBridge {
             Self::FloorEdge(_) => "side_floor_edge",
             Self::OpeningFrame(Opening::PersonnelDoor) => "door_frame",
             Self::OpeningFrame(Opening::Window) => "window_frame",
+            Self::DoorThreshold => "door_threshold",
+            Self::WindowSill => "window_sill",
+            Self::CargoDoorHeader => "cargo_door_header",
+            Self::CargoDoorSill => "cargo_door_sill",
+            Self::CargoDoorHinges => "cargo_door_hinges",
+            Self::CargoDoorMeeting => "cargo_door_meeting",
+            Self::CargoDoorBatten => "cargo_door_batten",
             Self::TopCasting(End::Front) => "front_top_casting",
             Self::TopCasting(End::Door) => "door_top_casting",
             Self::BottomCasting(End::Front) => "front_bottom_casting",
@@ -137,7 +150,14 @@ impl ThermalBridge {
             | Self::OpeningFrame(_)
             | Self::ThinFoam
             | Self::ForkliftPocket
-            | Self::GooseneckTunnel => false,
+            | Self::GooseneckTunnel
+            | Self::DoorThreshold
+            | Self::WindowSill
+            | Self::CargoDoorHeader
+            | Self::CargoDoorSill
+            | Self::CargoDoorHinges
+            | Self::CargoDoorMeeting
+            | Self::CargoDoorBatten => false,
         }
     }
 }
@@ -162,6 +182,7 @@ const WALLS: [Surface; 3] = [Surface::SideWall, Surface::FrontEnd, Surface::Door
 pub fn frame_members(design: &Design, clear: &Dimensions, surface: Surface) -> u32 {
     match surface {
         Surface::SideWall => members_on(clear.length, design.stud_spacing) * 2,
+        Surface::DoorEnd if design.door_end_finish == DoorEndFinish::FoamedLeaves => 0,
         Surface::FrontEnd | Surface::DoorEnd => members_on(clear.width, design.stud_spacing),
         Surface::Ceiling => members_on(clear.length, design.joist_spacing),
         Surface::Floor => 0,
@@ -187,22 +208,47 @@ pub fn thermal_bridges(
     waves: impl Iterator<Item = (ThermalBridge, Amount)>,
 ) -> Vec<(ThermalBridge, Amount)> {
     let mut places: Vec<(ThermalBridge, Amount)> = waves.collect();
+    let openings = cut_openings(design);
     for surface in FRAMED {
         let each = if surface == Surface::Ceiling { clear.width } else { clear.height };
         let count = frame_members(design, clear, surface);
-        places.push((ThermalBridge::FrameLine(surface), Amount::Metres(each * f64::from(count))));
+        let in_wall = openings.iter().filter(|opening| opening.wall == surface);
+        let at_openings: Length =
+            in_wall.map(|opening| opening.frame_line(clear.height, design.stud_spacing)).sum();
+        let metres = each * f64::from(count) + at_openings;
+        places.push((ThermalBridge::FrameLine(surface), Amount::Metres(metres)));
     }
     // Both side walls, but one wall at each end.
     let along = |wall| match wall {
         Surface::SideWall => clear.length * 2.0,
         _ => clear.width,
     };
+    // The floor's edge is interrupted where a threshold lies.
+    let threshold = |wall: Surface| -> Length {
+        let doors = openings.iter().filter(|opening| opening.opening == Opening::PersonnelDoor);
+        doors.filter(|door| door.wall == wall).map(CutOpening::foot).sum()
+    };
+    // The door end has header and sill for rails: between finished faces, as all edges, so over what the
+    // side walls leave of the width of the doors' opening.
     for wall in WALLS {
-        places.push((ThermalBridge::RoofEdge(wall), Amount::Metres(along(wall))));
-        places.push((ThermalBridge::FloorEdge(wall), Amount::Metres(along(wall))));
+        let (at_roof, at_floor) = match wall {
+            Surface::DoorEnd => (ThermalBridge::CargoDoorHeader, ThermalBridge::CargoDoorSill),
+            _ => (ThermalBridge::RoofEdge(wall), ThermalBridge::FloorEdge(wall)),
+        };
+        places.push((at_roof, Amount::Metres(along(wall))));
+        places.push((at_floor, Amount::Metres(along(wall) - threshold(wall))));
     }
-    for end in End::ALL {
-        places.push((ThermalBridge::CornerPost(end), Amount::Metres(clear.height * 2.0)));
+    let posts = Amount::Metres(clear.height * 2.0);
+    places.push((ThermalBridge::CornerPost(End::Front), posts));
+    match design.door_end_finish {
+        DoorEndFinish::FramedWall => places.push((ThermalBridge::CornerPost(End::Door), posts)),
+        DoorEndFinish::FoamedLeaves => {
+            places.push((ThermalBridge::CargoDoorHinges, posts));
+            places.push((ThermalBridge::CargoDoorMeeting, Amount::Metres(clear.height)));
+            let battens = f64::from(members_on(clear.width, design.stud_spacing));
+            let metres = clear.height * battens;
+            places.push((ThermalBridge::CargoDoorBatten, Amount::Metres(metres)));
+        }
     }
     // A pocket, with members for its sides, stands in the place of those that would be there.
     let has_recesses = design.floor_recesses != FloorRecesses::None;
@@ -216,12 +262,17 @@ pub fn thermal_bridges(
         let tunnel = freight_box.gooseneck_tunnel - outside_room;
         places.push((ThermalBridge::GooseneckTunnel, Amount::Metres(tunnel)));
     }
-    if design.personnel_door != PersonnelDoor::None {
-        let round = design.door_width + design.door_height * 2.0;
-        places.push((ThermalBridge::OpeningFrame(Opening::PersonnelDoor), Amount::Metres(round)));
+    for opening in &openings {
+        let metres = Amount::Metres(opening.jambs_and_head());
+        places.push((ThermalBridge::OpeningFrame(opening.opening), metres));
     }
-    let round = (design.window_width + design.window_height) * 2.0 * design.window_count;
-    places.push((ThermalBridge::OpeningFrame(Opening::Window), Amount::Metres(round)));
+    for opening in &openings {
+        let foot = match opening.opening {
+            Opening::PersonnelDoor => ThermalBridge::DoorThreshold,
+            Opening::Window => ThermalBridge::WindowSill,
+        };
+        places.push((foot, Amount::Metres(opening.foot())));
+    }
     places.push((ThermalBridge::ThinFoam, Amount::Metres(design.thin_foam_length)));
     for end in End::ALL {
         places.push((ThermalBridge::TopCasting(end), Amount::Pieces(2.0)));

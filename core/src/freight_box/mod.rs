@@ -8,7 +8,10 @@ mod corrugation;
 mod size;
 
 pub use corrugation::{Corrugation, FRONT_END, ROOF, SIDE_WALL};
-pub use size::{BoxSize, CORNER_FITTING_HEIGHT, CORNER_FITTING_LENGTH, CORNER_FITTING_WIDTH};
+pub use size::{
+    BoxSize, CORNER_FITTING_HEIGHT, CORNER_FITTING_LENGTH, CORNER_FITTING_WIDTH,
+    DOOR_HEADER_THICKNESS, FORKLIFT_POCKET, GOOSENECK_TUNNEL,
+};
 
 use crate::units::{Area, Length, Mass, Volume};
 

@@ -41,6 +41,8 @@ pub const GOOSENECK_TUNNEL: FloorRecess = FloorRecess {
 
 /// Length of that tunnel from the outside of the front end, from 3150 to 3500 mm (the same annex, from memory).
 const TUNNEL_LENGTH: Length = Length::mm(3150.0);
+/// Steel of the header over the cargo doors, a hollow beam. From memory.
+pub const DOOR_HEADER_THICKNESS: Length = Length::mm(4.0);
 
 /// The standard sizes of general-purpose freight box.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, Default)]

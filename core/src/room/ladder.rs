@@ -12,6 +12,8 @@ pub enum Taker {
     Frame,
     /// Foam past the frame's inner face.
     FoamPastFrame,
+    /// Foam in the leaves of the cargo doors.
+    LeafFoam,
     /// A surface brought in to hide the castings.
     BroughtIn,
     /// The lining board.
@@ -35,6 +37,7 @@ impl Taker {
             Self::StandOff => "stand_off",
             Self::Frame => "frame",
             Self::FoamPastFrame => "foam_past_frame",
+            Self::LeafFoam => "leaf_foam",
             Self::BroughtIn => "brought_in",
             Self::Lining => "lining",
             Self::Panel => "panel",
@@ -59,10 +62,11 @@ pub struct LadderStep {
 
 /// The rungs of a framed surface from the steel inwards, empty ones left out.
 fn framed_steps(surface: Surface, stack: &Stack) -> Vec<LadderStep> {
+    let foam = if stack.is_framed() { Taker::FoamPastFrame } else { Taker::LeafFoam };
     let steps = [
         (Taker::StandOff, stack.stand_off),
         (Taker::Frame, stack.member),
-        (Taker::FoamPastFrame, stack.foam_past_frame()),
+        (foam, stack.foam_past_frame()),
         (Taker::BroughtIn, stack.brought_in),
         (Taker::Lining, stack.lining),
         (Taker::Panel, stack.panel),

@@ -73,6 +73,15 @@ fn of_place(design: &Design, place: ThermalBridge) -> Shares {
         | ThermalBridge::ExhaustSleeve
         | ThermalBridge::ScrewThrough
         | ThermalBridge::ThinFoam => SIDES,
+        ThermalBridge::CargoDoorHeader => halves(DOORS, ROOF),
+        ThermalBridge::CargoDoorSill => halves(DOORS, FLOOR),
+        ThermalBridge::CargoDoorHinges => halves(DOORS, SIDES),
+        ThermalBridge::CargoDoorMeeting | ThermalBridge::CargoDoorBatten => DOORS,
+        ThermalBridge::DoorThreshold => {
+            let wall = design.personnel_door.wall().unwrap_or_default();
+            halves(of_surface(surface_of(wall)), FLOOR)
+        }
+        ThermalBridge::WindowSill => of_surface(surface_of(design.window_wall)),
     }
 }
 

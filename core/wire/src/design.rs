@@ -1,9 +1,9 @@
 //! A design to and from one flat JSON object.
 
 use inchwise_core::design::{
-    DamperScreen, Design, DesignError, EndWallTreatment, FanGiven, Field, FloorRecesses,
-    FoamMeasure, FramePosition, LiningMaterial, OutdoorAirRule, PersonnelDoor, RoomUse, SleeveEnd,
-    Wall, WeatherCover,
+    DamperScreen, Design, DesignError, DoorEndFinish, EndWallTreatment, FanGiven, Field,
+    FloorRecesses, FoamMeasure, FramePosition, LiningMaterial, OutdoorAirRule, PersonnelDoor,
+    RoomUse, SleeveEnd, Wall, WeatherCover, WindowSpacer,
 };
 use inchwise_core::freight_box::BoxSize;
 use inchwise_core::year::YearChoices;
@@ -151,6 +151,10 @@ fn put_option(design: &mut Design, key: &str, value: &Value) -> Result<bool, Unr
             option!(personnel_door, PersonnelDoor, PersonnelDoor::ALL.iter().copied());
         }
         "window_wall" => option!(window_wall, Wall, Wall::ALL.iter().copied()),
+        "door_end_finish" => {
+            option!(door_end_finish, DoorEndFinish, DoorEndFinish::ALL.iter().copied());
+        }
+        "window_spacer" => option!(window_spacer, WindowSpacer, WindowSpacer::ALL.iter().copied()),
         "room_use" => option!(room_use, RoomUse, RoomUse::ALL.iter().copied()),
         "outdoor_air_rule" => {
             option!(outdoor_air_rule, OutdoorAirRule, OutdoorAirRule::ALL.iter().copied());
@@ -195,6 +199,8 @@ pub fn design_to_value(design: &Design) -> Value {
     put("lining_material", design.lining_material.key());
     put("personnel_door", design.personnel_door.key());
     put("window_wall", design.window_wall.key());
+    put("door_end_finish", design.door_end_finish.key());
+    put("window_spacer", design.window_spacer.key());
     put("room_use", design.room_use.key());
     put("outdoor_air_rule", design.outdoor_air_rule.key());
     put("weather_cover", design.weather_cover.key());

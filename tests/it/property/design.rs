@@ -2,9 +2,9 @@
 
 use inchwise_core::choice_table::RangeProblem;
 use inchwise_core::design::{
-    CheckedDesign, DamperScreen, Design, DesignProblem, EndWallTreatment, FanGiven, Field,
-    FloorRecesses, FoamMeasure, FramePosition, LiningMaterial, OutdoorAirRule, PersonnelDoor,
-    Quantity, RoomUse, SleeveEnd, Wall, WeatherCover,
+    CheckedDesign, DamperScreen, Design, DesignProblem, DoorEndFinish, EndWallTreatment, FanGiven,
+    Field, FloorRecesses, FoamMeasure, FramePosition, LiningMaterial, OutdoorAirRule,
+    PersonnelDoor, Quantity, RoomUse, SleeveEnd, Wall, WeatherCover, WindowSpacer,
 };
 use inchwise_core::freight_box::BoxSize;
 use proptest::prelude::*;
@@ -37,7 +37,13 @@ fn any_design() -> impl Strategy<Value = Design> {
         select(WeatherCover::ALL.to_vec()),
         select(DamperScreen::ALL.to_vec()),
         select(FanGiven::ALL.to_vec()),
-        (select(FramePosition::ALL.to_vec()), select(OutdoorAirRule::ALL.to_vec()), lawful_place()),
+        (
+            select(FramePosition::ALL.to_vec()),
+            select(WindowSpacer::ALL.to_vec()),
+            select(DoorEndFinish::ALL.to_vec()),
+            select(OutdoorAirRule::ALL.to_vec()),
+            lawful_place(),
+        ),
         recesses,
     );
     (numbers, options).prop_map(|(numbers, options)| {
@@ -53,8 +59,10 @@ fn any_design() -> impl Strategy<Value = Design> {
             damper_screen: options.8,
             fan_given: options.9,
             frame_position: options.10.0,
-            outdoor_air_rule: options.10.1,
-            place: options.10.2,
+            window_spacer: options.10.1,
+            door_end_finish: options.10.2,
+            outdoor_air_rule: options.10.3,
+            place: options.10.4,
             floor_recesses: options.11.0,
             sleeve_end: options.11.1,
             ..Design::default()
