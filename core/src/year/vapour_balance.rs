@@ -25,6 +25,10 @@ const fn sorption(lining: LiningMaterial) -> f64 {
     }
 }
 
+/// Most of the air's pressure that its vapour may be, one half: saturation at 81 °C at sea level. Hotter rooms, which
+/// no heater of a room makes, are out of the range of W = 0.622·p/(P − p).
+const MOST_VAPOUR: f64 = 0.5;
+
 /// Coefficients of the balance, SI.
 #[derive(Clone, Copy, Debug)]
 pub(super) struct VapourBalance {
@@ -67,8 +71,8 @@ pub(super) struct VapourState {
 pub(super) struct WaterGone {
     /// Carried off by air; below 0 brought in.
     pub(super) by_air: f64,
-    /// Condensed on the lining, because air and lining were full.
-    pub(super) on_lining: f64,
+    /// Condensed wherever it could, because the air was full.
+    pub(super) anywhere: f64,
 }
 
 /// The balance of a step but for the sinks.
@@ -119,6 +123,11 @@ impl VapourBalance {
         }
     }
 
+    /// The most vapour that air of a saturation pressure holds, Pa.
+    pub(super) fn most(&self, saturation: f64) -> f64 {
+        lesser(saturation, MOST_VAPOUR * self.air_pressure)
+    }
+
     /// The coefficients by name.
     pub(super) fn coefficients(&self) -> [(&'static str, f64); 4] {
         [
@@ -163,16 +172,14 @@ impl VapourBalance {
     }
 
     /// The vapour pressure after a step, implicit in time, so that water is neither lost nor made: no higher than air
-    /// and lining hold.
+    /// holds. A lining colder than that takes up a film beyond its saturation, and gives it back.
     pub(super) fn pressure(
         terms: &Terms,
         drive: &VapourDrive,
         sinks: &[Sink],
         before: &VapourState,
     ) -> f64 {
-        let free = terms.supply.balanced(sinks, before.pascals);
-        // Air holds no more than it does at its own temperature, nor beside a colder lining.
-        lesser(free, lesser(drive.at_lining, drive.at_air))
+        lesser(terms.supply.balanced(sinks, before.pascals), drive.at_air)
     }
 
     /// The state after a step of seconds that ended at a vapour pressure.
@@ -185,12 +192,11 @@ impl VapourBalance {
         pascals: f64,
         seconds: f64,
     ) -> (VapourState, WaterGone) {
-        // What does not balance in air that holds no more condenses on the lining.
-        let is_full = pascals >= lesser(drive.at_lining, drive.at_air);
-        let over = if is_full { terms.supply.left(sinks, pascals) } else { 0.0 };
+        // What does not balance in air that holds no more condenses wherever it can.
+        let over = if pascals >= drive.at_air { terms.supply.left(sinks, pascals) } else { 0.0 };
         let gone = WaterGone {
             by_air: terms.flow * (terms.ratio * pascals - terms.outdoors) * seconds,
-            on_lining: over * seconds,
+            anywhere: over * seconds,
         };
         let lining = self.lining / seconds;
         let after = VapourState {
@@ -263,9 +269,9 @@ mod tests {
                 let pascals = VapourBalance::pressure(&terms, &drive, &sinks, &state);
                 let (after, gone) = BALANCE.go(&state, &drive, &terms, &sinks, pascals, 3600.0);
                 let onto_window = sinks[0].takes(pascals) * 3600.0;
-                assert!(onto_window >= 0.0 && gone.on_lining >= -1e-12, "{gone:?}");
+                assert!(onto_window >= 0.0 && gone.anywhere >= -1e-12, "{gone:?}");
                 assert!(after.pascals <= drive.at_air * (1.0 + 1e-12), "{after:?}");
-                let made = source * 3600.0 - gone.by_air - onto_window - gone.on_lining;
+                let made = source * 3600.0 - gone.by_air - onto_window - gone.anywhere;
                 let kept = BALANCE.held(&after) - BALANCE.held(&state);
                 // The lining takes up by its humidity, whose saturation may move between steps.
                 assert!((made - kept).abs() < 1e-9 * (1.0 + made.abs()), "{made} kept {kept}");

@@ -3,12 +3,14 @@
 use inchwise_core::choice_table::RangeProblem;
 use inchwise_core::design::{
     CheckedDesign, DamperScreen, Design, DesignProblem, DoorEndFinish, EndWallTreatment, FanGiven,
-    Field, FloorRecesses, FoamMeasure, FramePosition, LiningMaterial, PersonnelDoor, Quantity,
-    RoomUse, SleeveEnd, Wall, WeatherCover, WindowSpacer,
+    Field, FloorRecesses, FoamMeasure, FramePosition, LiningMaterial, OutdoorAirRule,
+    PersonnelDoor, Quantity, RoomUse, SleeveEnd, Wall, WeatherCover, WindowSpacer,
 };
 use inchwise_core::freight_box::BoxSize;
 use proptest::prelude::*;
 use proptest::sample::select;
+
+use super::place::lawful_place;
 
 /// Every choice, each within its range; measurements not taken.
 fn any_design() -> impl Strategy<Value = Design> {
@@ -39,6 +41,8 @@ fn any_design() -> impl Strategy<Value = Design> {
             select(FramePosition::ALL.to_vec()),
             select(WindowSpacer::ALL.to_vec()),
             select(DoorEndFinish::ALL.to_vec()),
+            select(OutdoorAirRule::ALL.to_vec()),
+            lawful_place(),
         ),
         recesses,
     );
@@ -57,6 +61,8 @@ fn any_design() -> impl Strategy<Value = Design> {
             frame_position: options.10.0,
             window_spacer: options.10.1,
             door_end_finish: options.10.2,
+            outdoor_air_rule: options.10.3,
+            place: options.10.4,
             floor_recesses: options.11.0,
             sleeve_end: options.11.1,
             ..Design::default()
@@ -75,6 +81,10 @@ fn any_design() -> impl Strategy<Value = Design> {
 /// A design that passes its check: openings that do not fit are left out.
 pub(crate) fn lawful_design() -> impl Strategy<Value = CheckedDesign> {
     any_design().prop_filter_map("outdoors not colder than the room", |mut design| {
+        if design.used_from == design.used_until {
+            design.used_until = 24.0;
+        }
+        design.fan_cools_above = design.fan_cools_above.max(design.indoor_temperature);
         // Points of a fan's curve drawn one by one hardly ever fall in order.
         if design.check().is_err() {
             design.fan_given = FanGiven::Label;
