@@ -120,6 +120,7 @@ impl Section {
         let without = solve(&self.problem(false, Surfaces::Ordinary), &accuracy)?;
         let refining = RefinementCriterion {
             environment: ROOM,
+            finish: None,
             extreme: Extreme::Coldest,
             temperatures: vec![Temperature::celsius(1.0), Temperature::celsius(0.0)],
             tolerance: TemperatureDifference::new(0.0005),

@@ -53,6 +53,7 @@ fn step(detail: &Detail, by: f64) -> Result<Step, ConductionError> {
     let heat = solve(&finer(detail.problem(Surfaces::Ordinary), by), &accuracy)?;
     let refining = RefinementCriterion {
         environment: ROOM,
+        finish: None,
         extreme: Extreme::Coldest,
         temperatures: vec![Temperature::celsius(1.0), Temperature::celsius(0.0)],
         tolerance: TemperatureDifference::new(0.0004),

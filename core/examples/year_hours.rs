@@ -36,7 +36,7 @@ fn figures(
     choices: &CheckedYearChoices,
 ) -> Option<Figures> {
     let design = exceeded_for(&weather, 0.99).as_celsius();
-    let surroundings = Surroundings::new(weather, choices.choices().front_faces).ok()?;
+    let surroundings = Surroundings::new(weather, evaluation.checked.design().front_faces);
     let outcome: YearOutcome = run_year(&YearModel::new(evaluation, &surroundings, choices).ok()?);
     Some(Figures {
         heat: outcome.year.energy.heat().as_kilowatt_hours(),
@@ -119,7 +119,7 @@ fn main() -> ExitCode {
         ..YearChoices::default()
     };
     let design = CheckedDesign::default();
-    let choices = match heater.check(design.design().indoor_temperature) {
+    let choices = match heater.check() {
         Ok(choices) => choices,
         Err(errors) => {
             eprintln!("{errors:?}");

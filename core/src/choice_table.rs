@@ -1,6 +1,10 @@
 //! A table of numeric choices: one row gives meaning, allowed range, step and default, and struct,
 //! field names, ranges, getter and setter follow from it.
 
+use core::fmt;
+
+use crate::bounds::{Bounds, Figure, write_unit, write_words};
+
 /// What is allowed for one choice, in SI units.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct ChoiceRange<Q> {
@@ -32,6 +36,39 @@ pub enum RangeProblem {
     },
     /// Must be a whole number.
     NotWhole,
+}
+
+impl RangeProblem {
+    /// Stable name of what is wrong.
+    pub const fn code(self) -> &'static str {
+        match self {
+            Self::NotFinite => "not_finite",
+            Self::OutOfRange { .. } => "out_of_range",
+            Self::NotWhole => "not_whole",
+        }
+    }
+
+    /// Writes the sentence for a developer about the choice of a key.
+    pub(crate) fn write(
+        self,
+        out: &mut fmt::Formatter<'_>,
+        key: &str,
+        given: f64,
+        unit: &str,
+    ) -> fmt::Result {
+        write_words(out, key)?;
+        match self {
+            Self::NotFinite => write!(out, " must be a finite number, {given} given"),
+            Self::NotWhole => write!(out, " of {given} must be a whole number"),
+            Self::OutOfRange { minimum, maximum } => {
+                write!(out, " of {}", Figure(given))?;
+                write_unit(out, unit)?;
+                let allowed = Bounds::between(minimum, maximum);
+                write!(out, " is out of range: it must be {allowed}")?;
+                write_unit(out, unit)
+            }
+        }
+    }
 }
 
 /// The quantities of a table.

@@ -22,16 +22,26 @@ pub enum NotReckoned {
     Network(RoomNetworkError),
 }
 
+impl NotReckoned {
+    /// Stable name of what is wrong.
+    pub const fn code(&self) -> &'static str {
+        match self {
+            Self::Air(error) => error.code(),
+            Self::Network(error) => error.code(),
+        }
+    }
+}
+
 impl core::fmt::Display for NotReckoned {
     fn fmt(&self, f: &mut core::fmt::Formatter<'_>) -> core::fmt::Result {
         match self {
-            Self::Air(error) => write!(f, "{error:?}"),
+            Self::Air(error) => error.fmt(f),
             Self::Network(error) => error.fmt(f),
         }
     }
 }
 
-impl std::error::Error for NotReckoned {}
+impl core::error::Error for NotReckoned {}
 
 impl From<MoistureError> for NotReckoned {
     fn from(error: MoistureError) -> Self {

@@ -4,8 +4,7 @@
 
 FILE is what the example year_bench of inchwise-core describes. Runs a year for every line it reads and
 answers, tab-separated: milliseconds, hours, heat lost on its way as a share, and a figure of heat and
-water. Left out, in favour of this program: frost kept on the coldest spot, and sums by month and
-purpose. What does not feed back from hour to hour is reckoned for all hours at once; the rest cannot be,
+water. Left out, in favour of this program: sums by month and purpose. What does not feed back from hour to hour is reckoned for all hours at once; the rest cannot be,
 since the room remembers.
 """
 
@@ -21,6 +20,11 @@ HOURS = 8760
 LEAD_IN = 336
 CONVECTIVE = 0.5
 NEARLY = 0.5
+HEAT_CAPACITY = 1006.0
+MOLAR_MASS_RATIO = 0.621945
+EVAPORATION = 2.501e6
+MELTING = 0.3334e6
+HELD_BY_A_SURFACE = 0.1
 
 
 def saturation(celsius):
@@ -66,10 +70,29 @@ def many_pascals(celsius):
     return left + x * (slope + x * curvature)
 
 
+def balanced(given, carried, sinks, pressure):
+    """The vapour pressure at which N - D p is what the sinks take; sinks are (conductance, balance, most)."""
+    for _ in range(2 * len(sinks) + 2):
+        up, down = given, carried
+        for conductance, balance, most in sinks:
+            if conductance * (pressure - balance) > -most:
+                up += conductance * balance
+                down += conductance
+            else:
+                up += most
+        after = up / down
+        moved = after - pressure
+        pressure = after
+        if abs(moved) <= 1e-10 * abs(pressure):
+            break
+    return pressure
+
+
 class Year:
     def __init__(self, file):
         self.c, self.u = file["coefficients"], file["choices"]
-        self.factors = numpy.array(file["factors"])
+        self.places = file["places"]
+        self.use = numpy.array(file["hours_of_use"])
         self.celsius = numpy.array(file["celsius"])
         self.outdoor_pascals = numpy.array(file["vapour_pascals"])
         self.sun = numpy.array(file["sun"])
@@ -79,25 +102,13 @@ class Year:
         order = numpy.concatenate([numpy.arange(HOURS - LEAD_IN, HOURS), numpy.arange(HOURS)])
 
         # All hours at once.
-        hour = numpy.arange(HOURS)
-        day, clock = hour // 24, hour % 24
-        if u["used_from"] < u["used_until"]:
-            in_hours = (u["used_from"] <= clock) & (clock < u["used_until"])
-            began = day
-        else:
-            in_hours = (u["used_from"] <= clock) | (clock < u["used_until"])
-            began = numpy.where(clock < u["used_until"], (day - 1) % 365, day)
-        used = in_hours & (began % 7 < u["used_days"])
-        set_point = numpy.where(used, c["set_point"], c["set_point"] - u["setback"])
-        people = numpy.where(used, u["heat_of_people"], 0.0)
-        equipment = u["equipment_always"] + numpy.where(used, u["equipment_in_use"], 0.0)
-        source = u["moisture_always"] + u["moisture_drying"] + numpy.where(used, u["moisture_in_use"], 0.0)
+        set_point, people, equipment, source, drying = self.use.T
         sun_in = c["window_area"] * self.sun[:, int(c["window_column"])]
         faces = ["roof", "front_end", "door_end", "left_side", "right_side"]
         warmed = self.sun @ numpy.array([c[f"sun_at_{face}"] for face in faces])
         at_steel = self.celsius + warmed - c["sky"]
         sun_on_door = c["sun_on_door"] * self.sun[:, int(c["door_column"])]
-        drawn = c["sky_through_openings"] + c["drying"] - sun_on_door
+        drawn = c["sky_through_openings"] + drying - sun_on_door
         to_air = CONVECTIVE * (people + equipment) - drawn
         radiant = (1.0 - CONVECTIVE) * (people + equipment) + sun_in
         to_surface, to_mass = radiant * (1.0 - c["onto_mass"]), radiant * c["onto_mass"]
@@ -117,16 +128,18 @@ class Year:
 
         # Hour by hour.
         limit, backup_limit = u["heater_limit"], u["backup_limit"]
-        conduct, leaks = c["mass_to_surface"], c["leaks"]
-        onto_windows, into_lining = c["vapour_onto_windows"], c["vapour_into_lining"]
+        conduct, flow = c["mass_to_surface"], c["leaks"] / HEAT_CAPACITY
+        into_lining, pressure = c["vapour_into_lining"], c["air_pressure"]
         held, lining = c["vapour_in_air"] / HOUR, c["vapour_in_lining"] / HOUR
-        by_air = leaks * c["vapour_per_watt_kelvin"]
+        places = self.places
+        frost, water = [0.0] * len(places), [0.0] * len(places)
+        wet_to, released = 0, 0.0
         mass = c["set_point"]
         vapour = float(self.outdoor_pascals[HOURS - LEAD_IN])
         wet = min(vapour / pascals(mass), 1.0)
-        airs, masses, vapours, heats = ([] for _ in range(4))
-        water_by_air = water_on_windows = water_on_lining = 0.0
-        unmet = 0
+        airs, masses, heats, given_back = ([] for _ in range(4))
+        water_by_air = water_on_lining = 0.0
+        unmet = drip = frosting = 0
         inputs = [
             values[order].tolist()
             for values in (
@@ -138,8 +151,8 @@ class Year:
             enumerate(zip(*inputs))
         ):
             if n == LEAD_IN:
-                water_by_air = water_on_windows = water_on_lining = 0.0
-                unmet, stored_before = 0, mass
+                water_by_air = water_on_lining = 0.0
+                unmet, drip, frosting, stored_before = 0, 0, 0, mass
 
             def tends_to(watts):
                 onto = watts + direct * out
@@ -151,53 +164,79 @@ class Year:
                 surface = per_surface * (surface_watts + conduct * middle + pull * onto)
                 return per_air * onto + pull * surface, surface, middle
 
-            goal, onto = tends_to(air_watts)
+            goal, onto = tends_to(air_watts + released)
             free, _, _ = now(goal, onto)
             needed = max((wanted - free) / per_watt, 0.0)
             main = min(needed, limit)
             backup = min(max(needed - main, 0.0), backup_limit)
             unmet += (needed - main - backup) * per_watt > NEARLY
-            goal, onto = tends_to(air_watts + main + backup)
+            goal, onto = tends_to(air_watts + released + main + backup)
             air, surface, middle = now(goal, onto)
             mass = goal + (mass - goal) * decay
-
-            at_lining = pascals(surface)
-            at_windows = pascals(out + c["window_factor"] * (air - out))
-            into = into_lining * lining / (lining + into_lining * at_lining)
-            numerator = held * vapour + given + by_air * out_vapour + into * wet * at_lining
-            denominator = held + by_air + into
-            vapour = numerator / denominator
-            on_windows = 0.0
-            if vapour > at_windows and onto_windows > 0.0:
-                vapour = (numerator + onto_windows * at_windows) / (denominator + onto_windows)
-                on_windows = onto_windows * (vapour - at_windows) * HOUR
-            if vapour > at_lining:
-                water_on_lining += (vapour - at_lining) * denominator * HOUR
-                if on_windows > 0.0:
-                    water_on_lining += onto_windows * (vapour - at_lining) * HOUR
-                    on_windows = onto_windows * (at_lining - at_windows) * HOUR
-                vapour = at_lining
-            water_on_windows += on_windows
-            water_by_air += by_air * (vapour - out_vapour) * HOUR
-            wet = (lining * wet + into_lining * vapour) / (lining + into_lining * at_lining)
             airs.append(air)
             masses.append(middle)
-            vapours.append(vapour)
             heats.append(main)
+            given_back.append(released)
 
-        # All hours at once: cold spots and energy.
-        airs, masses, vapours, heats = (
-            numpy.array(values[LEAD_IN:]) for values in (airs, masses, vapours, heats)
+            at_lining = pascals(surface)
+            ratio = MOLAR_MASS_RATIO / (pressure - vapour)
+            outdoors = MOLAR_MASS_RATIO * out_vapour / (pressure - out_vapour)
+            into = into_lining * lining / (lining + into_lining * at_lining)
+            brought = held * vapour + given + flow * outdoors + into * wet * at_lining
+            carried = held + flow * ratio + into
+            most = min((brought + sum(frost[:wet_to] + water[:wet_to]) / HOUR) / carried, at_lining)
+            most = min(most, pascals(air))
+            sinks, colds = [], []
+            for k, (factor, area, conductance) in enumerate(places):
+                cold = out + factor * (air - out)
+                balance = pascals(cold) * (air + 273.15) / (cold + 273.15)
+                if balance >= most and k >= wet_to and air >= out:
+                    break
+                sinks.append((conductance, balance, (frost[k] + water[k]) / HOUR))
+                colds.append(cold)
+            full = min(at_lining, pascals(air))
+            vapour = balanced(brought, carried, sinks, vapour)
+            if vapour >= full:
+                vapour = full
+                taken = sum(max(g * (vapour - b), -m) for g, b, m in sinks)
+                water_on_lining += (brought - carried * vapour - taken) * HOUR
+            water_by_air += flow * (ratio * vapour - outdoors) * HOUR
+            wet = (lining * wet + into_lining * vapour) / (lining + into_lining * at_lining)
+
+            # What lies on the cold places, and the heat of it.
+            wet_to, released = 0, 0.0
+            for k, ((conductance, balance, lay), cold) in enumerate(zip(sinks, colds)):
+                came = max(conductance * (vapour - balance), -lay) * HOUR
+                if came == 0.0 and lay == 0.0:
+                    continue
+                factor, area, _ = places[k]
+                heat = came * EVAPORATION
+                state = 0
+                if cold < 0.0:
+                    heat += (water[k] + came) * MELTING
+                    frost[k], water[k] = max(frost[k] + water[k] + came, 0.0), 0.0
+                    state = 1 if came > 0.0 else 0
+                else:
+                    heat -= frost[k] * MELTING
+                    state = 2 if frost[k] > 0.0 or came > 0.0 else 0
+                    frost[k], water[k] = 0.0, max(frost[k] + water[k] + came, 0.0)
+                    water[k] = min(water[k], HELD_BY_A_SURFACE * area)
+                if frost[k] + water[k] > 0.0:
+                    wet_to = k + 1
+                released += factor * heat / HOUR
+                if k == 0:
+                    frosting += state == 1
+                    drip += state == 2
+
+        airs, masses, heats, given_back = (
+            numpy.array(values[LEAD_IN:]) for values in (airs, masses, heats, given_back)
         )
-        spots = self.celsius[:, None] + self.factors * (airs - self.celsius)[:, None]
-        takes = vapours[:, None] > many_pascals(spots)
-        self.drip = (takes & (spots >= 0.0)).sum(axis=0)
-        self.frost = (takes & (spots < 0.0)).sum(axis=0)
+        self.drip, self.frost, self.unmet = drip, frosting, unmet
         self.too_warm = (airs > u["too_warm"]).sum()
         lost = (
             c["mass_to_outdoors"] * (masses - at_steel) + direct * (airs - self.celsius) + drawn
         ).sum() * HOUR
-        gained = (heats + people + equipment + sun_in).sum() * HOUR
+        gained = (heats + people + equipment + sun_in + given_back).sum() * HOUR
         stored = c["capacity"] * (mass - stored_before)
         return heats.sum() * HOUR / 3.6e6 + water_by_air, (gained - lost - stored) / gained
 

@@ -26,7 +26,7 @@ impl Case {
     /// The case of a name, `year` and `evaluation` among them; `undefined` where there is none.
     pub fn named(name: &str) -> Option<Case> {
         if name == "year" {
-            return Prepared::new().map(|prepared| Case(Work::Year(Box::new(prepared))));
+            return Some(Case(Work::Year(Box::new(Prepared::new()))));
         }
         if name == "evaluation" {
             return Evaluating::new().map(|ready| Case(Work::Evaluation(Box::new(ready))));

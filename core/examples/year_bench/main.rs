@@ -12,12 +12,11 @@ use std::io::{BufRead, Write};
 use std::process::ExitCode;
 use std::time::Instant;
 
-use inchwise_core::climate::{SEED, Spread, reconstruct, varnholm_flats};
-use inchwise_core::design::CheckedDesign;
-use inchwise_core::detail::{Effort, FieldCache};
-use inchwise_core::evaluate::evaluate_with;
-use inchwise_core::units::VolumeFlow;
-use inchwise_core::year::{CheckedYearChoices, Surroundings, YearChoices, YearModel, run_year};
+use inchwise_core::climate::{SEED, Spread, reconstruct};
+use inchwise_core::design::Design;
+use inchwise_core::detail::FieldCache;
+use inchwise_core::evaluate::{Evaluation, evaluate};
+use inchwise_core::year::{CheckedYearChoices, Surroundings, YearModel, run_year};
 
 /// Best and median of many rounds, ms.
 fn time(rounds: usize, mut work: impl FnMut()) -> [f64; 2] {
@@ -54,13 +53,13 @@ fn main() -> ExitCode {
 }
 
 fn describe(path: &str) -> Result<(), String> {
-    let prepared = prepared::Prepared::new().ok_or("the year cannot be made")?;
+    let prepared = prepared::Prepared::new();
     let described = prepared.described().map_err(|error| format!("{error:?}"))?;
     std::fs::write(path, described.to_string()).map_err(|error| error.to_string())
 }
 
 fn serve() -> Result<(), String> {
-    let prepared = prepared::Prepared::new().ok_or("the year cannot be made")?;
+    let prepared = prepared::Prepared::new();
     for line in std::io::stdin().lock().lines() {
         drop(line.map_err(|error| error.to_string())?);
         let start = Instant::now();
@@ -78,20 +77,20 @@ fn serve() -> Result<(), String> {
 }
 
 fn time_all() {
-    let Ok(place) = varnholm_flats().check() else { return };
-    let evaluation =
-        evaluate_with(&CheckedDesign::default(), &mut FieldCache::default(), Effort::Sections);
-    let still = CheckedYearChoices::default();
-    let fan = YearChoices {
-        fan_flow: VolumeFlow::cubic_metres_per_hour(300.0),
-        ..YearChoices::default()
-    };
-    let Ok(fan) = fan.check(still.set_point()) else { return };
-    let made = || reconstruct(&place, Spread::DesignTemperatures, SEED);
-    let prepared = || Surroundings::new(made(), still.choices().front_faces);
-    let Ok(surroundings) = prepared() else { return };
-    let year = |choices: &CheckedYearChoices| {
-        drop(black_box(YearModel::new(&evaluation, &surroundings, choices).map(|m| run_year(&m))));
+    let still = Design::default();
+    let fan = Design { damper_count: 3.0, ..still.clone() };
+    let mut cache = FieldCache::default();
+    let mut evaluated =
+        |design: &Design| design.check().ok().map(|checked| evaluate(&checked, &mut cache));
+    let (Some(still), Some(fan)) = (evaluated(&still), evaluated(&fan)) else { return };
+    let design = still.checked.design();
+    let made = || reconstruct(&design.place, Spread::DesignTemperatures, SEED);
+    let prepared = || Surroundings::new(made(), design.front_faces);
+    let surroundings = prepared();
+    let choices = CheckedYearChoices::default();
+    let year = |evaluation: &Evaluation| {
+        let model = YearModel::new(evaluation, &surroundings, &choices);
+        drop(black_box(model.map(|model| run_year(&model))));
     };
     let rows = [
         ("year", time(200, || year(&still))),

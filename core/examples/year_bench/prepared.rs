@@ -1,7 +1,7 @@
-//! A year ready to run: the default design in the invented place, with sections solved and the default
-//! choices about use.
+//! A year ready to run: the default design in the invented place, with every field solved and the default
+//! heater.
 
-use inchwise_core::climate::{SEED, Spread, SunOnBox, reconstruct, varnholm_flats};
+use inchwise_core::climate::{SEED, Spread, SunOnBox, reconstruct};
 use inchwise_core::design::CheckedDesign;
 use inchwise_core::detail::{Effort, FieldCache};
 use inchwise_core::evaluate::{Evaluation, evaluate_with};
@@ -17,15 +17,14 @@ pub struct Prepared {
 }
 
 impl Prepared {
-    /// Solves and makes everything that stays the same from run to run; nothing if the place is unlawful.
-    pub fn new() -> Option<Self> {
-        let place = varnholm_flats().check().ok()?;
+    /// Solves and makes everything that stays the same from run to run.
+    pub fn new() -> Self {
         let design = CheckedDesign::default();
-        let evaluation = evaluate_with(&design, &mut FieldCache::default(), Effort::Sections);
+        let evaluation = evaluate_with(&design, &mut FieldCache::default(), Effort::All);
         let choices = CheckedYearChoices::default();
-        let weather = reconstruct(&place, Spread::DesignTemperatures, SEED);
-        let surroundings = Surroundings::new(weather, choices.choices().front_faces).ok()?;
-        Some(Self { evaluation, surroundings, choices })
+        let weather = reconstruct(&design.design().place, Spread::DesignTemperatures, SEED);
+        let surroundings = Surroundings::new(weather, design.design().front_faces);
+        Self { evaluation, surroundings, choices }
     }
 
     /// Runs the year, model and all.
@@ -49,24 +48,14 @@ impl Prepared {
         let model = YearModel::new(&self.evaluation, &self.surroundings, &self.choices)?;
         let (weather, choices) = (self.surroundings.weather(), self.choices.choices());
         let coefficients = model.coefficients().into_iter();
-        let spots = self.evaluation.cold_spots.spots.iter();
         Ok(serde_json::json!({
             "coefficients": coefficients.collect::<std::collections::BTreeMap<_, _>>(),
-            "factors": spots.map(|spot| spot.temperature_factor.value()).collect::<Vec<_>>(),
+            "places": model.cold_places(),
+            "hours_of_use": model.hours_of_use(),
             "choices": {
                 "heater_limit": choices.heater_limit.value(),
                 "backup_limit": choices.backup_limit.value(),
-                "setback": choices.setback.value(),
-                "used_from": choices.used_from,
-                "used_until": choices.used_until,
-                "used_days": choices.used_days,
-                "heat_of_people": choices.people * choices.heat_of_person.value(),
-                "equipment_in_use": choices.equipment_in_use.value(),
-                "equipment_always": choices.equipment_always.value(),
-                "moisture_in_use": choices.moisture_in_use.value(),
-                "moisture_always": choices.moisture_always.value(),
-                "moisture_drying": choices.moisture_drying.value(),
-                "too_warm": choices.too_warm.as_celsius(),
+                "too_warm": self.evaluation.checked.design().too_warm.as_celsius(),
             },
             "celsius": weather.celsius(),
             "vapour_pascals": weather.vapour_pascals(),

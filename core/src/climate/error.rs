@@ -1,72 +1,39 @@
 //! Refusals: what about a place or an hour cannot be.
 
-/// What a figure of a place or an hour means.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
-#[non_exhaustive]
-pub enum ClimateQuantity {
-    /// Mean temperature of a month, or temperature of an hour, °C.
-    Temperature,
-    /// Mean of the daily highest less the daily lowest, K.
-    DailyRange,
-    /// Partial pressure of water vapour, Pa.
-    VapourPressure,
-    /// Mean daily global irradiation, kWh/m².
-    DailyGlobalIrradiation,
-    /// Mean global horizontal irradiance of an hour, W/m².
-    GlobalHorizontalIrradiance,
-    /// Height over the sea, m.
-    Elevation,
-    /// Latitude, degrees, north above 0.
-    Latitude,
-    /// Temperature exceeded in 99 % of the hours, °C.
-    WinterDesign,
-    /// Temperature exceeded in 1 % of the hours, °C.
-    SummerDesign,
-}
+use core::fmt;
 
-impl ClimateQuantity {
-    /// Every quantity.
-    pub const ALL: [Self; 9] = [
-        Self::Temperature,
-        Self::DailyRange,
-        Self::VapourPressure,
-        Self::DailyGlobalIrradiation,
-        Self::GlobalHorizontalIrradiance,
-        Self::Elevation,
-        Self::Latitude,
-        Self::WinterDesign,
-        Self::SummerDesign,
-    ];
+use crate::bounds::{
+    BoundedQuantity, Bounds, Figure, OutOfRange, bounded_quantities, write_unit, write_words,
+};
 
-    /// Stable name.
-    pub const fn key(self) -> &'static str {
-        match self {
-            Self::Temperature => "temperature",
-            Self::DailyRange => "daily_range",
-            Self::VapourPressure => "vapour_pressure",
-            Self::DailyGlobalIrradiation => "daily_global_irradiation",
-            Self::GlobalHorizontalIrradiance => "global_horizontal_irradiance",
-            Self::Elevation => "elevation",
-            Self::Latitude => "latitude",
-            Self::WinterDesign => "winter_design",
-            Self::SummerDesign => "summer_design",
-        }
-    }
-
-    /// Least and most that a figure may be, in its unit: a little beyond what has been measured on
-    /// earth (from memory).
-    pub const fn range(self) -> [f64; 2] {
-        match self {
-            Self::Temperature | Self::WinterDesign | Self::SummerDesign => [-75.0, 60.0],
-            Self::DailyRange => [0.5, 35.0],
-            Self::VapourPressure => [0.1, 5000.0],
-            Self::DailyGlobalIrradiation => [0.0, 12.0],
-            Self::GlobalHorizontalIrradiance => [0.0, 1500.0],
-            Self::Elevation => [-450.0, 6000.0],
-            Self::Latitude => [-90.0, 90.0],
-        }
+bounded_quantities! {
+    /// What a figure of a place or an hour means. Its bounds lie a little beyond what has been
+    /// measured on earth (from memory).
+    ClimateQuantity {
+        /// Mean temperature of a month, or temperature of an hour, °C.
+        Temperature: "temperature", "°C", TEMPERATURE;
+        /// Mean of the daily highest less the daily lowest, K.
+        DailyRange: "daily_range", "K", Bounds::between(0.5, 35.0);
+        /// Partial pressure of water vapour, Pa.
+        VapourPressure: "vapour_pressure", "Pa", Bounds::between(0.1, 5000.0);
+        /// Mean daily global irradiation, kWh/m².
+        DailyGlobalIrradiation: "daily_global_irradiation", "kWh/m²", Bounds::between(0.0, 12.0);
+        /// Mean global horizontal irradiance of an hour, W/m².
+        GlobalHorizontalIrradiance: "global_horizontal_irradiance", "W/m²",
+            Bounds::between(0.0, 1500.0);
+        /// Height over the sea, m.
+        Elevation: "elevation", "m", Bounds::between(-450.0, 6000.0);
+        /// Latitude, degrees, north above 0.
+        Latitude: "latitude", "°", Bounds::between(-90.0, 90.0);
+        /// Temperature exceeded in 99 % of the hours, °C.
+        WinterDesign: "winter_design", "°C", TEMPERATURE;
+        /// Temperature exceeded in 1 % of the hours, °C.
+        SummerDesign: "summer_design", "°C", TEMPERATURE;
     }
 }
+
+/// Temperatures of air on earth, °C.
+const TEMPERATURE: Bounds = Bounds::between(-75.0, 60.0);
 
 /// One figure that cannot stand.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -85,7 +52,7 @@ pub struct ClimateError {
 #[derive(Clone, Copy, Debug, PartialEq)]
 #[non_exhaustive]
 pub enum ClimateProblem {
-    /// Not a number, or outside [`ClimateQuantity::range`].
+    /// Not a number, or outside the bounds of its quantity.
     OutOfRange,
     /// More vapour than air of the month's mean temperature holds.
     AboveSaturation {
@@ -103,18 +70,63 @@ pub enum ClimateProblem {
     },
 }
 
-/// A refusal, if a figure is outside the range of its quantity.
+impl ClimateError {
+    /// Stable name of what is wrong.
+    pub const fn code(&self) -> &'static str {
+        match self.problem {
+            ClimateProblem::OutOfRange => "out_of_range",
+            ClimateProblem::AboveSaturation { .. } => "above_saturation",
+            ClimateProblem::WinterNotBelowSummer => "winter_not_below_summer",
+            ClimateProblem::NotAYear => "not_a_year",
+            ClimateProblem::AboveExtraterrestrial { .. } => "above_extraterrestrial",
+        }
+    }
+}
+
+impl fmt::Display for ClimateError {
+    /// The index is counted from 0, as in [`ClimateError::index`].
+    fn fmt(&self, out: &mut fmt::Formatter<'_>) -> fmt::Result {
+        let Self { quantity, index, given, problem } = *self;
+        if problem == ClimateProblem::NotAYear {
+            return write!(out, "a year needs {} hours, {given} given", super::HOURS_IN_YEAR);
+        }
+        if let Some(index) = index {
+            write!(out, "at index {index}: ")?;
+        }
+        if problem == ClimateProblem::OutOfRange {
+            return OutOfRange { quantity, given, allowed: quantity.bounds() }.fmt(out);
+        }
+        write_words(out, quantity.key())?;
+        write!(out, " of {}", Figure(given))?;
+        write_unit(out, quantity.unit())?;
+        match problem {
+            ClimateProblem::AboveSaturation { saturation } => write!(
+                out,
+                " must be at most {} times that of saturation, {} Pa",
+                super::MOST_VAPOUR,
+                Figure(saturation)
+            ),
+            ClimateProblem::WinterNotBelowSummer => {
+                out.write_str(" must be below the summer design temperature")
+            }
+            ClimateProblem::AboveExtraterrestrial { extraterrestrial } => {
+                write!(out, " must be at most the extraterrestrial, {}", Figure(extraterrestrial))?;
+                write_unit(out, quantity.unit())
+            }
+            ClimateProblem::OutOfRange | ClimateProblem::NotAYear => Ok(()),
+        }
+    }
+}
+
+impl core::error::Error for ClimateError {}
+
+/// A refusal, if a figure is outside the bounds of its quantity.
 pub(super) fn out_of_range(
     quantity: ClimateQuantity,
     index: Option<usize>,
     given: f64,
 ) -> Option<ClimateError> {
-    let [least, most] = quantity.range();
-    let allowed = least <= given && given <= most;
-    (!allowed).then_some(ClimateError {
-        quantity,
-        index,
-        given,
-        problem: ClimateProblem::OutOfRange,
-    })
+    let problem = ClimateProblem::OutOfRange;
+    let refused = !quantity.bounds().contains(given);
+    refused.then_some(ClimateError { quantity, index, given, problem })
 }

@@ -2,7 +2,7 @@
 
 use super::geometry::{Axis, Shape, Side};
 use super::grid::{Grid, NO_AIR};
-use super::problem::{AirRegion, Problem};
+use super::problem::{AirRegion, Environment, Finish, Problem};
 
 /// A face of a conducting cell that looks into an environment.
 #[derive(Clone, Copy, Debug)]
@@ -10,6 +10,8 @@ pub(super) struct BoundaryFace {
     pub cell: u32,
     pub side: Side,
     pub environment: u32,
+    /// What the surface of the material is.
+    pub finish: Finish,
     /// Surface resistance R of the face as gridded, m²·K/W.
     pub resistance: f64,
     /// From the centre of the cell to the environment, W/K: A / (d / (2 λ) + R).
@@ -62,6 +64,7 @@ impl Boundary {
         let sides = &Side::ALL[..2 * grid.axes().len()];
         let strides = [0, 1, 2].map(|d| grid.stride(d));
         let is_matter = |cell: usize| grid.region.get(cell) == Some(&NO_AIR);
+        let regions: Vec<&AirRegion> = problem.all_air().collect();
         let may_touch_matter = |cell: usize| {
             strides.iter().any(|&s| is_matter(cell + s) || is_matter(cell.wrapping_sub(s)))
         };
@@ -70,7 +73,7 @@ impl Boundary {
             if region_number == NO_AIR || !may_touch_matter(air_cell) {
                 continue;
             }
-            let region = &problem.air[region_number as usize];
+            let region = regions[region_number as usize];
             let air_indices = grid.indices(air_cell);
             for &side in sides {
                 // The material's side looks at the air, so the material stands on the other hand.
@@ -89,9 +92,12 @@ impl Boundary {
                 }
                 let cell = grid.cell(indices);
                 if !grid.is_air(cell) {
+                    let finish = problem.finish_at(grid.centre(cell).array());
+                    let own = problem.resistances_of(finish, region.environment);
                     let slope = step_cosine(region, grid, indices, air_indices, side);
-                    let resistance = region.surface_resistance.of(side).value() / slope;
-                    self.push(grid, cell, side, region.environment.0, resistance);
+                    let resistances = own.unwrap_or(&region.surface_resistance);
+                    let resistance = resistances.of(side).value() / slope;
+                    self.push(grid, cell, side, (region.environment, finish), resistance);
                 }
             }
         }
@@ -110,15 +116,26 @@ impl Boundary {
                     indices[p] = m;
                     let cell = grid.cell(indices);
                     if !grid.is_air(cell) {
-                        let resistance = exposed.surface_resistance.value();
-                        self.push(grid, cell, exposed.side, exposed.environment.0, resistance);
+                        let finish = problem.finish_at(grid.centre(cell).array());
+                        let own = problem.resistances_of(finish, exposed.environment);
+                        let resistance =
+                            own.map_or(exposed.surface_resistance, |own| own.of(exposed.side));
+                        let looks = (exposed.environment, finish);
+                        self.push(grid, cell, exposed.side, looks, resistance.value());
                     }
                 }
             }
         }
     }
 
-    fn push(&mut self, grid: &Grid, cell: usize, side: Side, environment: usize, resistance: f64) {
+    fn push(
+        &mut self,
+        grid: &Grid,
+        cell: usize,
+        side: Side,
+        (environment, finish): (Environment, Finish),
+        resistance: f64,
+    ) {
         let indices = grid.indices(cell);
         let d = side.axis().index();
         let [p, q] = side.axis().others().map(Axis::index);
@@ -127,7 +144,8 @@ impl Boundary {
         self.faces.push(BoundaryFace {
             cell: cell as u32,
             side,
-            environment: environment as u32,
+            environment: environment.0 as u32,
+            finish,
             resistance,
             conductance: area / (inside + resistance),
         });

@@ -41,40 +41,45 @@ pub(super) fn average_cut_cells(
     rasteriser: &Rasteriser<'_>,
     conductivity: &mut [f64],
 ) -> Vec<CutFace> {
-    let mut faces = Vec::new();
+    let mut columns: Vec<Column> = Vec::new();
     for paint in &rasteriser.problem.paints {
         let Shape::Prism { axis, .. } = paint.shape else { continue };
+        columns.extend(find_cut_columns(rasteriser, &paint.shape, axis));
+    }
+    // A slope that two materials share cuts its cells once.
+    columns.sort_by_key(|column| (column.axis.index(), column.across, column.along.start));
+    columns.dedup();
+    let mut faces = Vec::new();
+    for Column { axis, across, along } in columns {
         let across_axes = axis.others();
-        for Column { across, along } in find_cut_columns(rasteriser, &paint.shape, axis) {
-            let mut previous: Option<(OverlappingShapes<'_>, CutCell)> = None;
-            for n in along {
-                let mut indices = [0; 3];
-                indices[axis.index()] = n;
-                indices[across_axes[0].index()] = across[0];
-                indices[across_axes[1].index()] = across[1];
-                let overlapping = OverlappingShapes::new(rasteriser, indices);
-                // Nothing but the list of shapes changes along the axis a prism is drawn out along.
-                let cut_cell = match &previous {
-                    Some((same, cut_cell))
-                        if *same == overlapping && overlapping.lies_along(axis) =>
-                    {
-                        *cut_cell
-                    }
-                    _ => CutCell::new(rasteriser, indices, across_axes, &overlapping),
-                };
-                if let Some(mean) = cut_cell.conductivity {
-                    conductivity[rasteriser.cell(indices)] = mean;
+        let mut previous: Option<(OverlappingShapes<'_>, CutCell)> = None;
+        for n in along {
+            let mut indices = [0; 3];
+            indices[axis.index()] = n;
+            indices[across_axes[0].index()] = across[0];
+            indices[across_axes[1].index()] = across[1];
+            let overlapping = OverlappingShapes::new(rasteriser, indices);
+            // Nothing but the list of shapes changes along the axis a prism is drawn out along.
+            let cut_cell = match &previous {
+                Some((same, cut_cell)) if *same == overlapping && overlapping.lies_along(axis) => {
+                    *cut_cell
                 }
-                cut_cell.list_faces(indices, across_axes, &mut faces);
-                previous = Some((overlapping, cut_cell));
+                _ => CutCell::new(rasteriser, indices, across_axes, &overlapping),
+            };
+            if let Some(mean) = cut_cell.conductivity {
+                conductivity[rasteriser.cell(indices)] = mean;
             }
+            cut_cell.list_faces(indices, across_axes, &mut faces);
+            previous = Some((overlapping, cut_cell));
         }
     }
     faces
 }
 
 /// A column of cells along the axis a prism is drawn out along.
+#[derive(PartialEq, Eq)]
 struct Column {
+    axis: Axis,
     /// Its indices along the two other axes.
     across: [usize; 2],
     along: Range<usize>,
@@ -107,7 +112,7 @@ fn find_cut_columns(rasteriser: &Rasteriser<'_>, shape: &Shape, axis: Axis) -> V
     }
     cut.sort_unstable();
     cut.dedup();
-    cut.into_iter().map(|across| Column { across, along: along.clone() }).collect()
+    cut.into_iter().map(|across| Column { axis, across, along: along.clone() }).collect()
 }
 
 impl CutCell {
@@ -219,14 +224,16 @@ impl<'a> OverlappingShapes<'a> {
         }
     }
 
-    /// The conductivity at a point; none in air.
+    /// The conductivity at a point; none in air and where nothing is painted on no background.
     fn conductivity(&self, rasteriser: &Rasteriser<'_>, at: [f64; 3]) -> Option<f64> {
         let axes = rasteriser.problem.axes();
         if self.air.iter().any(|air| air.shape.contains(at, axes)) {
             return None;
         }
         let painted = self.paints.iter().find(|paint| paint.shape.contains(at, axes));
-        Some(painted.map_or(rasteriser.problem.background, |paint| paint.conductivity).value())
+        let conductivity =
+            painted.map(|paint| paint.conductivity).or(rasteriser.problem.background);
+        conductivity.map(|conductivity| conductivity.value())
     }
 
     fn shapes(&self) -> impl Iterator<Item = &Shape> {

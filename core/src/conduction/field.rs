@@ -4,7 +4,8 @@ use super::error::ConductionError;
 use super::geometry::{Block, Point, Side};
 use super::grid::Grid;
 use super::interpolation::{Interpolator, Node};
-use super::problem::Environment;
+use super::problem::{Environment, Finish};
+use super::refine::Extreme;
 use super::section::{Section, sample_crossings, sample_section};
 use super::solution::Solution;
 use crate::units::{Length, Power, Temperature};
@@ -98,7 +99,7 @@ impl<'a> Field<'a> {
         &self,
         environment: Environment,
     ) -> Result<SurfaceSpot, ConductionError> {
-        self.extreme_surface(environment, |a, b| a < b)
+        self.extreme_surface(environment, None, Extreme::Coldest)
     }
 
     /// The highest temperature on the surfaces that look into an environment, corners and edges
@@ -110,16 +111,22 @@ impl<'a> Field<'a> {
         &self,
         environment: Environment,
     ) -> Result<SurfaceSpot, ConductionError> {
-        self.extreme_surface(environment, |a, b| a > b)
+        self.extreme_surface(environment, None, Extreme::Warmest)
     }
 
-    fn extreme_surface(
+    /// The extreme temperature on the surfaces that look into an environment, or only on those of one
+    /// finish, corners and edges included.
+    ///
+    /// # Errors
+    /// [`ConductionError::UnknownEnvironment`] if no such surface looks into it.
+    pub fn extreme_surface(
         &self,
         environment: Environment,
-        is_better: fn(f64, f64) -> bool,
+        finish: Option<Finish>,
+        extreme: Extreme,
     ) -> Result<SurfaceSpot, ConductionError> {
         self.solution.check_boundary(environment)?;
-        extreme_on_surface(self.interpolator(), environment, is_better)
+        extreme_on_surface(self.interpolator(), environment, finish, extreme)
             .map(|(value, at)| SurfaceSpot { temperature: Temperature::celsius(value), at })
             .ok_or(ConductionError::UnknownEnvironment { environment: environment.0 })
     }
@@ -279,17 +286,23 @@ pub(super) fn surface_value_at(
     None
 }
 
-/// The extreme value on the surfaces that look into an environment: at the middles, edges and
-/// corners of their faces, between which the value is linear along each axis.
+/// The extreme value on the surfaces that look into an environment, or only on those of one finish: at
+/// the middles, edges and corners of their faces, between which the value is linear along each axis.
 pub(super) fn extreme_on_surface(
     interpolator: Interpolator<'_>,
     environment: Environment,
-    is_better: fn(f64, f64) -> bool,
+    finish: Option<Finish>,
+    extreme: Extreme,
 ) -> Option<(f64, Point)> {
     let grid = interpolator.grid;
+    let is_better = |a: f64, b: f64| match extreme {
+        Extreme::Coldest => a < b,
+        Extreme::Warmest => a > b,
+    };
     let mut best: Option<(f64, Node)> = None;
     for face in interpolator.boundary.faces() {
-        if face.environment as usize != environment.0 {
+        let is_asked = finish.is_none_or(|finish| face.finish == finish);
+        if face.environment as usize != environment.0 || !is_asked {
             continue;
         }
         let middle = face_node(grid.indices(face.cell as usize), face.side);

@@ -51,7 +51,7 @@ fn collect(
         target_sizes.push(TargetSize { from: at, to: at, size: finest });
     }
     let painted = problem.paints.iter().map(|paint| &paint.shape);
-    for shape in painted.chain(problem.air.iter().map(|region| &region.shape)) {
+    for shape in painted.chain(problem.all_air().map(|region| &region.shape)) {
         for at in faces_of(shape, axis) {
             // A face on the border of the domain is a cut through the material, not a face of it.
             if at > start + tolerance && at < end - tolerance {

@@ -10,6 +10,8 @@ use crate::units::{Length, ThermalConductivity};
 
 /// Marks a cell that is no air.
 pub(super) const NO_AIR: u32 = u32::MAX;
+/// Marks a cell that is neither material nor air; no grid has one.
+pub(super) const UNCLAIMED: u32 = u32::MAX - 1;
 
 /// A rectilinear grid with a material or air in every cell.
 ///
@@ -33,7 +35,7 @@ impl Grid {
     ///
     /// # Errors
     /// Whatever [`Problem::check`] finds; [`ConductionError::TooManyCells`];
-    /// [`ConductionError::Empty`].
+    /// [`ConductionError::Empty`]; [`ConductionError::Unclaimed`].
     pub fn new(problem: &Problem) -> Result<Self, ConductionError> {
         problem.check()?;
         let [x, y, z] = Axis::ALL.map(|axis| grid_lines(problem, axis));
@@ -48,15 +50,20 @@ impl Grid {
         if region.iter().all(|&region| region != NO_AIR) {
             return Err(ConductionError::Empty);
         }
-        let environments = problem.air.iter().map(|region| region.environment).collect();
-        Ok(Self {
+        let environments = problem.all_air().map(|region| region.environment).collect();
+        let unclaimed = region.iter().position(|&region| region == UNCLAIMED);
+        let grid = Self {
             dimensions: problem.dimensions,
             lines,
             conductivity,
             region,
             environments,
             cut_faces,
-        })
+        };
+        match unclaimed {
+            Some(cell) => Err(ConductionError::Unclaimed { at: grid.centre(cell) }),
+            None => Ok(grid),
+        }
     }
 
     /// In how many dimensions heat flows.

@@ -33,8 +33,8 @@ pub use field::{Field, HeatBalance, SurfaceSpot};
 pub use geometry::{Axis, Block, Point, Shape, Side};
 pub use grid::Grid;
 pub use problem::{
-    AirRegion, CellSizes, Dimensionality, Environment, ExposedSide, Paint, Problem, Refinement,
-    RefinementRegion, SurfaceResistances,
+    AirRegion, CellSizes, Dimensionality, Environment, ExposedSide, Finish, FinishedSurface, Paint,
+    Problem, Refinement, RefinementRegion, SurfaceResistances,
 };
 pub use refine::{
     AdaptiveRefinement, Extreme, RefinedSolution, RefinementCriterion, RefinementRound,

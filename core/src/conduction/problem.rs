@@ -22,6 +22,16 @@ impl Environment {
     pub const LIMIT: usize = 64;
 }
 
+/// The number of a kind of surface. Faces of a paint have its finish, and a finish may have surface
+/// resistances of its own, as a pane has others than the wall beside it (ISO 13788:2012).
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, PartialOrd, Ord)]
+pub struct Finish(pub usize);
+
+impl Finish {
+    /// What has no finish of its own, and the background.
+    pub const ORDINARY: Self = Self(0);
+}
+
 /// Fills a shape with a material.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Paint {
@@ -29,6 +39,20 @@ pub struct Paint {
     pub shape: Shape,
     /// With which conductivity λ.
     pub conductivity: ThermalConductivity,
+    /// What its faces are.
+    pub finish: Finish,
+}
+
+/// Surfaces of a finish have their own resistances where they look into an environment, whatever
+/// the air there or the side of the domain says.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct FinishedSurface {
+    /// Of which finish.
+    pub finish: Finish,
+    /// Looking into which environment.
+    pub environment: Environment,
+    /// Their resistances.
+    pub surface_resistance: SurfaceResistances,
 }
 
 /// Surface resistances by the direction the surface of the material looks in.
@@ -60,7 +84,7 @@ impl SurfaceResistances {
 }
 
 /// A part of the domain that is air: its cells are taken out, and every conducting face that looks
-/// into it exchanges heat with the environment. Air wins over paints, later air over earlier.
+/// into it exchanges heat with the environment.
 #[derive(Clone, Debug, PartialEq)]
 pub struct AirRegion {
     /// What is air.
@@ -142,11 +166,17 @@ pub struct Problem {
     pub domain: Block,
     /// Whether it is a section or a body.
     pub dimensions: Dimensionality,
-    /// The conductivity where nothing is painted.
-    pub background: ThermalConductivity,
+    /// The conductivity where nothing is painted; `None` where only what is painted is material.
+    /// Every cell must then be painted or be air.
+    pub background: Option<ThermalConductivity>,
+    /// The air that what is painted stands in: it wins over the background, later over earlier, and
+    /// paints win over it.
+    pub surroundings: Vec<AirRegion>,
     /// The materials; later paints win.
     pub paints: Vec<Paint>,
-    /// The air inside the domain.
+    /// Surfaces with resistances of their own; of two for one finish and environment the first holds.
+    pub finishes: Vec<FinishedSurface>,
+    /// Air cut out of what is painted: it wins over paints, later over earlier.
     pub air: Vec<AirRegion>,
     /// The sides of the domain that look into an environment.
     pub exposed: Vec<ExposedSide>,
@@ -165,20 +195,60 @@ impl Problem {
         Self {
             domain,
             dimensions,
-            background,
+            background: Some(background),
+            surroundings: Vec::new(),
             paints: Vec::new(),
+            finishes: Vec::new(),
             air: Vec::new(),
             exposed: Vec::new(),
             cells,
         }
     }
 
-    /// Fills a shape with a material, over what was painted before.
-    pub fn paint(&mut self, shape: impl Into<Shape>, conductivity: ThermalConductivity) {
-        self.paints.push(Paint { shape: shape.into(), conductivity });
+    /// A domain in which nothing stands yet. What is not painted must be given to an environment by
+    /// [`surround`](Self::surround) or [`open_to`](Self::open_to): a place that was forgotten is
+    /// [`ConductionError::Unclaimed`], never a material.
+    pub const fn empty(domain: Block, dimensions: Dimensionality, cells: CellSizes) -> Self {
+        Self {
+            domain,
+            dimensions,
+            background: None,
+            surroundings: Vec::new(),
+            paints: Vec::new(),
+            finishes: Vec::new(),
+            air: Vec::new(),
+            exposed: Vec::new(),
+            cells,
+        }
     }
 
-    /// Takes a shape out of the domain and gives it to an environment.
+    /// Gives a shape to an environment wherever nothing is painted in it.
+    pub fn surround(
+        &mut self,
+        shape: impl Into<Shape>,
+        environment: Environment,
+        surface_resistance: SurfaceResistances,
+    ) {
+        let shape = shape.into();
+        self.surroundings.push(AirRegion { shape, environment, surface_resistance });
+    }
+
+    /// Fills a shape with a material, over what was painted before.
+    pub fn paint(&mut self, shape: impl Into<Shape>, conductivity: ThermalConductivity) {
+        self.paint_finished(shape, conductivity, Finish::ORDINARY);
+    }
+
+    /// Fills a shape with a material whose faces have a finish.
+    pub fn paint_finished(
+        &mut self,
+        shape: impl Into<Shape>,
+        conductivity: ThermalConductivity,
+        finish: Finish,
+    ) {
+        self.paints.push(Paint { shape: shape.into(), conductivity, finish });
+    }
+
+    /// Takes a shape out of what is painted and gives it to an environment.
     pub fn open_to(
         &mut self,
         shape: impl Into<Shape>,
@@ -206,16 +276,44 @@ impl Problem {
         }
     }
 
-    /// The conductivity of what is painted at a point, whether or not the air has it.
-    pub fn conductivity_at(&self, point: Point) -> ThermalConductivity {
-        let (at, axes) = (point.array(), self.axes());
-        let painted = self.paints.iter().rev().find(|paint| paint.shape.contains(at, axes));
-        painted.map_or(self.background, |paint| paint.conductivity)
+    /// The conductivity of what is painted at a point, whether or not air is cut out there; `None`
+    /// where there is no material.
+    pub fn conductivity_at(&self, point: Point) -> Option<ThermalConductivity> {
+        let painted = self.painted_at(point.array());
+        painted.map(|paint| paint.conductivity).or(self.background)
+    }
+
+    fn painted_at(&self, at: [f64; 3]) -> Option<&Paint> {
+        let axes = self.axes();
+        self.paints.iter().rev().find(|paint| paint.shape.contains(at, axes))
+    }
+
+    /// The finish of what is painted at a point.
+    pub(super) fn finish_at(&self, at: [f64; 3]) -> Finish {
+        let has_finishes = self.paints.iter().any(|paint| paint.finish != Finish::ORDINARY);
+        let painted = has_finishes.then(|| self.painted_at(at)).flatten();
+        painted.map_or(Finish::ORDINARY, |paint| paint.finish)
+    }
+
+    /// The resistances of surfaces of a finish that look into an environment, if they are its own.
+    pub(super) fn resistances_of(
+        &self,
+        finish: Finish,
+        environment: Environment,
+    ) -> Option<&SurfaceResistances> {
+        let is_theirs =
+            |own: &&FinishedSurface| own.finish == finish && own.environment == environment;
+        self.finishes.iter().find(is_theirs).map(|own| &own.surface_resistance)
+    }
+
+    /// All air, by the numbers that a grid gives its regions: what surrounds, then what is cut out.
+    pub(super) fn all_air(&self) -> impl Iterator<Item = &AirRegion> {
+        self.surroundings.iter().chain(&self.air)
     }
 
     /// How many environments the problem speaks of: one more than the highest number.
     pub fn environments(&self) -> usize {
-        let of_air = self.air.iter().map(|region| region.environment.0 + 1);
+        let of_air = self.all_air().map(|region| region.environment.0 + 1);
         let of_sides = self.exposed.iter().map(|exposed| exposed.environment.0 + 1);
         of_air.chain(of_sides).max().unwrap_or(0)
     }
@@ -228,18 +326,22 @@ impl Problem {
         if !self.domain.is_valid(&Axis::ALL) {
             return Err(ConductionError::BadBlock { part: ProblemPart::Domain });
         }
-        check_conductivity(ProblemPart::Background, self.background)?;
+        if let Some(background) = self.background {
+            check_conductivity(ProblemPart::Background, background)?;
+        }
         for (n, paint) in self.paints.iter().enumerate() {
             check_conductivity(ProblemPart::Paint(n), paint.conductivity)?;
             self.check_shape(ProblemPart::Paint(n), &paint.shape)?;
         }
+        for (n, region) in self.surroundings.iter().enumerate() {
+            self.check_air(ProblemPart::Surroundings(n), region)?;
+        }
+        for (n, own) in self.finishes.iter().enumerate() {
+            check_environment(ProblemPart::Finish(n), own.environment)?;
+            check_resistances(ProblemPart::Finish(n), &own.surface_resistance)?;
+        }
         for (n, region) in self.air.iter().enumerate() {
-            let part = ProblemPart::Air(n);
-            self.check_shape(part, &region.shape)?;
-            check_environment(part, region.environment)?;
-            for side in Side::ALL {
-                check_resistance(part, region.surface_resistance.of(side))?;
-            }
+            self.check_air(ProblemPart::Air(n), region)?;
         }
         for (n, exposed) in self.exposed.iter().enumerate() {
             let (part, side) = (ProblemPart::Exposed(n), exposed.side);
@@ -251,6 +353,12 @@ impl Problem {
             }
         }
         self.check_cells()
+    }
+
+    fn check_air(&self, part: ProblemPart, region: &AirRegion) -> Result<(), ConductionError> {
+        self.check_shape(part, &region.shape)?;
+        check_environment(part, region.environment)?;
+        check_resistances(part, &region.surface_resistance)
     }
 
     fn check_shape(&self, part: ProblemPart, shape: &Shape) -> Result<(), ConductionError> {
@@ -289,6 +397,13 @@ fn check_conductivity(
         return Err(ConductionError::NonPositiveConductivity { part, conductivity: value });
     }
     Ok(())
+}
+
+fn check_resistances(
+    part: ProblemPart,
+    resistances: &SurfaceResistances,
+) -> Result<(), ConductionError> {
+    Side::ALL.into_iter().try_for_each(|side| check_resistance(part, resistances.of(side)))
 }
 
 fn check_resistance(part: ProblemPart, value: ThermalResistance) -> Result<(), ConductionError> {

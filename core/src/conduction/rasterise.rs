@@ -4,14 +4,14 @@ use core::ops::Range;
 
 use super::cut_cells::{CutFace, average_cut_cells};
 use super::geometry::{Axis, Shape};
-use super::grid::NO_AIR;
+use super::grid::{NO_AIR, UNCLAIMED};
 use super::problem::Problem;
 
 /// What fills the cells of a grid.
 pub(super) struct CellMaterials {
     /// W/(m·K); zero in air.
     pub conductivity: Vec<f64>,
-    /// The air region of each cell, or [`NO_AIR`].
+    /// The air region of each cell, [`NO_AIR`], or [`UNCLAIMED`].
     pub region: Vec<u32>,
     /// Faces beside sloping edges, whose transmittance the conductivities of the two cells do not tell.
     pub cut_faces: Vec<CutFace>,
@@ -20,15 +20,24 @@ pub(super) struct CellMaterials {
 /// Fills the cells of a grid.
 pub(super) fn fill_cells(problem: &Problem, lines: &[Vec<f64>; 3]) -> CellMaterials {
     let cells = lines.iter().map(|l| l.len() - 1).product();
-    let mut conductivity = vec![problem.background.value(); cells];
-    let mut region = vec![NO_AIR; cells];
+    let background = problem.background.map_or(0.0, |background| background.value());
+    let mut conductivity = vec![background; cells];
+    let unpainted = if problem.background.is_some() { NO_AIR } else { UNCLAIMED };
+    let mut region = vec![unpainted; cells];
     let rasteriser = Rasteriser { problem, lines };
+    for (n, air) in problem.surroundings.iter().enumerate() {
+        rasteriser.fill(&air.shape, &mut region, n as u32);
+    }
+    let paints_win = unpainted == UNCLAIMED || !problem.surroundings.is_empty();
     for paint in &problem.paints {
         rasteriser.fill(&paint.shape, &mut conductivity, paint.conductivity.value());
+        if paints_win {
+            rasteriser.fill(&paint.shape, &mut region, NO_AIR);
+        }
     }
     let cut_faces = average_cut_cells(&rasteriser, &mut conductivity);
     for (n, air) in problem.air.iter().enumerate() {
-        rasteriser.fill(&air.shape, &mut region, n as u32);
+        rasteriser.fill(&air.shape, &mut region, (problem.surroundings.len() + n) as u32);
     }
     for (conductivity, &region) in conductivity.iter_mut().zip(&region) {
         if region != NO_AIR {

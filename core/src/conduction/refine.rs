@@ -2,7 +2,7 @@
 
 use super::error::ConductionError;
 use super::geometry::Point;
-use super::problem::{Environment, Problem, Refinement, RefinementRegion};
+use super::problem::{Environment, Finish, Problem, Refinement, RefinementRegion};
 use super::solution::Solution;
 use super::solve::{Accuracy, solve};
 use crate::units::{Length, Temperature, TemperatureDifference};
@@ -21,6 +21,8 @@ pub enum Extreme {
 pub struct RefinementCriterion {
     /// The environment whose surfaces are looked at.
     pub environment: Environment,
+    /// Only surfaces of one finish, or all.
+    pub finish: Option<Finish>,
     /// Which end of their temperatures.
     pub extreme: Extreme,
     /// A temperature per environment. With two environments 0 and 1 °C give the temperature factor.
@@ -144,10 +146,8 @@ fn find_extreme(
     size: Length,
 ) -> Result<RefinementRound, ConductionError> {
     let field = solution.with_temperatures(&criterion.temperatures)?;
-    let spot = match criterion.extreme {
-        Extreme::Coldest => field.coldest_surface(criterion.environment)?,
-        Extreme::Warmest => field.warmest_surface(criterion.environment)?,
-    };
+    let RefinementCriterion { environment, finish, extreme, .. } = *criterion;
+    let spot = field.extreme_surface(environment, finish, extreme)?;
     Ok(RefinementRound {
         size,
         cells: solution.cells(),

@@ -6,7 +6,8 @@ use super::field::Field;
 use super::geometry::Point;
 use super::grid::Grid;
 use super::interpolation::Interpolator;
-use super::problem::Environment;
+use super::problem::{Environment, Finish};
+use super::refine::Extreme;
 use crate::units::{HeatTransferCoefficient, Temperature, TemperatureFactor};
 
 /// A temperature factor and where it holds.
@@ -125,12 +126,41 @@ impl Solution {
         environment: Environment,
     ) -> Result<FactorSpot, ConductionError> {
         self.check_boundary(environment)?;
+        self.lowest_factor(environment, None)
+            .ok_or(ConductionError::UnknownEnvironment { environment: environment.0 })
+    }
+
+    /// The same on surfaces of one finish only; `None` where none of them looks into the environment.
+    pub fn lowest_temperature_factor_of(
+        &self,
+        environment: Environment,
+        finish: Finish,
+    ) -> Option<FactorSpot> {
+        self.lowest_factor(environment, Some(finish))
+    }
+
+    fn lowest_factor(
+        &self,
+        environment: Environment,
+        finish: Option<Finish>,
+    ) -> Option<FactorSpot> {
         let values = self.unit_values(environment.0);
         let field = self.superpose(&values);
         let interpolator = self.interpolator(&field, &values);
-        super::field::extreme_on_surface(interpolator, environment, |a, b| a < b)
+        super::field::extreme_on_surface(interpolator, environment, finish, Extreme::Coldest)
             .map(|(factor, at)| FactorSpot { factor: TemperatureFactor::new(factor), at })
-            .ok_or(ConductionError::UnknownEnvironment { environment: environment.0 })
+    }
+
+    /// The finishes of the surfaces that look into an environment, by number.
+    pub fn finishes(&self, environment: Environment) -> Vec<Finish> {
+        let faces = self.boundary.faces().iter();
+        let mut finishes: Vec<Finish> = faces
+            .filter(|face| face.environment as usize == environment.0)
+            .map(|face| face.finish)
+            .collect();
+        finishes.sort_unstable();
+        finishes.dedup();
+        finishes
     }
 
     /// The field at given temperatures, one per environment in the order of their numbers.

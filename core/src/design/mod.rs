@@ -6,13 +6,20 @@
 mod check;
 mod check_air;
 mod choice;
+mod error;
 mod field;
 mod room_use;
 mod stack;
 mod use_hours;
 
-pub use check::*;
-pub use choice::*;
-pub use field::*;
+pub use check::{
+    CLEAR_OF_CORNERS, CheckedDesign, DesignError, DesignProblem, LEAST_TEMPERATURE_DIFFERENCE,
+    MEASURED_TOLERANCE,
+};
+pub use choice::{
+    DamperScreen, EndWallTreatment, FanGiven, FoamMeasure, FramePosition, LiningMaterial,
+    OutdoorAirRule, PersonnelDoor, RoomUse, Wall, WeatherCover,
+};
+pub use field::{Design, DesignRange, Field, Quantity};
 pub use room_use::UsualUse;
-pub use stack::*;
+pub use stack::{STOCK_MEMBER_DEPTHS, Stack, Surface};

@@ -4,12 +4,15 @@
 use super::build_up::BuildUp;
 use super::floor::FloorBuildUp;
 use super::floor_edge::FloorEdgeSection;
-use super::model::{CUT_DISTANCE, Drawing, Model, OUTDOORS, OUTSIDE, ROOM, Surfaces};
+use super::model::{CUT_DISTANCE, Drawing, Model, Surfaces};
+use super::track::Track;
 use crate::conduction::{Block, CellSizes, Point, Problem, Side, SurfaceResistances};
 use crate::envelope::HeatFlow;
 use crate::freight_box::BottomRail;
 use crate::material::{PLYWOOD, STEEL};
-use crate::units::{HeatTransferCoefficient, Length, LinearThermalTransmittance};
+use crate::units::{
+    HeatTransferCoefficient, Length, LinearThermalTransmittance, ThermalConductivity,
+};
 
 /// A casting under the floor.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -39,6 +42,8 @@ pub struct BottomCornerBody {
     pub rail: BottomRail,
     /// The casting.
     pub casting: BottomCasting,
+    /// Track under the studs of the side wall, along y, and of the end, along x; they meet in the corner.
+    pub tracks: [Track; 2],
     /// ψ of the edges along x (end and floor), y (side and floor) and z (side and end).
     pub edge_transmittance: [LinearThermalTransmittance; 3],
 }
@@ -46,12 +51,14 @@ pub struct BottomCornerBody {
 impl BottomCornerBody {
     /// The section of the edge between side wall and floor, along y.
     pub fn side_edge(&self) -> FloorEdgeSection {
-        FloorEdgeSection { wall: self.side, floor: self.floor, rail: self.rail }
+        let [track, _] = self.tracks;
+        FloorEdgeSection { wall: self.side, floor: self.floor, rail: self.rail, track }
     }
 
     /// The section of the edge between end and floor, along x.
     pub fn end_edge(&self) -> FloorEdgeSection {
-        FloorEdgeSection { wall: self.end, floor: self.floor, rail: self.rail }
+        let [_, track] = self.tracks;
+        FloorEdgeSection { wall: self.end, floor: self.floor, rail: self.rail, track }
     }
 
     fn cut(&self) -> Length {
@@ -62,16 +69,23 @@ impl BottomCornerBody {
         let (side, end, floor) = (&self.side, &self.end, &self.floor);
         let (zero, cut) = (Length::ZERO, self.cut());
         let past = |from: Length| [from, cut];
-        let over = past(floor.over);
-        drawing.fill_block(side.gap_span(), past(end.foam), over, side.gap_conductivity());
-        drawing.fill_block(past(side.foam), end.gap_span(), over, end.gap_conductivity());
-        drawing.fill_block(past(zero), past(zero), [-floor.plywood, zero], PLYWOOD.conductivity);
-        drawing.fill_block(
-            past(side.foam),
-            past(end.foam),
-            [floor.over, floor.face()],
-            PLYWOOD.conductivity,
-        );
+        let (all, foam) = (past(zero), floor.foam_conductivity);
+        let (in_x, in_y) = (past(side.lining_back), past(end.lining_back));
+        drawing.fill_block(side.foam_span(), all, all, foam);
+        drawing.fill_block(all, end.foam_span(), all, foam);
+        drawing.fill_block(all, all, [floor.foam_bottom(), -floor.plywood], foam);
+        drawing.fill_block(in_x, in_y, [zero, floor.over], foam);
+        drawing.fill_block(side.gap_span(), past(end.foam), all, side.gap_conductivity());
+        drawing.fill_block(past(side.foam), end.gap_span(), all, end.gap_conductivity());
+        drawing.fill_block(all, all, [-floor.plywood, zero], PLYWOOD.conductivity);
+        drawing.fill_block(in_x, in_y, [floor.over, floor.face()], PLYWOOD.conductivity);
+        let [of_side, of_end] = self.tracks;
+        for (x, z) in of_side.parts(zero) {
+            drawing.fill_block(x, past(of_end.stand_off), z, STEEL.conductivity);
+        }
+        for (y, z) in of_end.parts(zero) {
+            drawing.fill_block(past(of_side.stand_off), y, z, STEEL.conductivity);
+        }
         let above = past(floor.face());
         drawing.fill_block(
             side.lining_span(),
@@ -114,34 +128,6 @@ impl BottomCornerBody {
             steel,
         );
     }
-
-    fn open_outdoors(&self, drawing: &mut Drawing) {
-        let (side, end, floor, rail) = (&self.side, &self.end, &self.floor, &self.rail);
-        let casting = &self.casting;
-        let (zero, cut) = (Length::ZERO, self.cut());
-        let [low_x, low_y] = casting.outside.map(|outside| -outside);
-        let low_z = casting.bottom.min(floor.foam_bottom());
-        let mut open = |x, y, z| drawing.open_block(x, y, z, OUTDOORS, OUTSIDE);
-        // Beside the walls.
-        open([low_x, -side.sheet], [zero, cut], [zero, cut]);
-        open([zero, cut], [low_y, -end.sheet], [zero, cut]);
-        // Beside the rails, past the casting; over it, beside the post.
-        open([low_x, -rail.thickness], [casting.reach[1], cut], [low_z, zero]);
-        open([casting.reach[0], cut], [low_y, -rail.thickness], [low_z, zero]);
-        open([low_x, -rail.thickness], [zero, casting.reach[1]], [casting.top, zero]);
-        open([zero, casting.reach[0]], [low_y, -rail.thickness], [casting.top, zero]);
-        // Under the foam, round rails and casting.
-        let under = [low_z, floor.foam_bottom()];
-        let flange = rail.lower_flange;
-        open([casting.reach[0].max(flange), cut], [flange, cut], under);
-        open([flange, casting.reach[0]], [casting.reach[1], cut], under);
-        let over_foot = [-rail.height + rail.thickness, floor.foam_bottom()];
-        open([zero, flange], [casting.reach[1], cut], over_foot);
-        open([casting.reach[0], cut], [zero, flange], over_foot);
-        let under_foot = [low_z, -rail.height];
-        open([-rail.thickness, flange], [casting.reach[1], cut], under_foot);
-        open([casting.reach[0], cut], [-rail.thickness, flange], under_foot);
-    }
 }
 
 impl Model for BottomCornerBody {
@@ -153,23 +139,24 @@ impl Model for BottomCornerBody {
         let domain = Block::new(Point::new(low_x, low_y, low_z), Point::new(cut, cut, cut));
         let mut cells = CellSizes::new(Length::mm(6.0), Length::mm(120.0));
         cells.growth = 1.5;
-        let mut drawing = Drawing::body(domain, floor.foam_conductivity, cells);
+        let mut drawing = Drawing::body(domain, surfaces, cells);
         self.draw_inside(&mut drawing);
         self.draw_steel(&mut drawing);
-        self.open_outdoors(&mut drawing);
+        let (all_x, all_y, all_z) = ([low_x, cut], [low_y, cut], [low_z, cut]);
+        drawing.outdoors_block([low_x, -side.sheet], all_y, all_z);
+        drawing.outdoors_block(all_x, [low_y, -end.sheet], all_z);
+        drawing.outdoors_block(all_x, all_y, [low_z, floor.foam_bottom()]);
         let inside = SurfaceResistances::uniform(surfaces.inside(side.direction))
             .with(Side::ZMaximum, surfaces.inside(HeatFlow::Downwards));
-        drawing.open_block(
-            [side.face(), cut],
-            [end.face(), cut],
-            [floor.face(), cut],
-            ROOM,
-            inside,
-        );
+        drawing.room_block([side.face(), cut], [end.face(), cut], [floor.face(), cut], inside);
         for side in [Side::XMinimum, Side::YMinimum, Side::ZMinimum] {
             drawing.expose_outdoors(side);
         }
         drawing.finish()
+    }
+
+    fn foam(&self) -> ThermalConductivity {
+        self.floor.foam_conductivity
     }
 
     fn flanking(&self) -> HeatTransferCoefficient {

@@ -2,10 +2,13 @@
 
 use super::edge::EdgeSection;
 use super::frame_line::FrameSlice;
-use super::model::{Drawing, Model, OUTDOORS, OUTSIDE, ROOM, Surfaces};
+use super::model::{Drawing, Model, Surfaces};
+use super::track::HEAD_GAP;
 use crate::conduction::{Block, CellSizes, Point, Problem, Side, SurfaceResistances};
 use crate::material::{RIGID_PLASTIC, STEEL};
-use crate::units::{HeatTransferCoefficient, Length, LinearThermalTransmittance};
+use crate::units::{
+    HeatTransferCoefficient, Length, LinearThermalTransmittance, ThermalConductivity,
+};
 
 /// Width of a bracket along the stud, and of its foot. Common practice, no source.
 pub const BRACKET_WIDTH: Length = Length::mm(50.0);
@@ -13,8 +16,6 @@ pub const BRACKET_WIDTH: Length = Length::mm(50.0);
 pub const BRACKET_THICKNESS: Length = Length::mm(3.0);
 /// How far a bracket laps the stud's web. Common practice, no source.
 pub const BRACKET_LAP: Length = Length::mm(40.0);
-/// How far a stud's head stays below the roof. Common practice, no source.
-const HEAD_GAP: Length = Length::mm(10.0);
 
 /// One spacing of the edge between wall and roof, with a stud and its bracket; x along the wall,
 /// y the depth into the room from the wall's steel, z down from the roof's.
@@ -43,8 +44,13 @@ impl BracketBody {
         let cut = self.cut();
         let past = |from: Length| [from, cut];
         let mut fill = |y, z, conductivity| drawing.fill_block(along, y, z, conductivity);
+        fill(wall.foam_span(), past(Length::ZERO), wall.foam_conductivity);
+        fill(past(Length::ZERO), ceiling.foam_span(), ceiling.foam_conductivity);
         fill(wall.gap_span(), past(ceiling.foam), wall.gap_conductivity());
         fill(past(wall.foam), ceiling.gap_span(), ceiling.gap_conductivity());
+        for (y, z) in self.edge.track.iter().flat_map(|track| track.parts(HEAD_GAP)) {
+            fill(y, z, STEEL.conductivity);
+        }
         fill(wall.lining_span(), past(ceiling.lining_back), wall.lining_conductivity);
         fill(past(wall.lining_back), ceiling.lining_span(), ceiling.lining_conductivity);
         fill(wall.sheet_span(), past(-ceiling.sheet), STEEL.conductivity);
@@ -86,17 +92,20 @@ impl Model for BracketBody {
             Block::new(Point::new(along[0], rail.x[0], rail.y[0]), Point::new(along[1], cut, cut));
         let mut cells = CellSizes::new(Length::mm(4.0), Length::mm(90.0));
         cells.growth = 1.6;
-        let mut drawing = Drawing::body(domain, wall.foam_conductivity, cells);
+        let mut drawing = Drawing::body(domain, surfaces, cells);
         self.draw_surfaces(&mut drawing);
         self.draw_stud_and_bracket(&mut drawing);
         let inside = SurfaceResistances::uniform(surfaces.inside(wall.direction))
             .with(Side::ZMaximum, surfaces.inside(ceiling.direction));
-        drawing.open_block(along, past(wall.face()), past(ceiling.face()), ROOM, inside);
-        let outside_wall = [rail.x[0], -wall.sheet];
-        drawing.open_block(along, outside_wall, past(rail.y[1]), OUTDOORS, OUTSIDE);
+        drawing.room_block(along, past(wall.face()), past(ceiling.face()), inside);
+        drawing.outdoors_block(along, [rail.x[0], -wall.sheet], [rail.y[0], cut]);
         drawing.expose_outdoors(Side::YMinimum);
         drawing.expose_outdoors(Side::ZMinimum);
         drawing.finish()
+    }
+
+    fn foam(&self) -> ThermalConductivity {
+        self.edge.first.foam_conductivity
     }
 
     fn flanking(&self) -> HeatTransferCoefficient {

@@ -56,6 +56,11 @@ impl BuildUp {
         [-self.sheet, Length::ZERO]
     }
 
+    /// The foam.
+    pub fn foam_span(&self) -> Span {
+        [Length::ZERO, self.foam]
+    }
+
     /// The still air between foam and lining; empty where foam reaches the lining.
     pub fn gap_span(&self) -> Span {
         [self.foam, self.lining_back]

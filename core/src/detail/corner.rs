@@ -3,10 +3,13 @@
 
 use super::build_up::BuildUp;
 use super::edge::{EdgeSection, EdgeSteel};
-use super::model::{CUT_DISTANCE, Drawing, Model, OUTDOORS, OUTSIDE, ROOM, Span, Surfaces};
+use super::model::{CUT_DISTANCE, Drawing, Model, Span, Surfaces};
+use super::track::{HEAD_GAP, Track};
 use crate::conduction::{Block, CellSizes, Point, Problem, Side, SurfaceResistances};
 use crate::material::STEEL;
-use crate::units::{HeatTransferCoefficient, Length, LinearThermalTransmittance};
+use crate::units::{
+    HeatTransferCoefficient, Length, LinearThermalTransmittance, ThermalConductivity,
+};
 
 /// A corner casting and the foam that covers it.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -40,6 +43,9 @@ pub struct CornerBody {
     pub end_rail: EdgeSteel,
     /// Post along z, in x and y.
     pub post: EdgeSteel,
+    /// Track over the studs of the side wall, along y, and of the end, along x. Both end before the
+    /// casting, as far from it as its cover or as they stand off the box's steel.
+    pub tracks: [Track; 2],
     /// ψ of the three edges along x, y and z, as their own sections give it.
     pub edge_transmittance: [LinearThermalTransmittance; 3],
 }
@@ -47,17 +53,19 @@ pub struct CornerBody {
 impl CornerBody {
     /// The section of the edge between side wall and ceiling, along y.
     pub fn side_edge(&self) -> EdgeSection {
-        EdgeSection { first: self.side, second: self.ceiling, steel: self.side_rail }
+        let track = Some(self.tracks[0]);
+        EdgeSection { first: self.side, second: self.ceiling, steel: self.side_rail, track }
     }
 
     /// The section of the edge between end and ceiling, along x.
     pub fn end_edge(&self) -> EdgeSection {
-        EdgeSection { first: self.end, second: self.ceiling, steel: self.end_rail }
+        let track = Some(self.tracks[1]);
+        EdgeSection { first: self.end, second: self.ceiling, steel: self.end_rail, track }
     }
 
     /// The section of the edge between side wall and end, along z.
     pub fn post_edge(&self) -> EdgeSection {
-        EdgeSection { first: self.side, second: self.end, steel: self.post }
+        EdgeSection { first: self.side, second: self.end, steel: self.post, track: None }
     }
 
     fn build_ups(&self) -> [&BuildUp; 3] {
@@ -98,7 +106,10 @@ impl CornerBody {
         let [side, end, ceiling] = self.build_ups();
         let cut = self.cut();
         let past = |from: Length| [from, cut];
-        let gaps = past(Length::ZERO);
+        let all = past(Length::ZERO);
+        drawing.fill_block(side.foam_span(), all, all, side.foam_conductivity);
+        drawing.fill_block(all, end.foam_span(), all, end.foam_conductivity);
+        drawing.fill_block(all, all, ceiling.foam_span(), ceiling.foam_conductivity);
         drawing.fill_block(
             side.gap_span(),
             past(end.foam),
@@ -117,6 +128,7 @@ impl CornerBody {
             ceiling.gap_span(),
             ceiling.gap_conductivity(),
         );
+        self.draw_tracks(drawing);
         if self.casting.cover.is_some() {
             self.draw_cover(drawing);
         }
@@ -133,9 +145,32 @@ impl CornerBody {
             );
             self.draw_cover(drawing);
         }
-        drawing.fill_block(side.sheet_span(), gaps, gaps, STEEL.conductivity);
-        drawing.fill_block(gaps, end.sheet_span(), gaps, STEEL.conductivity);
-        drawing.fill_block(gaps, gaps, ceiling.sheet_span(), STEEL.conductivity);
+        // Sheets meet where neither rail nor post stands over the seam: rails of the door end do not.
+        let [x, y, z] = self.build_ups().map(|build_up| past(-build_up.sheet));
+        drawing.fill_block(side.sheet_span(), y, z, STEEL.conductivity);
+        drawing.fill_block(x, end.sheet_span(), z, STEEL.conductivity);
+        drawing.fill_block(x, y, ceiling.sheet_span(), STEEL.conductivity);
+    }
+
+    fn draw_tracks(&self, drawing: &mut Drawing) {
+        let [side, end] = self.tracks;
+        let cut = self.cut();
+        let cover = self.casting.cover.unwrap_or(Length::ZERO);
+        let [reach_x, reach_y, reach_z] = self.casting.reach;
+        // Where a track begins along its wall: past the casting if that stands in its way.
+        let begins = |track: Track, across: Length, along: Length, other: Track| {
+            let clear = cover.max(track.stand_off);
+            let meets = track.stand_off < across + clear && HEAD_GAP < reach_z + clear;
+            if meets { (along + clear).max(other.stand_off) } else { other.stand_off }
+        };
+        let along_y = [begins(side, reach_x, reach_y, end), cut];
+        let along_x = [begins(end, reach_y, reach_x, side), cut];
+        for (x, z) in side.parts(HEAD_GAP) {
+            drawing.fill_block(x, along_y, z, STEEL.conductivity);
+        }
+        for (y, z) in end.parts(HEAD_GAP) {
+            drawing.fill_block(along_x, y, z, STEEL.conductivity);
+        }
     }
 
     fn draw_cover(&self, drawing: &mut Drawing) {
@@ -161,40 +196,19 @@ impl CornerBody {
         drawing.fill_block(x, y, z, STEEL.conductivity);
     }
 
-    /// Outdoor air: everything outside the sheets that no casting, rail or post fills.
-    fn open_outdoors(&self, drawing: &mut Drawing) {
+    /// Outdoor air outside the sheets, and the room's past the faces.
+    fn claim_air(&self, drawing: &mut Drawing, surfaces: Surfaces) {
         let [side, end, ceiling] = self.build_ups().map(|build_up| -build_up.sheet);
         let [low_x, low_y, low_z] = self.low();
-        let [reach_x, reach_y, reach_z] = self.casting.reach;
         let cut = self.cut();
-        let (all_x, all_y) = ([low_x, cut], [low_y, cut]);
-        let mut open = |x, y, z| drawing.open_block(x, y, z, OUTDOORS, OUTSIDE);
-        // Over the roof.
-        open([reach_x, cut], all_y, [low_z, ceiling]);
-        open([low_x, reach_x], [reach_y, cut], [low_z, ceiling]);
-        // Beside the side wall, under the rail and behind the post.
-        open([low_x, side], [reach_y, cut], [self.side_rail.y[1], cut]);
-        open([low_x, side], [self.post.y[1], reach_y], [reach_z, cut]);
-        open([low_x, self.post.x[0]], all_y, [reach_z, cut]);
-        open([low_x, self.side_rail.x[0]], [reach_y, cut], [low_z, cut]);
-        // Before the end wall.
-        open([reach_x, cut], [low_y, end], [self.end_rail.y[1], cut]);
-        open([self.post.x[1], reach_x], [low_y, end], [reach_z, cut]);
-        open(all_x, [low_y, self.post.y[0]], [reach_z, cut]);
-        open([reach_x, cut], [low_y, self.end_rail.x[0]], [low_z, cut]);
-    }
-
-    /// The room's air, less what stands in it.
-    fn open_room(&self, drawing: &mut Drawing, surfaces: Surfaces) {
+        let (all_x, all_y, all_z) = ([low_x, cut], [low_y, cut], [low_z, cut]);
+        drawing.outdoors_block([low_x, side], all_y, all_z);
+        drawing.outdoors_block(all_x, [low_y, end], all_z);
+        drawing.outdoors_block(all_x, all_y, [low_z, ceiling]);
         let inside = SurfaceResistances::uniform(surfaces.inside(self.side.direction))
             .with(Side::ZMaximum, surfaces.inside(self.ceiling.direction));
-        let cut = self.cut();
-        let [face_x, face_y, face_z] = self.faces();
-        let [x, y, z] = self.block_in_room().unwrap_or([face_x, face_y, face_z]);
-        let mut open = |x, y, z| drawing.open_block(x, y, z, ROOM, inside);
-        open([x, cut], [face_y, cut], [face_z, cut]);
-        open([face_x, x], [y, cut], [face_z, cut]);
-        open([face_x, x], [face_y, y], [z, cut]);
+        let [x, y, z] = self.faces().map(|face| [face, cut]);
+        drawing.room_block(x, y, z, inside);
     }
 }
 
@@ -205,15 +219,18 @@ impl Model for CornerBody {
         let domain = Block::new(Point::new(low_x, low_y, low_z), Point::new(cut, cut, cut));
         let mut cells = CellSizes::new(Length::mm(6.0), Length::mm(120.0));
         cells.growth = 1.5;
-        let mut drawing = Drawing::body(domain, self.side.foam_conductivity, cells);
+        let mut drawing = Drawing::body(domain, surfaces, cells);
         self.draw_build_ups(&mut drawing);
         self.draw_steel(&mut drawing);
-        self.open_outdoors(&mut drawing);
-        self.open_room(&mut drawing, surfaces);
+        self.claim_air(&mut drawing, surfaces);
         drawing.expose_outdoors(Side::XMinimum);
         drawing.expose_outdoors(Side::YMinimum);
         drawing.expose_outdoors(Side::ZMinimum);
         drawing.finish()
+    }
+
+    fn foam(&self) -> ThermalConductivity {
+        self.side.foam_conductivity
     }
 
     fn flanking(&self) -> HeatTransferCoefficient {

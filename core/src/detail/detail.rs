@@ -11,8 +11,9 @@ use super::floor_member::FloorMemberSlice;
 use super::frame_line::FrameSlice;
 use super::model::{Model, Surfaces};
 use super::opening_frame::OpeningFrameSection;
-use super::set::Outcome;
+use super::set::Lacking;
 use super::sleeve::SleeveBody;
+use super::track::Track;
 use super::wave_section::WaveSection;
 use crate::conduction::{Dimensionality, Problem};
 use crate::design::{CheckedDesign, EndWallTreatment, Surface};
@@ -132,6 +133,7 @@ fn roof_edge(checked: &CheckedDesign, wall: Surface) -> EdgeSection {
         first: BuildUp::of(checked, wall),
         second,
         steel: top_rail(checked, recess(checked, wall), second.sheet),
+        track: Some(Track::of(checked, wall)),
     }
 }
 
@@ -146,17 +148,18 @@ fn corner_post(checked: &CheckedDesign, end: End) -> EdgeSection {
             y: [clearance - recess(checked, end.surface()), Length::ZERO],
             thickness: freight_box.corner_post_thickness,
         },
+        track: None,
     }
 }
 
 /// Gives ψ of a section that a body runs into, or says why it cannot.
-pub type LineOf<'a> = dyn FnMut(&Detail) -> Result<LinearThermalTransmittance, Outcome> + 'a;
+pub type LineOf<'a> = dyn FnMut(&Detail) -> Result<LinearThermalTransmittance, Lacking> + 'a;
 
 fn top_corner(
     checked: &CheckedDesign,
     end: End,
     line: &mut LineOf<'_>,
-) -> Result<CornerBody, Outcome> {
+) -> Result<CornerBody, Lacking> {
     let (design, freight_box) = (checked.design(), checked.freight_box());
     let side_edge = roof_edge(checked, Surface::SideWall);
     let end_edge = roof_edge(checked, end.surface());
@@ -183,6 +186,7 @@ fn top_corner(
         side_rail: side_edge.steel,
         end_rail: end_edge.steel,
         post: post.steel,
+        tracks: [Surface::SideWall, end.surface()].map(|wall| Track::of(checked, wall)),
         edge_transmittance: [
             line(&Detail::Edge(end_edge))?,
             line(&Detail::Edge(side_edge))?,
@@ -195,7 +199,7 @@ fn bottom_corner(
     checked: &CheckedDesign,
     end: End,
     line: &mut LineOf<'_>,
-) -> Result<BottomCornerBody, Outcome> {
+) -> Result<BottomCornerBody, Lacking> {
     let freight_box = checked.freight_box();
     let nominal = freight_box.size.nominal().casting;
     let along = match end {
@@ -216,6 +220,7 @@ fn bottom_corner(
             bottom,
             top: bottom + CORNER_FITTING_HEIGHT,
         },
+        tracks: [side_edge.track, end_edge.track],
         edge_transmittance: [
             line(&Detail::FloorEdge(end_edge))?,
             line(&Detail::FloorEdge(side_edge))?,
@@ -232,7 +237,7 @@ pub fn detail_at(
     checked: &CheckedDesign,
     place: ThermalBridge,
     line: &mut LineOf<'_>,
-) -> Result<Detail, Outcome> {
+) -> Result<Detail, Lacking> {
     let design = checked.design();
     Ok(match place {
         ThermalBridge::FrameLine(surface) => Detail::FrameLine(FrameSlice::of(checked, surface)),

@@ -2,7 +2,8 @@
 //! corner post.
 
 use super::build_up::BuildUp;
-use super::model::{CUT_DISTANCE, Drawing, Model, OUTDOORS, OUTSIDE, ROOM, Span, Surfaces};
+use super::model::{CUT_DISTANCE, Drawing, Model, Span, Surfaces};
+use super::track::{HEAD_GAP, Track};
 use crate::conduction::{CellSizes, Problem, Side, SurfaceResistances};
 use crate::envelope::{HeatFlow, air_layer_conductivity};
 use crate::material::STEEL;
@@ -44,6 +45,8 @@ pub struct EdgeSection {
     pub second: BuildUp,
     /// The steel section along the edge.
     pub steel: EdgeSteel,
+    /// The track over the studs of the first surface, where the second is a ceiling.
+    pub track: Option<Track>,
 }
 
 impl EdgeSection {
@@ -61,12 +64,18 @@ impl Model for EdgeSection {
         let mut drawing = Drawing::section(
             [left, cut],
             [top, cut],
-            first.foam_conductivity,
+            surfaces,
             CellSizes::new(Length::mm(2.0), Length::mm(60.0)),
         );
         let past = |from: Length| [from, cut];
+        drawing.fill(first.foam_span(), past(Length::ZERO), first.foam_conductivity);
+        drawing.fill(past(Length::ZERO), second.foam_span(), second.foam_conductivity);
         drawing.fill(first.gap_span(), past(second.foam), first.gap_conductivity());
         drawing.fill(past(first.foam), second.gap_span(), second.gap_conductivity());
+        // Where a rail stands further in than the track, the track is cut out round it and touches it.
+        for (x, y) in self.track.iter().flat_map(|track| track.parts(HEAD_GAP)) {
+            drawing.fill(x, y, STEEL.conductivity);
+        }
         drawing.fill(first.lining_span(), past(second.lining_back), first.lining_conductivity);
         drawing.fill(past(first.lining_back), second.lining_span(), second.lining_conductivity);
         drawing.fill(first.sheet_span(), past(-second.sheet), STEEL.conductivity);
@@ -76,12 +85,16 @@ impl Model for EdgeSection {
         drawing.fill(hollow_x, hollow_y, steel.hollow_conductivity());
         let inside = SurfaceResistances::uniform(surfaces.inside(first.direction))
             .with(Side::YMaximum, surfaces.inside(second.direction));
-        drawing.open(past(first.face()), past(second.face()), ROOM, inside);
-        drawing.open([left, -first.sheet], past(steel.y[1]), OUTDOORS, OUTSIDE);
-        drawing.open(past(steel.x[1]), [top, -second.sheet], OUTDOORS, OUTSIDE);
+        drawing.room(past(first.face()), past(second.face()), inside);
+        drawing.outdoors([left, -first.sheet], [top, cut]);
+        drawing.outdoors([left, cut], [top, -second.sheet]);
         drawing.expose_outdoors(Side::XMinimum);
         drawing.expose_outdoors(Side::YMinimum);
         drawing.finish()
+    }
+
+    fn foam(&self) -> ThermalConductivity {
+        self.first.foam_conductivity
     }
 
     fn flanking(&self) -> HeatTransferCoefficient {

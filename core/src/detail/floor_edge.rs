@@ -2,13 +2,14 @@
 
 use super::build_up::BuildUp;
 use super::floor::FloorBuildUp;
-use super::model::{CUT_DISTANCE, Drawing, Model, OUTDOORS, OUTSIDE, ROOM, Surfaces};
+use super::model::{CUT_DISTANCE, Drawing, Model, Surfaces};
+use super::track::Track;
 use crate::conduction::{CellSizes, Problem, Side, SurfaceResistances};
 use crate::design::{CheckedDesign, Surface};
 use crate::envelope::HeatFlow;
 use crate::freight_box::BottomRail;
 use crate::material::{PLYWOOD, STEEL};
-use crate::units::{HeatTransferCoefficient, Length};
+use crate::units::{HeatTransferCoefficient, Length, ThermalConductivity};
 
 /// A section across the bottom of a wall, between two floor members; x is the depth into the room
 /// from the wall's steel, y up from the top of the plywood.
@@ -20,6 +21,9 @@ pub struct FloorEdgeSection {
     pub floor: FloorBuildUp,
     /// The channel that both end on.
     pub rail: BottomRail,
+    /// The track that the wall's studs stand in, on the plywood. The floor's own build-up ends at the
+    /// back of the wall's lining.
+    pub track: Track,
 }
 
 impl FloorEdgeSection {
@@ -29,6 +33,7 @@ impl FloorEdgeSection {
             wall: BuildUp::of(checked, wall),
             floor: FloorBuildUp::of(checked),
             rail: checked.freight_box().bottom_rail,
+            track: Track::of(checked, wall),
         }
     }
 
@@ -46,13 +51,21 @@ impl Model for FloorEdgeSection {
         let mut drawing = Drawing::section(
             [-rail.thickness, cut],
             [lowest, cut],
-            floor.foam_conductivity,
+            surfaces,
             CellSizes::new(Length::mm(2.0), Length::mm(60.0)),
         );
         let past = |from: Length| [from, cut];
-        drawing.fill(wall.gap_span(), past(floor.over), wall.gap_conductivity());
+        let foam = floor.foam_conductivity;
+        drawing.fill(wall.foam_span(), past(zero), wall.foam_conductivity);
+        let indoors = past(wall.lining_back);
+        drawing.fill(indoors, [zero, floor.over], foam);
+        drawing.fill(past(zero), [floor.foam_bottom(), -floor.plywood], foam);
+        drawing.fill(wall.gap_span(), past(zero), wall.gap_conductivity());
         drawing.fill(past(zero), [-floor.plywood, zero], PLYWOOD.conductivity);
-        drawing.fill(past(wall.foam), [floor.over, floor.face()], PLYWOOD.conductivity);
+        drawing.fill(indoors, [floor.over, floor.face()], PLYWOOD.conductivity);
+        for (x, y) in self.track.parts(zero) {
+            drawing.fill(x, y, STEEL.conductivity);
+        }
         drawing.fill(wall.lining_span(), past(floor.face()), wall.lining_conductivity);
         drawing.fill(wall.sheet_span(), past(zero), STEEL.conductivity);
         drawing.fill([-rail.thickness, zero], [-rail.height, zero], STEEL.conductivity);
@@ -63,19 +76,16 @@ impl Model for FloorEdgeSection {
         );
         let inside = SurfaceResistances::uniform(surfaces.inside(wall.direction))
             .with(Side::YMaximum, surfaces.inside(HeatFlow::Downwards));
-        drawing.open(past(wall.face()), past(floor.face()), ROOM, inside);
-        drawing.open([-rail.thickness, -wall.sheet], past(zero), OUTDOORS, OUTSIDE);
-        let under = floor.foam_bottom();
-        drawing.open(past(rail.lower_flange), [lowest, under], OUTDOORS, OUTSIDE);
-        drawing.open(
-            [zero, rail.lower_flange],
-            [-rail.height + rail.thickness, under],
-            OUTDOORS,
-            OUTSIDE,
-        );
+        drawing.room(past(wall.face()), past(floor.face()), inside);
+        drawing.outdoors([-rail.thickness, -wall.sheet], past(zero));
+        drawing.outdoors(past(-rail.thickness), [lowest, floor.foam_bottom()]);
         drawing.expose_outdoors(Side::XMinimum);
         drawing.expose_outdoors(Side::YMinimum);
         drawing.finish()
+    }
+
+    fn foam(&self) -> ThermalConductivity {
+        self.floor.foam_conductivity
     }
 
     fn flanking(&self) -> HeatTransferCoefficient {

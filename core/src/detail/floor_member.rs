@@ -1,12 +1,12 @@
 //! The slice across a steel member under the floor.
 
 use super::floor::FloorBuildUp;
-use super::model::{Drawing, Model, OUTDOORS, OUTSIDE, ROOM, Surfaces};
+use super::model::{Drawing, Model, Surfaces};
 use crate::conduction::{CellSizes, Point, Problem, Side};
 use crate::design::CheckedDesign;
 use crate::envelope::HeatFlow;
 use crate::material::{PLYWOOD, STEEL};
-use crate::units::{HeatTransferCoefficient, Length};
+use crate::units::{HeatTransferCoefficient, Length, ThermalConductivity};
 
 /// Everything the field across one floor member depends on.
 ///
@@ -43,9 +43,16 @@ impl Model for FloorMemberSlice {
         let mut drawing = Drawing::section(
             along,
             [lowest, floor.face()],
-            floor.foam_conductivity,
+            surfaces,
             CellSizes::new(Length::mm(1.5), Length::mm(16.0)),
         );
+        let (foam, wrap) = (floor.foam_conductivity, floor.wrap);
+        drawing.fill(along, [floor.foam_bottom(), top], foam);
+        drawing.fill(along, [Length::ZERO, floor.over], foam);
+        if wrap > Length::ZERO {
+            let wrapped = [self.web_at() - wrap, self.web_at() + member.flange + wrap];
+            drawing.fill(wrapped, [lowest, floor.foam_bottom()], foam);
+        }
         drawing.fill(along, [top, Length::ZERO], PLYWOOD.conductivity);
         drawing.fill(along, [floor.over, floor.face()], PLYWOOD.conductivity);
         let (web, thin) = (self.web_at(), member.thickness);
@@ -53,18 +60,14 @@ impl Model for FloorMemberSlice {
         drawing.fill([web, web + thin], [bottom, top], STEEL.conductivity);
         drawing.fill(flange, [top - thin, top], STEEL.conductivity);
         drawing.fill(flange, [bottom, bottom + thin], STEEL.conductivity);
-        let below = [lowest, floor.foam_bottom()];
-        let wrap = floor.wrap;
-        drawing.open([along[0], web - wrap], below, OUTDOORS, OUTSIDE);
-        drawing.open([flange[1] + wrap, along[1]], below, OUTDOORS, OUTSIDE);
-        if wrap == Length::ZERO {
-            let inside_the_c = [bottom + thin, floor.foam_bottom().min(top - thin)];
-            drawing.open([web + thin, flange[1]], inside_the_c, OUTDOORS, OUTSIDE);
-        }
+        drawing.outdoors(along, [lowest, floor.foam_bottom()]);
         drawing.expose_outdoors(Side::YMinimum);
-        let mut problem = drawing.finish();
-        problem.expose(Side::YMaximum, ROOM, surfaces.inside(HeatFlow::Downwards));
-        problem
+        drawing.expose_room(Side::YMaximum, HeatFlow::Downwards);
+        drawing.finish()
+    }
+
+    fn foam(&self) -> ThermalConductivity {
+        self.floor.foam_conductivity
     }
 
     fn flanking(&self) -> HeatTransferCoefficient {

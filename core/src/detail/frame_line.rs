@@ -1,12 +1,12 @@
 //! The slice across a stud or a ceiling joist: sheet, foam, C-section, air gap, lining.
 
 use super::build_up::BuildUp;
-use super::model::{Drawing, Model, ROOM, Surfaces};
+use super::model::{Drawing, Model, Surfaces};
 use super::waves::Waves;
 use crate::conduction::{CellSizes, Point, Problem, Side};
 use crate::design::{CheckedDesign, Surface};
 use crate::material::STEEL;
-use crate::units::{HeatTransferCoefficient, Length};
+use crate::units::{HeatTransferCoefficient, Length, ThermalConductivity};
 
 /// Everything the field across one frame member depends on, and nothing else.
 ///
@@ -90,6 +90,7 @@ impl FrameSlice {
         match &self.waves {
             Some(waves) => waves.draw(drawing, build_up),
             None => {
+                drawing.fill(along, build_up.foam_span(), build_up.foam_conductivity);
                 drawing.fill(along, build_up.gap_span(), build_up.gap_conductivity());
                 drawing.fill(along, build_up.sheet_span(), STEEL.conductivity);
             }
@@ -111,18 +112,17 @@ impl FrameSlice {
         let build_up = &self.build_up;
         let cells = CellSizes::new(Length::mm(1.0), Length::mm(16.0));
         let (along, across) = ([Length::ZERO, self.spacing], [self.bottom(), build_up.face()]);
-        let mut drawing = Drawing::section(along, across, build_up.foam_conductivity, cells);
+        let mut drawing = Drawing::section(along, across, surfaces, cells);
         self.draw_layers(&mut drawing);
         if with_member {
             self.draw_member(&mut drawing);
         }
         match &self.waves {
-            Some(waves) => waves.open_outdoors(&mut drawing),
+            Some(waves) => waves.claim_outdoors(&mut drawing),
             None => drawing.expose_outdoors(Side::YMinimum),
         }
-        let mut problem = drawing.finish();
-        problem.expose(Side::YMaximum, ROOM, surfaces.inside(build_up.direction));
-        problem
+        drawing.expose_room(Side::YMaximum, build_up.direction);
+        drawing.finish()
     }
 }
 
@@ -130,6 +130,10 @@ impl Model for FrameSlice {
     /// x along the wall, y from outdoors to the room, y = 0 on the sheet's inner face.
     fn problem(&self, surfaces: Surfaces) -> Problem {
         self.section(surfaces, true)
+    }
+
+    fn foam(&self) -> ThermalConductivity {
+        self.build_up.foam_conductivity
     }
 
     fn flanking(&self) -> HeatTransferCoefficient {

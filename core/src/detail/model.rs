@@ -1,10 +1,10 @@
 //! What every drawn detail is, and what its field says of it.
 
 use crate::conduction::{
-    Accuracy, Axis, Block, CellSizes, Dimensionality, Environment, Point, Problem, Shape, Side,
-    SurfaceResistances,
+    Accuracy, Axis, Block, CellSizes, Dimensionality, Environment, FactorSpot, Finish,
+    FinishedSurface, Point, Problem, Shape, Side, SurfaceResistances,
 };
-use crate::envelope::{DAMP_SURFACE_RESISTANCE, HeatFlow, OUTSIDE_SURFACE_RESISTANCE};
+use crate::envelope::{HeatFlow, OUTSIDE_SURFACE_RESISTANCE, SurfaceKind};
 use crate::units::{
     HeatTransferCoefficient, Length, LinearThermalTransmittance, PointThermalTransmittance,
     TemperatureFactor, ThermalConductivity, ThermalResistance,
@@ -42,16 +42,17 @@ pub(super) fn accuracy_to_look_at() -> Accuracy {
 pub enum Surfaces {
     /// By direction of the heat flow, for heat (ISO 6946).
     Ordinary,
-    /// 0.25 m²·K/W everywhere inside, for the risk of damp (ISO 13788).
+    /// For the risk of damp, by kind of surface (ISO 13788): 0.25 m²·K/W on opaque ones, 0.13 on
+    /// frames, leaves and glazing.
     Damp,
 }
 
 impl Surfaces {
-    /// The inside surface resistance where heat flows this way.
+    /// The inside surface resistance of an opaque surface where heat flows this way.
     pub const fn inside(self, direction: HeatFlow) -> ThermalResistance {
         match self {
             Self::Ordinary => direction.inside_surface_resistance(),
-            Self::Damp => DAMP_SURFACE_RESISTANCE,
+            Self::Damp => SurfaceKind::Opaque.damp_surface_resistance(),
         }
     }
 }
@@ -59,28 +60,40 @@ impl Surfaces {
 /// From one coordinate to another along one axis.
 pub type Span = [Length; 2];
 
-/// A problem being drawn. What comes to nothing is left out, so that a layer of no thickness
-/// needs no special case.
+/// A problem being drawn. It begins as air that belongs to nobody: only what is solid is filled, and
+/// the rest is given to the room or to outdoor air in shapes as coarse as will do, for what is solid
+/// wins over them. A place that is neither does not solve
+/// ([`ConductionError::Unclaimed`](crate::conduction::ConductionError::Unclaimed)). What comes to
+/// nothing is left out, so that a layer of no thickness needs no special case.
 pub struct Drawing {
     problem: Problem,
+    surfaces: Surfaces,
 }
 
 impl Drawing {
-    /// A section of one material.
-    pub fn section(x: Span, y: Span, background: ThermalConductivity, cells: CellSizes) -> Self {
+    /// An empty section.
+    pub const fn section(x: Span, y: Span, surfaces: Surfaces, cells: CellSizes) -> Self {
         let domain = Block::flat(x[0], y[0], x[1], y[1]);
-        Self { problem: Problem::new(domain, Dimensionality::Two, background, cells) }
+        Self { problem: Problem::empty(domain, Dimensionality::Two, cells), surfaces }
     }
 
-    /// A body of one material.
-    pub fn body(domain: Block, background: ThermalConductivity, cells: CellSizes) -> Self {
-        Self { problem: Problem::new(domain, Dimensionality::Three, background, cells) }
+    /// An empty body.
+    pub const fn body(domain: Block, surfaces: Surfaces, cells: CellSizes) -> Self {
+        Self { problem: Problem::empty(domain, Dimensionality::Three, cells), surfaces }
     }
 
     /// Fills a rectangle of a section.
     pub fn fill(&mut self, x: Span, y: Span, conductivity: ThermalConductivity) {
-        if x[0] < x[1] && y[0] < y[1] {
-            self.problem.paint(Block::flat(x[0], y[0], x[1], y[1]), conductivity);
+        if let Some(shape) = rectangle(x, y) {
+            self.problem.paint(shape, conductivity);
+        }
+    }
+
+    /// Fills a rectangle of a section with what belongs to a window or door: its frame, leaf or
+    /// glazing, whose faces have a resistance of their own for damp ([`SurfaceKind::FrameOrGlazing`]).
+    pub fn fill_frame(&mut self, x: Span, y: Span, conductivity: ThermalConductivity) {
+        if let Some(shape) = rectangle(x, y) {
+            self.problem.paint_finished(shape, conductivity, FRAME_OR_GLAZING);
         }
     }
 
@@ -96,40 +109,43 @@ impl Drawing {
         }
     }
 
-    /// Gives a rectangle of a section to an environment.
-    pub fn open(
-        &mut self,
-        x: Span,
-        y: Span,
-        environment: Environment,
-        resistances: SurfaceResistances,
-    ) {
-        if x[0] < x[1] && y[0] < y[1] {
-            self.problem.open_to(Block::flat(x[0], y[0], x[1], y[1]), environment, resistances);
+    /// Gives what is not filled in a rectangle of a section to the room.
+    pub fn room(&mut self, x: Span, y: Span, resistances: SurfaceResistances) {
+        if let Some(shape) = rectangle(x, y) {
+            self.problem.surround(shape, ROOM, resistances);
         }
     }
 
-    /// Gives a polygon of a section to an environment.
-    pub fn open_outline(
-        &mut self,
-        outline: Vec<[Length; 2]>,
-        environment: Environment,
-        resistances: SurfaceResistances,
-    ) {
-        self.problem.open_to(prism(outline), environment, resistances);
+    /// Gives what is not filled in a block of a body to the room.
+    pub fn room_block(&mut self, x: Span, y: Span, z: Span, resistances: SurfaceResistances) {
+        if let Some(block) = block(x, y, z) {
+            self.problem.surround(block, ROOM, resistances);
+        }
     }
 
-    /// Gives a block of a body to an environment.
-    pub fn open_block(
-        &mut self,
-        x: Span,
-        y: Span,
-        z: Span,
-        environment: Environment,
-        resistances: SurfaceResistances,
-    ) {
+    /// Gives what is not filled in a rectangle of a section to outdoor air.
+    pub fn outdoors(&mut self, x: Span, y: Span) {
+        if let Some(shape) = rectangle(x, y) {
+            self.problem.surround(shape, OUTDOORS, OUTSIDE);
+        }
+    }
+
+    /// Gives what is not filled in a polygon of a section to outdoor air.
+    pub fn outdoors_outline(&mut self, outline: Vec<[Length; 2]>) {
+        self.problem.surround(prism(outline), OUTDOORS, OUTSIDE);
+    }
+
+    /// Gives what is not filled in a block of a body to outdoor air.
+    pub fn outdoors_block(&mut self, x: Span, y: Span, z: Span) {
         if let Some(block) = block(x, y, z) {
-            self.problem.open_to(block, environment, resistances);
+            self.problem.surround(block, OUTDOORS, OUTSIDE);
+        }
+    }
+
+    /// Cuts a block out of all that is filled in a body, for the room's air.
+    pub fn bore_to_room(&mut self, x: Span, y: Span, z: Span, resistances: SurfaceResistances) {
+        if let Some(block) = block(x, y, z) {
+            self.problem.open_to(block, ROOM, resistances);
         }
     }
 
@@ -138,10 +154,39 @@ impl Drawing {
         self.problem.expose(side, OUTDOORS, OUTSIDE_SURFACE_RESISTANCE);
     }
 
+    /// Exposes a side of the domain to the room, heat flowing in this direction.
+    pub fn expose_room(&mut self, side: Side, direction: HeatFlow) {
+        self.problem.expose(side, ROOM, self.surfaces.inside(direction));
+    }
+
     /// The finished problem.
-    pub fn finish(self) -> Problem {
+    pub fn finish(mut self) -> Problem {
+        let has_frame = self.problem.paints.iter().any(|paint| paint.finish == FRAME_OR_GLAZING);
+        if has_frame && self.surfaces == Surfaces::Damp {
+            let resistance = SurfaceKind::FrameOrGlazing.damp_surface_resistance();
+            self.problem.finishes.push(FinishedSurface {
+                finish: FRAME_OR_GLAZING,
+                environment: ROOM,
+                surface_resistance: SurfaceResistances::uniform(resistance),
+            });
+        }
         self.problem
     }
+}
+
+/// What belongs to a window or door, as the solver knows it; everything else is ordinary.
+const FRAME_OR_GLAZING: Finish = Finish(1);
+
+/// The finish that surfaces of a kind have in a drawing.
+pub(super) const fn finish_of(kind: SurfaceKind) -> Finish {
+    match kind {
+        SurfaceKind::Opaque => Finish::ORDINARY,
+        SurfaceKind::FrameOrGlazing => FRAME_OR_GLAZING,
+    }
+}
+
+fn rectangle(x: Span, y: Span) -> Option<Block> {
+    (x[0] < x[1] && y[0] < y[1]).then(|| Block::flat(x[0], y[0], x[1], y[1]))
 }
 
 fn prism(outline: Vec<[Length; 2]>) -> Shape {
@@ -164,15 +209,21 @@ pub struct DetailField {
     pub coupling: HeatTransferCoefficient,
     /// What the plain areas (and, of a body, the lines) in the model would lose by themselves.
     pub flanking: HeatTransferCoefficient,
-    /// f_Rsi on the lowest surface temperature, with the inside surface resistance 0.25 m²·K/W
-    /// that ISO 13788 sets for the risk of damp.
+    /// f_Rsi on the lowest surface temperature, with the inside surface resistances that ISO 13788
+    /// sets for the risk of damp.
     pub temperature_factor: TemperatureFactor,
     /// Where that lowest temperature is, in the model's own coordinates.
     pub coldest_at: Point,
-    /// Whether halving the cells there moved it by less than 0.1 K at 50 K.
+    /// The lowest factor of opaque faces, where there are any.
+    pub opaque: Option<FactorSpot>,
+    /// The lowest factor of faces of frame, leaf or glazing, where there are any.
+    pub frame_or_glazing: Option<FactorSpot>,
+    /// Whether halving the cells at the lowest of each kind moved it by less than 0.1 K at 50 K.
     pub is_settled: bool,
     /// The same factor with the ordinary surface resistances, on the unrefined grid.
     pub ordinary_temperature_factor: TemperatureFactor,
+    /// The same on opaque faces alone, or of all where there is none.
+    pub ordinary_opaque_factor: TemperatureFactor,
     /// Temperature factors at the model's own points of interest, ordinary surface resistances;
     /// `None` for a point that lies in no material.
     pub marks: Vec<Option<TemperatureFactor>>,
@@ -185,6 +236,14 @@ pub struct DetailField {
 }
 
 impl DetailField {
+    /// The lowest factor of one kind of surface, and where; `None` where the detail has none of it.
+    pub const fn lowest_of(&self, kind: SurfaceKind) -> Option<FactorSpot> {
+        match kind {
+            SurfaceKind::Opaque => self.opaque,
+            SurfaceKind::FrameOrGlazing => self.frame_or_glazing,
+        }
+    }
+
     /// The extra loss: coupling less flanking.
     fn extra(&self) -> HeatTransferCoefficient {
         self.coupling - self.flanking
@@ -205,6 +264,9 @@ impl DetailField {
 pub trait Model {
     /// The problem with the given surfaces.
     fn problem(&self, surfaces: Surfaces) -> Problem;
+
+    /// The conductivity of its foam, which a picture tells from other materials.
+    fn foam(&self) -> ThermalConductivity;
 
     /// What the plane layers and lines in the model would lose by themselves.
     fn flanking(&self) -> HeatTransferCoefficient;

@@ -1,12 +1,12 @@
 //! The jamb of a door or window: a welded steel frame in the cut edge of the wall.
 
 use super::build_up::BuildUp;
-use super::model::{CUT_DISTANCE, Drawing, Model, OUTDOORS, OUTSIDE, ROOM, Surfaces};
+use super::model::{CUT_DISTANCE, Drawing, Model, Surfaces};
 use crate::conduction::{CellSizes, Problem, Side, SurfaceResistances};
 use crate::design::{CheckedDesign, Surface};
 use crate::envelope::{HeatFlow, OUTSIDE_SURFACE_RESISTANCE, air_layer_conductivity};
 use crate::material::STEEL;
-use crate::units::{HeatTransferCoefficient, Length, ThermalTransmittance};
+use crate::units::{HeatTransferCoefficient, Length, ThermalConductivity, ThermalTransmittance};
 
 /// Side of the square steel tube that frames a cut opening.
 ///
@@ -19,6 +19,13 @@ const PANEL: Length = Length::mm(44.0);
 
 /// A section across one jamb; x runs along the wall from the clear opening, y is the depth into
 /// the room from the sheet. The door or window is a panel of the stated U that ends on the tube.
+///
+/// For damp, what belongs to door or window, here the panel, has the surface resistance of frames and
+/// glazing, and is judged as they are ([`SurfaceKind::FrameOrGlazing`]). The steel tube, lining and
+/// reveal are opaque: the tube is part of the wall, hidden behind foam and lining, and where it is bare
+/// it lies back in the corner of the reveal where air hardly moves and mould is looked for.
+///
+/// [`SurfaceKind::FrameOrGlazing`]: crate::envelope::SurfaceKind::FrameOrGlazing
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct OpeningFrameSection {
     /// The wall it is cut into.
@@ -64,13 +71,16 @@ impl Model for OpeningFrameSection {
         let mut drawing = Drawing::section(
             [left, cut],
             [-wall.sheet, face],
-            wall.foam_conductivity,
+            surfaces,
             CellSizes::new(Length::mm(1.5), Length::mm(60.0)),
         );
         // Where the packing goes past the wall's own lining, the lining is carried out over it.
         let past_tube = [FRAME_TUBE, cut];
-        drawing.fill(past_tube, wall.gap_span(), wall.gap_conductivity());
         let back = wall.lining_back.max(inner);
+        drawing.fill(past_tube, wall.foam_span(), wall.foam_conductivity);
+        drawing.fill(tube, [FRAME_TUBE, inner], wall.foam_conductivity);
+        drawing.fill([-self.packing, zero], [PANEL, back], wall.foam_conductivity);
+        drawing.fill(past_tube, wall.gap_span(), wall.gap_conductivity());
         let over_tube = [inner, back];
         if over_tube[0] < over_tube[1] {
             let still_air = air_layer_conductivity(over_tube[1] - over_tube[0], wall.direction);
@@ -91,15 +101,18 @@ impl Model for OpeningFrameSection {
         let surfaces_of_panel =
             wall.direction.inside_surface_resistance() + OUTSIDE_SURFACE_RESISTANCE;
         let panel = PANEL / (self.opening.resistance() - surfaces_of_panel);
-        drawing.fill([left, zero], [zero, PANEL], panel);
+        drawing.fill_frame([left, zero], [zero, PANEL], panel);
         let inside = SurfaceResistances::uniform(surfaces.inside(wall.direction));
-        drawing.open([left, reveal], [PANEL, face], ROOM, inside);
-        drawing.open([FRAME_TUBE, cut], [wall.face(), face], ROOM, inside);
-        drawing.open([left, zero], [-wall.sheet, zero], OUTDOORS, OUTSIDE);
+        drawing.room([left, reveal], [PANEL, face], inside);
+        drawing.room([FRAME_TUBE, cut], [wall.face(), face], inside);
+        drawing.outdoors([left, zero], [-wall.sheet, zero]);
         drawing.expose_outdoors(Side::YMinimum);
-        let mut problem = drawing.finish();
-        problem.expose(Side::YMaximum, ROOM, surfaces.inside(wall.direction));
-        problem
+        drawing.expose_room(Side::YMaximum, wall.direction);
+        drawing.finish()
+    }
+
+    fn foam(&self) -> ThermalConductivity {
+        self.wall.foam_conductivity
     }
 
     fn flanking(&self) -> HeatTransferCoefficient {

@@ -168,7 +168,10 @@ impl DampField {
         match grid.air(cell) {
             Some(ROOM) => Filling::Room,
             Some(_) => Filling::Outdoors,
-            None => Filling::of(self.problem.conductivity_at(point), self.problem.background),
+            // Beside a slope a point may lie in the air that a cell of material reaches into.
+            None => self.problem.conductivity_at(point).map_or(Filling::Outdoors, |conductivity| {
+                Filling::of(conductivity, self.detail.model().foam())
+            }),
         }
     }
 

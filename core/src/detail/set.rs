@@ -29,6 +29,24 @@ pub enum Outcome {
     Waiting,
 }
 
+/// Why a section that a body is judged against gives no ψ.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub enum Lacking {
+    /// It did not solve.
+    Failed(ConductionError),
+    /// It waits to be solved aside.
+    Waiting,
+}
+
+impl From<Lacking> for Outcome {
+    fn from(lacking: Lacking) -> Self {
+        match lacking {
+            Lacking::Failed(error) => Self::Failed(error),
+            Lacking::Waiting => Self::Waiting,
+        }
+    }
+}
+
 /// One place of a design with its detail.
 #[derive(Clone, Debug, PartialEq)]
 pub struct PlacedDetail {
@@ -79,14 +97,15 @@ pub fn placed_detail(
 ) -> PlacedDetail {
     let mut line = |detail: &Detail| match effort.spend(detail, cache) {
         Outcome::Solved(field) => Ok(field.linear_transmittance()),
-        other => Err(other),
+        Outcome::Failed(error) => Err(Lacking::Failed(error)),
+        Outcome::Waiting => Err(Lacking::Waiting),
     };
     match detail_at(checked, place, &mut line) {
         Ok(detail) => {
             let outcome = effort.spend(&detail, cache);
             PlacedDetail { place, amount, detail: Some(detail), outcome }
         }
-        Err(outcome) => PlacedDetail { place, amount, detail: None, outcome },
+        Err(lacking) => PlacedDetail { place, amount, detail: None, outcome: lacking.into() },
     }
 }
 
@@ -100,10 +119,10 @@ pub fn first_lacking(
     let mut lacking = None;
     let mut line = |detail: &Detail| match cache.get(detail) {
         Some(Ok(field)) => Ok(field.linear_transmittance()),
-        Some(Err(error)) => Err(Outcome::Failed(*error)),
+        Some(Err(error)) => Err(Lacking::Failed(*error)),
         None => {
             lacking = Some(*detail);
-            Err(Outcome::Waiting)
+            Err(Lacking::Waiting)
         }
     };
     match detail_at(checked, place, &mut line) {

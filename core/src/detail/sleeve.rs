@@ -1,11 +1,11 @@
 //! A damper's steel sleeve through the wall, closed by its blade at the outer skin.
 
 use super::build_up::BuildUp;
-use super::model::{CUT_DISTANCE, Drawing, Model, ROOM, Surfaces};
+use super::model::{CUT_DISTANCE, Drawing, Model, Surfaces};
 use crate::conduction::{Block, CellSizes, Point, Problem, Side, SurfaceResistances};
 use crate::design::{CheckedDesign, Surface};
 use crate::material::STEEL;
-use crate::units::{HeatTransferCoefficient, Length};
+use crate::units::{HeatTransferCoefficient, Length, ThermalConductivity};
 
 /// Sheet of sleeve and blade. Common practice, no source.
 const SLEEVE_SHEET: Length = Length::mm(1.0);
@@ -46,18 +46,22 @@ impl Model for SleeveBody {
         let domain = Block::new(Point::new(zero, depth[0], zero), Point::new(cut, depth[1], cut));
         let mut cells = CellSizes::new(Length::mm(4.0), Length::mm(60.0));
         cells.growth = 1.5;
-        let mut drawing = Drawing::body(domain, wall.foam_conductivity, cells);
+        let mut drawing = Drawing::body(domain, surfaces, cells);
+        drawing.fill_block(all, wall.foam_span(), all, wall.foam_conductivity);
         drawing.fill_block(all, wall.gap_span(), all, wall.gap_conductivity());
         drawing.fill_block(all, wall.lining_span(), all, wall.lining_conductivity);
         drawing.fill_block(all, wall.sheet_span(), all, STEEL.conductivity);
         drawing.fill_block([zero, outside], depth, [zero, outside], STEEL.conductivity);
         let inside = SurfaceResistances::uniform(surfaces.inside(wall.direction));
         let blade = -wall.sheet + SLEEVE_SHEET;
-        drawing.open_block([zero, half], [blade, depth[1]], [zero, half], ROOM, inside);
+        drawing.bore_to_room([zero, half], [blade, depth[1]], [zero, half], inside);
         drawing.expose_outdoors(Side::YMinimum);
-        let mut problem = drawing.finish();
-        problem.expose(Side::YMaximum, ROOM, surfaces.inside(wall.direction));
-        problem
+        drawing.expose_room(Side::YMaximum, wall.direction);
+        drawing.finish()
+    }
+
+    fn foam(&self) -> ThermalConductivity {
+        self.wall.foam_conductivity
     }
 
     fn flanking(&self) -> HeatTransferCoefficient {

@@ -1,13 +1,13 @@
 //! The plain wall as its sheet waves: one wave with its foam, still air and lining, no member.
 
 use super::build_up::BuildUp;
-use super::model::{Drawing, Model, ROOM, Surfaces};
+use super::model::{Drawing, Model, Surfaces};
 use super::waves::Waves;
 use crate::conduction::{CellSizes, Problem, Side};
 use crate::design::{CheckedDesign, Surface};
 use crate::envelope::{layers, transmittance};
 use crate::freight_box::{Corrugation, ROOF};
-use crate::units::{HeatTransferCoefficient, Length, ThermalTransmittance};
+use crate::units::{HeatTransferCoefficient, Length, ThermalConductivity, ThermalTransmittance};
 
 /// One wave of a surface, from the middle of a trough to that of the next.
 ///
@@ -46,13 +46,16 @@ impl Model for WaveSection {
         let cells = CellSizes::new(Length::mm(1.0), Length::mm(16.0));
         let along = [Length::ZERO, waves.width()];
         let across = [waves.bottom(), build_up.face()];
-        let mut drawing = Drawing::section(along, across, build_up.foam_conductivity, cells);
+        let mut drawing = Drawing::section(along, across, surfaces, cells);
         waves.draw(&mut drawing, build_up);
         drawing.fill(along, build_up.lining_span(), build_up.lining_conductivity);
-        waves.open_outdoors(&mut drawing);
-        let mut problem = drawing.finish();
-        problem.expose(Side::YMaximum, ROOM, surfaces.inside(build_up.direction));
-        problem
+        waves.claim_outdoors(&mut drawing);
+        drawing.expose_room(Side::YMaximum, build_up.direction);
+        drawing.finish()
+    }
+
+    fn foam(&self) -> ThermalConductivity {
+        self.build_up.foam_conductivity
     }
 
     fn flanking(&self) -> HeatTransferCoefficient {

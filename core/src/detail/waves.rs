@@ -1,7 +1,7 @@
 //! The sheet as it waves, with the foam that fills its troughs or follows it.
 
 use super::build_up::BuildUp;
-use super::model::{Drawing, OUTDOORS, OUTSIDE};
+use super::model::Drawing;
 use crate::conduction::Side;
 use crate::design::{CheckedDesign, FoamMeasure, FramePosition, Surface};
 use crate::envelope::{air_layer_conductivity, counted_waves};
@@ -64,8 +64,11 @@ impl Waves {
         -(self.sheet.depth + self.sheet.thickness)
     }
 
-    /// Draws still air and steel in a section of foam from the outermost steel to the room.
+    /// Draws foam, still air and steel from the outermost steel to the back of the lining. Foam is drawn
+    /// from the steel's outer face, so that no seam is left between the two.
     pub(super) fn draw(&self, drawing: &mut Drawing, build_up: &BuildUp) {
+        let foam_to = if self.foam_follows { build_up.lining_back } else { build_up.foam };
+        drawing.fill_outline(self.outer_face_and(foam_to), build_up.foam_conductivity);
         if self.foam_follows {
             self.draw_air_over_following_foam(drawing, build_up);
         } else {
@@ -76,9 +79,11 @@ impl Waves {
     }
 
     /// Gives what lies behind the sheet to outdoor air.
-    pub(super) fn open_outdoors(&self, drawing: &mut Drawing) {
+    pub(super) fn claim_outdoors(&self, drawing: &mut Drawing) {
         let below = self.bottom() - Length::mm(1.0);
-        drawing.open_outline(self.outdoors(below), OUTDOORS, OUTSIDE);
+        // The outline has the slopes of the steel's face; the block takes what lies on their line.
+        drawing.outdoors([Length::ZERO, self.width()], [below, Length::ZERO]);
+        drawing.outdoors_outline(self.outer_face_and(below));
         drawing.expose_outdoors(Side::YMinimum);
     }
 
@@ -134,8 +139,8 @@ impl Waves {
         inner.iter().copied().chain(outer).collect()
     }
 
-    /// The outdoor air behind the sheet, down to a level.
-    fn outdoors(&self, level: Length) -> Vec<Corner> {
+    /// From the outer face of the steel to a level on either hand of it.
+    fn outer_face_and(&self, level: Length) -> Vec<Corner> {
         let face = self.bends().into_iter().map(|corner| self.outwards(corner));
         face.chain([[self.width(), level], [Length::ZERO, level]]).collect()
     }

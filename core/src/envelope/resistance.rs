@@ -42,6 +42,40 @@ pub const OUTSIDE_SURFACE_RESISTANCE: ThermalResistance = ThermalResistance::new
 /// where the room's air hardly moves (ISO 13788:2012, opaque surfaces).
 pub const DAMP_SURFACE_RESISTANCE: ThermalResistance = ThermalResistance::new(0.25);
 
+/// What a surface of the room is, where damp is judged: opaque ones must stay clear of mould in the
+/// critical month, frames and glazing of condensation on the coldest day (ISO 13788:2012, clause 5, from
+/// memory).
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+pub enum SurfaceKind {
+    /// Lining, reveal, deck, and the steel of box and framing: mould can grow on it.
+    Opaque,
+    /// The frame, leaf or glazing of a window or door: drops can be wiped off it.
+    FrameOrGlazing,
+}
+
+impl SurfaceKind {
+    /// Both.
+    pub const ALL: [Self; 2] = [Self::Opaque, Self::FrameOrGlazing];
+
+    /// Stable name.
+    pub const fn key(self) -> &'static str {
+        match self {
+            Self::Opaque => "opaque",
+            Self::FrameOrGlazing => "frame_or_glazing",
+        }
+    }
+
+    /// Inside surface resistance for the risk of damp, m²·K/W: 0.25 on opaque surfaces
+    /// ([`DAMP_SURFACE_RESISTANCE`]), 0.13 on frames and glazing (ISO 13788:2012, clause 4, and the plain
+    /// frame surfaces of ISO 10077-2; both from memory).
+    pub const fn damp_surface_resistance(self) -> ThermalResistance {
+        match self {
+            Self::Opaque => DAMP_SURFACE_RESISTANCE,
+            Self::FrameOrGlazing => ThermalResistance::new(0.13),
+        }
+    }
+}
+
 /// Thermal resistance of an unventilated air layer between surfaces of emissivity 0.9 at 10 °C.
 ///
 /// R = 1 / (h_a + E·h_r0), with E = 1 / (1/0.9 + 1/0.9 − 1) and h_r0 = 4σT³ at 10 °C; h_a =

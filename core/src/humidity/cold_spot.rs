@@ -3,7 +3,8 @@
 use crate::design::{Design, Surface};
 use crate::detail::{Outcome, PlacedDetail};
 use crate::envelope::{
-    DAMP_SURFACE_RESISTANCE, Envelope, HeatFlow, Openings, PlainArea, ThermalBridge,
+    DAMP_SURFACE_RESISTANCE, Envelope, HeatFlow, Opening, Openings, PlainArea, SurfaceKind,
+    ThermalBridge,
 };
 use crate::heat_loss::Element;
 use crate::moisture::{HumidityLimit, SurfaceRisk, surface_temperature};
@@ -33,11 +34,11 @@ impl SpotPlace {
         }
     }
 
-    /// What kind of surface is coldest there.
-    pub const fn kind(self) -> SurfaceKind {
-        match self {
-            Self::PersonnelDoor | Self::Windows => SurfaceKind::FrameOrGlazing,
-            Self::Detail(_) | Self::Plain(_) => SurfaceKind::Opaque,
+    /// The frame, leaf or glazing of an opening.
+    pub const fn of_opening(opening: Opening) -> Self {
+        match opening {
+            Opening::PersonnelDoor => Self::PersonnelDoor,
+            Opening::Window => Self::Windows,
         }
     }
 
@@ -52,6 +53,16 @@ impl SpotPlace {
         }
     }
 
+    /// What is judged here: which surface resistance its factor is taken with, and which verdict of
+    /// ISO 13788 applies. Of the detail round an opening it is tube, lining and reveal; what belongs to
+    /// door or window is the opening's own place.
+    pub const fn surface_kind(self) -> SurfaceKind {
+        match self {
+            Self::Detail(_) | Self::Plain(_) => SurfaceKind::Opaque,
+            Self::PersonnelDoor | Self::Windows => SurfaceKind::FrameOrGlazing,
+        }
+    }
+
     /// Stable name, that of the same place in the heat loss.
     pub const fn key(self) -> &'static str {
         match self {
@@ -59,25 +70,6 @@ impl SpotPlace {
             Self::Plain(surface) => Element::Plain(surface).key(),
             Self::PersonnelDoor => Element::PersonnelDoor.key(),
             Self::Windows => Element::Windows.key(),
-        }
-    }
-}
-
-/// What kind of surface a place is, and so by which clause it is judged.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
-pub enum SurfaceKind {
-    /// Lining, reveal, steel that stands in the room: mould and water, R_si 0.25 m²·K/W.
-    Opaque,
-    /// Frame, leaf or glazing of a door or window: water on the coldest day only, R_si 0.13 m²·K/W.
-    FrameOrGlazing,
-}
-
-impl SurfaceKind {
-    /// Stable name.
-    pub const fn key(self) -> &'static str {
-        match self {
-            Self::Opaque => "opaque",
-            Self::FrameOrGlazing => "frame_or_glazing",
         }
     }
 }
@@ -166,7 +158,8 @@ pub fn plain_temperature_factors(plain: &PlainArea) -> [TemperatureFactor; 2] {
 }
 
 /// Temperature factor of a door or window in its mean, f = 1 − 0.13·U (ISO 13788:2012, clause 5:
-/// R_si 0.13 m²·K/W for frames and glazing). The edge of a pane is colder.
+/// R_si 0.13 m²·K/W for frames and glazing). Its edge in the steel frame is colder: the detail there
+/// tells how much.
 pub fn opening_temperature_factor(openings: &Openings) -> TemperatureFactor {
     let inside = HeatFlow::Horizontal.inside_surface_resistance();
     TemperatureFactor::new(1.0 - inside / openings.transmittance.resistance())
@@ -176,12 +169,21 @@ impl ColdSpots {
     /// The places of a design at its own temperatures.
     pub fn of(design: &Design, envelope: &Envelope, details: &[PlacedDetail]) -> Self {
         let mut known = Vec::new();
+        let mut edges: Vec<(SpotPlace, TemperatureFactor)> = Vec::new();
         let mut unknown = Vec::new();
         for placed in details {
             let place = SpotPlace::of(placed.place);
             match &placed.outcome {
-                Outcome::Solved(field) => known
-                    .push((place, [field.temperature_factor, field.ordinary_temperature_factor])),
+                Outcome::Solved(field) => {
+                    let own = field.lowest_of(place.surface_kind());
+                    let factor = own.map_or(field.temperature_factor, |spot| spot.factor);
+                    known.push((place, [factor, field.ordinary_opaque_factor]));
+                    if let (ThermalBridge::OpeningFrame(opening), Some(edge)) =
+                        (placed.place, field.frame_or_glazing)
+                    {
+                        edges.push((SpotPlace::of_opening(opening), edge.factor));
+                    }
+                }
                 Outcome::Waiting => {
                     unknown.push(UnknownSpot { place, reason: UnknownReason::Waiting });
                 }
@@ -202,7 +204,11 @@ impl ColdSpots {
             (SpotPlace::Windows, &envelope.windows),
         ] {
             if openings.area > Area::ZERO {
-                known.push((place, [opening_temperature_factor(openings); 2]));
+                let mean = opening_temperature_factor(openings);
+                let of_place = edges.iter().filter(|(of, _)| *of == place);
+                let colder = of_place.map(|&(_, factor)| factor).find(|&factor| factor < mean);
+                // Judged at its edge; as a whole it takes water at its mean.
+                known.push((place, [colder.unwrap_or(mean), mean]));
             }
         }
         Self::from_factors(design.indoor_temperature, design.outdoor_temperature, known, unknown)
@@ -224,7 +230,7 @@ impl ColdSpots {
                     // Two dozen at most: each goes in front of the first that is warmer.
                     let warmer = |other: &ColdSpot| other.temperature_factor > temperature_factor;
                     let row = spots.iter().position(warmer).unwrap_or(spots.len());
-                    let kind = place.kind();
+                    let kind = place.surface_kind();
                     let spot = ColdSpot {
                         place,
                         kind,

@@ -30,8 +30,8 @@ pub use air_need::{AirNeed, heat_exchanger, heat_gain_in_use};
 pub use build_up_water::{BuildUpWater, WettestMonth, build_up_water, controls_vapour};
 pub use cold_places::{ColdPlace, cold_area, cold_places, conductance_onto_surface};
 pub use cold_spot::{
-    ColdSpot, ColdSpots, SpotPlace, SurfaceKind, UnknownReason, UnknownSpot,
-    opening_temperature_factor, plain_temperature_factors,
+    ColdSpot, ColdSpots, SpotPlace, UnknownReason, UnknownSpot, opening_temperature_factor,
+    plain_temperature_factors,
 };
 pub use cold_spot_water::{ColdSpotWater, SpotWater};
 pub use fan::{FASTEST_INTAKE, FLUE_SPILLS_AT, Fan, FanPoint, FanRun};
@@ -47,7 +47,7 @@ use crate::design::{CheckedDesign, Design};
 use crate::envelope::Envelope;
 use crate::heat_loss::leakage;
 use crate::moisture::{MoistureError, MoistureRate};
-use crate::psychro::MoistAir;
+use crate::psychro::{MoistAir, hyland_wexler};
 use crate::room::Room;
 use crate::units::{Area, Pressure, RelativeHumidity, Temperature, Time, Volume};
 use crate::ventilation::DryAirFlow;
@@ -127,11 +127,13 @@ impl<'a> Setting<'a> {
         self.air(temperature, self.outdoor_humidity)
     }
 
-    /// Outdoor air of a hot day: the place's summer temperature with the vapour of its warmest month.
+    /// Outdoor air of a hot day: the place's summer temperature with the vapour of its warmest month, as far as air
+    /// that warm holds it.
     fn hot_day(&self) -> Result<MoistAir, MoistureError> {
         let place = self.design.place.place();
         let vapour = place.months[place.warmest_month()].vapour_pressure;
-        Ok(MoistAir::from_vapour_pressure(place.summer_design, vapour, self.pressure)?)
+        let saturation = hyland_wexler::saturation_pressure(place.summer_design)?;
+        self.air(place.summer_design, RelativeHumidity::new((vapour / saturation).min(1.0)))
     }
 
     fn air(

@@ -4,12 +4,13 @@
 use super::room_humidity::ForOccupants;
 use super::{FanAir, Setting};
 use crate::moisture::{EXCESS_MARGIN, MoistureError, MonthState, MonthlyFactor, critical_month};
+use crate::psychro::MoistAir;
 use crate::psychro::iso_13788::saturation_pressure;
 use crate::units::{MassFlow, RelativeHumidity, TemperatureDifference, TemperatureFactor};
 
-/// How much colder than the room a month must be in the mean to count as heated: in warmer ones the sun and
-/// those inside warm the room, and doors stand open. Common practice, no source: a heating limit of 12 °C
-/// for a room of 20 °C.
+/// How much colder than the room a month must be in the mean to count as heated. In warmer ones the sun and
+/// those inside warm the room, doors stand open, and its air holds what outdoor air does. Common practice, no
+/// source: a heating limit of 12 °C for a room of 20 °C.
 const HEATED: TemperatureDifference = TemperatureDifference::new(8.0);
 
 /// The room through the months, January first.
@@ -26,8 +27,8 @@ pub struct RoomMonths {
 }
 
 impl RoomMonths {
-    /// The room with its use, leaks and fan against the outdoor air of each month of its place, as warm as is held
-    /// or as outdoors where that is warmer.
+    /// The room with its use, leaks and fan against the outdoor air of each heated month of its place, aired in the
+    /// others; as warm as is held, or as outdoors where that is warmer.
     ///
     /// The excess of vapour over outdoors counts 1.10-fold, for a year worse than the mean (ISO 13788:2012,
     /// clause 4), up to saturation of the room.
@@ -44,14 +45,18 @@ impl RoomMonths {
         for (month, means) in months.iter().enumerate() {
             let outdoor = means.air(setting.pressure)?;
             let indoor = design.indoor_temperature.max(means.temperature);
-            let target = setting.air(indoor, design.target_humidity)?;
-            let room = Setting { target, ..*setting }.humidity(source, occupants, fan, &outdoor)?;
-            humidity[month] = room.ventilated();
             let outdoor_vapour = outdoor.vapour_pressure();
-            let saturated = saturation_pressure(indoor)?;
-            let stands = room.with_fan.air.vapour_pressure();
-            let with_margin = outdoor_vapour + (stands - outdoor_vapour) * EXCESS_MARGIN;
-            let indoor_vapour = with_margin.min(saturated);
+            let stands = if indoor - means.temperature >= HEATED {
+                let target = setting.air(indoor, design.target_humidity)?;
+                let held = Setting { target, ..*setting };
+                held.humidity(source, occupants, fan, &outdoor)?.with_fan.air
+            } else {
+                MoistAir::from_vapour_pressure(indoor, outdoor_vapour, setting.pressure)?
+            };
+            humidity[month] = stands.relative_humidity();
+            let excess = stands.vapour_pressure() - outdoor_vapour;
+            let indoor_vapour =
+                (outdoor_vapour + excess * EXCESS_MARGIN).min(saturation_pressure(indoor)?);
             states.push(MonthState {
                 indoor,
                 indoor_vapour,

@@ -4,7 +4,8 @@
 //! whose ups and downs the lining evens out. Mould needs days: it is judged at the critical month, and on opaque surfaces only. Frames, leaves and glazing
 //! are judged by condensation on the coldest day alone (ISO 13788:2012, clause 5).
 
-use super::{ColdSpot, ColdSpots, RoomHumidity, RoomMonths, SpotPlace, SurfaceKind};
+use super::{ColdSpot, ColdSpots, RoomHumidity, RoomMonths, SpotPlace};
+use crate::envelope::SurfaceKind;
 use crate::moisture::SurfaceRisk;
 use crate::units::{RelativeHumidity, TemperatureFactor};
 

@@ -1,9 +1,8 @@
 //! The layers of a build-up as heat and vapour see them, from the inside out.
 
-use core::ops::Bound;
-
-use super::error::{MoistureError, MoistureQuantity, check, check_not_negative, check_positive};
+use super::error::{MoistureError, MoistureQuantity};
 use super::vapour_control::STILL_AIR_PERMEABILITY;
+use crate::bounds::BoundedQuantity;
 use crate::material::Material;
 use crate::psychro::PsychroError;
 use crate::psychro::iso_13788::saturation_pressure;
@@ -81,7 +80,7 @@ impl Assembly {
         };
         let resistances = layers.iter().map(|layer| layer.resistance);
         for resistance in resistances.chain([inside_surface, outside_surface]) {
-            check_not_negative(MoistureQuantity::ThermalResistance, resistance.value(), 1000.0)?;
+            MoistureQuantity::ThermalResistance.check(resistance.value())?;
         }
         for (index, layer) in layers.iter().enumerate() {
             if layer.is_tight() && index == outermost {
@@ -90,13 +89,11 @@ impl Assembly {
             if layer.is_tight() {
                 return Err(MoistureError::TightLayerInside { layer: index });
             }
-            let allowed = (Bound::Included(1e-6), Bound::Included(1e5));
             let thickness = layer.equivalent_air_thickness.value();
-            check(MoistureQuantity::EquivalentAirThickness, thickness, allowed)?;
+            MoistureQuantity::EquivalentAirThickness.check(thickness)?;
         }
         let assembly = Self { inside_surface, layers, outside_surface };
-        let total = assembly.total_resistance().value();
-        check_positive(MoistureQuantity::ThermalResistance, total, f64::MAX)?;
+        MoistureQuantity::TotalResistance.check(assembly.total_resistance().value())?;
         Ok(assembly)
     }
 

@@ -1,13 +1,11 @@
 //! What a cold spell leaves: frost that waits for the thaw, water that has dripped.
 
-use super::error::{MoistureError, MoistureQuantity, check_not_negative};
+use super::error::{MoistureError, MoistureQuantity};
+use crate::bounds::BoundedQuantity;
 use crate::units::{Density, Mass, MassFlow, Time, Volume};
 
 /// Density of melt water, kg/m³.
 const WATER_DENSITY: Density = Density::new(1000.0);
-
-/// Longest spell that is reckoned, a year.
-const LONGEST: Time = Time::days(366.0);
 
 /// Water that came to the cold surfaces over a spell.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -27,8 +25,8 @@ impl ColdSpellWater {
     /// # Errors
     /// Refuses an input out of range.
     pub fn over(rate: MassFlow, is_frost: bool, spell: Time) -> Result<Self, MoistureError> {
-        check_not_negative(MoistureQuantity::MoistureFlow, rate.value(), 1.0)?;
-        check_not_negative(MoistureQuantity::Duration, spell.value(), LONGEST.value())?;
+        MoistureQuantity::CondensingRate.check(rate.value())?;
+        MoistureQuantity::SpellLength.check(spell.value())?;
         let water = rate * spell;
         Ok(if is_frost {
             Self { frost: water, dripped: Mass::ZERO }

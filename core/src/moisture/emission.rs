@@ -1,8 +1,7 @@
 //! What gives moisture to the room's air, and how much.
 
-use core::ops::Bound;
-
-use super::error::{MoistureError, MoistureQuantity, check, check_not_negative};
+use super::error::{MoistureError, MoistureQuantity};
+use crate::bounds::BoundedQuantity;
 use crate::source::Source;
 use crate::units::{Density, Mass, MassFlow, Time};
 
@@ -203,9 +202,8 @@ impl MoistureLoad {
     /// # Errors
     /// Refuses an input out of range.
     pub fn new(source: MoistureSource, count: f64, active: Time) -> Result<Self, MoistureError> {
-        check_not_negative(MoistureQuantity::Count, count, 10_000.0)?;
-        let allowed = (Bound::Included(60.0), Bound::Included(DAY.value()));
-        check(MoistureQuantity::Duration, active.value(), allowed)?;
+        MoistureQuantity::Count.check(count)?;
+        MoistureQuantity::ActiveTime.check(active.value())?;
         Ok(Self { source, count, active })
     }
 

@@ -1,34 +1,45 @@
 //! Refusals: what about a surface, a source or a build-up was out of range.
 
-use core::ops::{Bound, RangeBounds};
+use core::fmt;
 
-use crate::psychro::{AllowedRange, PsychroError};
+use super::vapour_control::STILL_AIR_PERMEABILITY;
+use crate::bounds::{Bounds, OutOfRange, bounded_quantities};
+use crate::psychro::PsychroError;
 use crate::ventilation::VentilationError;
 
-/// What an input means; the unit is that of the value in a refusal.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
-#[non_exhaustive]
-pub enum MoistureQuantity {
-    /// Outdoor temperature, °C.
-    OutdoorTemperature,
-    /// Convective heat-transfer coefficient, W/(m²·K).
-    SurfaceCoefficient,
-    /// Rate of moisture, kg/s.
-    MoistureFlow,
-    /// How long something lasts, s.
-    Duration,
-    /// How many persons, loads, plants, kilograms of animal and the like.
-    Count,
-    /// Thermal resistance of a layer or surface, m²·K/W.
-    ThermalResistance,
-    /// Thickness of still air that resists vapour as much as a layer does, m.
-    EquivalentAirThickness,
-    /// Water vapour permeability, kg/(m·s·Pa).
-    VapourPermeability,
-    /// Water vapour permeance, kg/(m²·s·Pa).
-    VapourPermeance,
-    /// Partial pressure of water vapour, Pa.
-    VapourPressure,
+bounded_quantities! {
+    /// What an input means; the unit is that of the value in a refusal.
+    MoistureQuantity {
+        /// Outdoor temperature, °C.
+        OutdoorTemperature: "outdoor_temperature", "°C", Bounds::between(-60.0, 100.0);
+        /// Convective heat-transfer coefficient, W/(m²·K).
+        SurfaceCoefficient: "surface_coefficient", "W/(m²·K)", Bounds::above(0.0, 30.0);
+        /// Rate at which moisture is given off, kg/s.
+        MoistureSource: "moisture_source", "kg/s", Bounds::between(0.0, 1.0);
+        /// Rate of moisture either way, kg/s.
+        MoistureFlow: "moisture_flow", "kg/s", Bounds::between(-1.0, 1.0);
+        /// Rate at which water condenses, kg/s.
+        CondensingRate: "condensing_rate", "kg/s", Bounds::between(0.0, 1.0);
+        /// Part of a day that a source is there, s.
+        ActiveTime: "active_time", "s", Bounds::between(60.0, 86_400.0);
+        /// How long a cold spell lasts, s: to 366 days.
+        SpellLength: "spell_length", "s", Bounds::between(0.0, 366.0 * 86_400.0);
+        /// How many persons, loads, plants, kilograms of animal and the like.
+        Count: "count", "", Bounds::between(0.0, 10_000.0);
+        /// Thermal resistance of a layer or surface, m²·K/W.
+        ThermalResistance: "thermal_resistance", "m²·K/W", Bounds::between(0.0, 1000.0);
+        /// Thermal resistance of all layers and surfaces together, m²·K/W.
+        TotalResistance: "total_resistance", "m²·K/W", Bounds::strictly_between(0.0, f64::INFINITY);
+        /// Thickness of still air that resists vapour as much as a layer does, m.
+        EquivalentAirThickness: "equivalent_air_thickness", "m", Bounds::between(1e-6, 1e5);
+        /// Water vapour permeability, kg/(m·s·Pa): at most that of still air.
+        VapourPermeability: "vapour_permeability", "kg/(m·s·Pa)",
+            Bounds::above(0.0, STILL_AIR_PERMEABILITY.value());
+        /// Water vapour permeance, kg/(m²·s·Pa).
+        VapourPermeance: "vapour_permeance", "kg/(m²·s·Pa)", Bounds::between(1e-18, 1e-6);
+        /// Partial pressure of water vapour, Pa.
+        VapourPressure: "vapour_pressure", "Pa", Bounds::between(0.0, 110_000.0);
+    }
 }
 
 /// Why an answer about damp is refused.
@@ -40,14 +51,7 @@ pub enum MoistureError {
     /// A flow of air, or what it carries, out of range.
     Flow(VentilationError),
     /// An input outside the range its formula is stated for, or not a number.
-    OutOfRange {
-        /// The input refused.
-        quantity: MoistureQuantity,
-        /// Its value, in the unit of the quantity.
-        given: f64,
-        /// The values allowed.
-        allowed: AllowedRange,
-    },
+    OutOfRange(OutOfRange<MoistureQuantity>),
     /// A build-up needs a layer at least.
     NoLayers,
     /// Only the outermost layer may be tight to vapour; another needs a thickness of still air,
@@ -79,33 +83,58 @@ impl From<VentilationError> for MoistureError {
     }
 }
 
-/// Passes a value inside its range, refuses one outside it; a NaN is inside no range.
-pub(super) fn check(
-    quantity: MoistureQuantity,
-    given: f64,
-    allowed: AllowedRange,
-) -> Result<f64, MoistureError> {
-    if allowed.contains(&given) {
-        Ok(given)
-    } else {
-        Err(MoistureError::OutOfRange { quantity, given, allowed })
+impl From<OutOfRange<MoistureQuantity>> for MoistureError {
+    fn from(refused: OutOfRange<MoistureQuantity>) -> Self {
+        Self::OutOfRange(refused)
     }
 }
 
-/// Passes a value above nothing and up to a highest.
-pub(super) fn check_positive(
-    quantity: MoistureQuantity,
-    given: f64,
-    highest: f64,
-) -> Result<f64, MoistureError> {
-    check(quantity, given, (Bound::Excluded(0.0), Bound::Included(highest)))
+impl MoistureError {
+    /// Stable name of the refusal.
+    pub const fn code(&self) -> &'static str {
+        match self {
+            Self::Air(refused) => refused.code(),
+            Self::Flow(refused) => refused.code(),
+            Self::OutOfRange(refused) => refused.code(),
+            Self::NoLayers => "no_layers",
+            Self::TightLayerInside { .. } => "tight_layer_inside",
+            Self::NoSuchInterface { .. } => "no_such_interface",
+            Self::OpenEndedClass => "open_ended_class",
+            Self::NoHeatingMonth => "no_heating_month",
+        }
+    }
 }
 
-/// Passes a value from nothing up to a highest.
-pub(super) fn check_not_negative(
-    quantity: MoistureQuantity,
-    given: f64,
-    highest: f64,
-) -> Result<f64, MoistureError> {
-    check(quantity, given, (Bound::Included(0.0), Bound::Included(highest)))
+impl fmt::Display for MoistureError {
+    fn fmt(&self, out: &mut fmt::Formatter<'_>) -> fmt::Result {
+        match *self {
+            Self::Air(refused) => refused.fmt(out),
+            Self::Flow(refused) => refused.fmt(out),
+            Self::OutOfRange(refused) => refused.fmt(out),
+            Self::NoLayers => out.write_str("a build-up needs 1 layer or more, 0 given"),
+            Self::TightLayerInside { layer } => {
+                write!(out, "layer {layer} is tight to vapour, which only the outermost may be")
+            }
+            Self::NoSuchInterface { index } => {
+                write!(out, "the build-up has no interface of index {index}")
+            }
+            Self::OpenEndedClass => {
+                out.write_str("the highest humidity class has no upper limit: state the humidity")
+            }
+            Self::NoHeatingMonth => {
+                out.write_str("in no month is it colder outdoors than in the room")
+            }
+        }
+    }
+}
+
+impl core::error::Error for MoistureError {
+    fn source(&self) -> Option<&(dyn core::error::Error + 'static)> {
+        match self {
+            Self::Air(refused) => Some(refused),
+            Self::Flow(refused) => Some(refused),
+            Self::OutOfRange(refused) => Some(refused),
+            _ => None,
+        }
+    }
 }

@@ -1,9 +1,8 @@
 //! How warm a surface must be for a humidity, and rules of one fixed temperature factor.
 
-use core::ops::Bound;
-
-use super::error::{MoistureError, MoistureQuantity, check};
+use super::error::{MoistureError, MoistureQuantity};
 use super::limit::{HumidityLimit, MOULD_SURFACE_HUMIDITY, surface_temperature};
+use crate::bounds::{BoundedQuantity, Bounds};
 use crate::psychro::PsychroError;
 use crate::psychro::iso_13788::{lowest_surface_temperature, vapour_pressure};
 use crate::source::Source;
@@ -38,8 +37,10 @@ impl NeededFactor {
         humidity: RelativeHumidity,
         outdoor: Temperature,
     ) -> Result<Self, MoistureError> {
-        let allowed = (Bound::Included(-60.0), Bound::Included(indoor.as_celsius() - 0.1));
-        check(MoistureQuantity::OutdoorTemperature, outdoor.as_celsius(), allowed)?;
+        let quantity = MoistureQuantity::OutdoorTemperature;
+        let coldest = quantity.bounds().minimum();
+        let allowed = Bounds::between(coldest, indoor.as_celsius() - 0.1);
+        quantity.check_within(outdoor.as_celsius(), allowed)?;
         let vapour = vapour_pressure(indoor, humidity)?;
         let drip_surface = lowest_surface_temperature(vapour, RelativeHumidity::new(1.0))?;
         let mould_surface = lowest_surface_temperature(vapour, MOULD_SURFACE_HUMIDITY)?;

@@ -39,6 +39,9 @@ impl Supply {
     /// last pressure (Newton's method, exact once the pieces stand), from a first guess.
     /// Range: D above 0.
     pub fn balanced(&self, sinks: &[Sink], guess: f64) -> f64 {
+        if sinks.is_empty() {
+            return self.given / self.carried;
+        }
         let mut pascals = guess;
         for _ in 0..2 * sinks.len() + 2 {
             let (mut up, mut down) = (self.given, self.carried);

@@ -1,8 +1,7 @@
 //! No surface takes more water than there is.
 
-use core::ops::Bound;
-
-use super::error::{MoistureError, MoistureQuantity, check, check_not_negative};
+use super::error::{MoistureError, MoistureQuantity};
+use crate::bounds::BoundedQuantity;
 use crate::units::MassFlow;
 
 /// What holds condensing to its rate.
@@ -39,9 +38,6 @@ pub struct Condensing {
     pub limit: CondensingLimit,
 }
 
-/// Largest flow of moisture that occurs, kg/s.
-const LARGEST_FLOW: f64 = 1.0;
-
 /// Water that condenses: the lesser of what the cold surfaces could take and what the source G
 /// gives beyond what air carries out, G − m·(W_room − W_outdoor).
 ///
@@ -57,10 +53,9 @@ pub fn limited_by_source(
     source: MassFlow,
     carried_out: MassFlow,
 ) -> Result<Condensing, MoistureError> {
-    check_not_negative(MoistureQuantity::MoistureFlow, source.value(), LARGEST_FLOW)?;
+    MoistureQuantity::MoistureSource.check(source.value())?;
     for flow in [potential, carried_out] {
-        let allowed = (Bound::Included(-LARGEST_FLOW), Bound::Included(LARGEST_FLOW));
-        check(MoistureQuantity::MoistureFlow, flow.value(), allowed)?;
+        MoistureQuantity::MoistureFlow.check(flow.value())?;
     }
     let left = source - carried_out;
     let (rate, limit) = if potential <= MassFlow::ZERO {

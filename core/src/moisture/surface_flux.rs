@@ -1,6 +1,7 @@
 //! How fast a cold surface takes water from the air.
 
-use super::error::{MoistureError, MoistureQuantity, check_positive};
+use super::error::{MoistureError, MoistureQuantity};
+use crate::bounds::BoundedQuantity;
 use crate::heat_loss::{AIR_DENSITY, AIR_HEAT_CAPACITY};
 use crate::psychro::{MoistAir, hyland_wexler, vapour_concentration};
 use crate::units::{MoistureFlux, Speed, SurfaceCoefficient, Temperature};
@@ -26,7 +27,7 @@ pub const STILL_CORNER_RANGE: [SurfaceCoefficient; 2] =
 /// # Errors
 /// Refuses a coefficient out of range.
 pub fn mass_transfer_coefficient(convective: SurfaceCoefficient) -> Result<Speed, MoistureError> {
-    let h_c = check_positive(MoistureQuantity::SurfaceCoefficient, convective.value(), 30.0)?;
+    let h_c = MoistureQuantity::SurfaceCoefficient.check(convective.value())?;
     let volumetric = AIR_DENSITY.value() * AIR_HEAT_CAPACITY.value();
     Ok(Speed::new(h_c / (volumetric * libm::pow(LEWIS_NUMBER, 2.0 / 3.0))))
 }

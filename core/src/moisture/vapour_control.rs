@@ -1,8 +1,7 @@
 //! How deep foam must be to hold vapour back by itself.
 
-use core::ops::Bound;
-
-use super::error::{MoistureError, MoistureQuantity, check, check_positive};
+use super::error::{MoistureError, MoistureQuantity};
+use crate::bounds::BoundedQuantity;
 use crate::units::{Length, VapourPermeability, VapourPermeance, VapourResistanceFactor};
 
 pub use crate::material::{STILL_AIR_PERMEABILITY, VAPOUR_CONTROL_PERMEANCE};
@@ -16,11 +15,7 @@ pub use crate::material::{STILL_AIR_PERMEABILITY, VAPOUR_CONTROL_PERMEANCE};
 pub fn permeability(factor: VapourResistanceFactor) -> Result<VapourPermeability, MoistureError> {
     // As a permeability, so that the refusal names what is at fault in its unit.
     let least = STILL_AIR_PERMEABILITY / factor.value();
-    check_positive(
-        MoistureQuantity::VapourPermeability,
-        least.value(),
-        STILL_AIR_PERMEABILITY.value(),
-    )?;
+    MoistureQuantity::VapourPermeability.check(least.value())?;
     Ok(least)
 }
 
@@ -35,13 +30,8 @@ pub fn least_depth(
     permeability: VapourPermeability,
     permeance: VapourPermeance,
 ) -> Result<Length, MoistureError> {
-    check_positive(
-        MoistureQuantity::VapourPermeability,
-        permeability.value(),
-        STILL_AIR_PERMEABILITY.value(),
-    )?;
-    let allowed = (Bound::Included(1e-18), Bound::Included(1e-6));
-    check(MoistureQuantity::VapourPermeance, permeance.value(), allowed)?;
+    MoistureQuantity::VapourPermeability.check(permeability.value())?;
+    MoistureQuantity::VapourPermeance.check(permeance.value())?;
     Ok(permeability / permeance)
 }
 

@@ -1,9 +1,10 @@
 //! Vapour pressure through a build-up, and what condenses at its interfaces.
 
 use super::assembly::{Assembly, VapourLayer};
-use super::error::{MoistureError, MoistureQuantity, check_not_negative};
+use super::error::{MoistureError, MoistureQuantity};
 use super::month::MonthState;
 use super::vapour_control::STILL_AIR_PERMEABILITY;
+use crate::bounds::BoundedQuantity;
 use crate::units::{MoistureFlux, Pressure};
 
 /// Vapour pressure at the interfaces of a build-up and the flows it drives.
@@ -49,7 +50,7 @@ pub(super) fn checked_saturations(
     state: &MonthState,
 ) -> Result<Vec<Pressure>, MoistureError> {
     for pressure in [state.indoor_vapour, state.outdoor_vapour] {
-        check_not_negative(MoistureQuantity::VapourPressure, pressure.value(), 110_000.0)?;
+        MoistureQuantity::VapourPressure.check(pressure.value())?;
     }
     Ok(assembly.interface_saturations(state.indoor, state.outdoor)?)
 }

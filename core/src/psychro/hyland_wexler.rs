@@ -8,13 +8,12 @@
 //! meet at the triple point, to 4 µPa, so the change is made there: otherwise a dew point
 //! near freezing would have no answer, or two.
 
-use core::ops::Bound;
-
 use super::error::{
-    PsychroError, PsychroQuantity, check, check_any_vapour_pressure, check_relative_humidity,
-    check_temperature,
+    COLDEST, HOTTEST, PsychroError, PsychroQuantity, check_any_vapour_pressure,
+    check_relative_humidity, check_temperature,
 };
 use super::iso_13788;
+use crate::bounds::{BoundedQuantity, Bounds};
 use crate::units::{Pressure, RelativeHumidity, Temperature};
 
 /// Where ice, water and vapour stand together, 0.01 °C: ice below, water above.
@@ -108,8 +107,8 @@ pub(super) fn saturation_pascals(celsius: f64) -> f64 {
 /// # Errors
 /// Refuses a temperature out of range.
 pub fn saturation_pressure_over_ice(temperature: Temperature) -> Result<Pressure, PsychroError> {
-    let allowed = (Bound::Included(-100.0), Bound::Included(TRIPLE_POINT.as_celsius()));
-    check(PsychroQuantity::Temperature, temperature.as_celsius(), allowed)?;
+    let allowed = Bounds::between(COLDEST, TRIPLE_POINT.as_celsius());
+    PsychroQuantity::Temperature.check_within(temperature.as_celsius(), allowed)?;
     Ok(Pressure::new(Phase::Ice.pressure(temperature.as_kelvin())))
 }
 
@@ -121,8 +120,8 @@ pub fn saturation_pressure_over_ice(temperature: Temperature) -> Result<Pressure
 /// # Errors
 /// Refuses a temperature out of range.
 pub fn saturation_pressure_over_water(temperature: Temperature) -> Result<Pressure, PsychroError> {
-    let allowed = (Bound::Included(0.0), Bound::Included(200.0));
-    check(PsychroQuantity::Temperature, temperature.as_celsius(), allowed)?;
+    let allowed = Bounds::between(0.0, HOTTEST);
+    PsychroQuantity::Temperature.check_within(temperature.as_celsius(), allowed)?;
     Ok(Pressure::new(Phase::Water.pressure(temperature.as_kelvin())))
 }
 
@@ -144,11 +143,9 @@ pub fn saturation_pressure(temperature: Temperature) -> Result<Pressure, Psychro
 /// # Errors
 /// Refuses a vapour pressure out of range; air without vapour has no dew point.
 pub fn dew_point(vapour_pressure: Pressure) -> Result<Temperature, PsychroError> {
-    let allowed = (
-        Bound::Included(Phase::Ice.pressure(COLDEST_KELVIN)),
-        Bound::Included(Phase::Water.pressure(HOTTEST_KELVIN)),
-    );
-    let p = check(PsychroQuantity::VapourPressure, vapour_pressure.value(), allowed)?;
+    let allowed =
+        Bounds::between(Phase::Ice.pressure(COLDEST_KELVIN), Phase::Water.pressure(HOTTEST_KELVIN));
+    let p = PsychroQuantity::VapourPressure.check_within(vapour_pressure.value(), allowed)?;
     let kelvin = if p <= Phase::Ice.pressure(TRIPLE_POINT_KELVIN) {
         Phase::Ice.temperature(p)
     } else if p >= Phase::Water.pressure(TRIPLE_POINT_KELVIN) {

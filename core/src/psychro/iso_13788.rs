@@ -4,12 +4,10 @@
 //! that standard, and only there: it lies below [`super::hyland_wexler`] by 0.1 % between 0 °C and
 //! 30 °C, 0.2 % at −10 °C, 0.5 % at −20 °C and 1.9 % at −40 °C.
 
-use core::ops::Bound;
-
 use super::error::{
-    AllowedRange, PsychroError, PsychroQuantity, check, check_any_vapour_pressure,
-    check_relative_humidity,
+    PsychroError, PsychroQuantity, check_any_vapour_pressure, check_relative_humidity,
 };
+use crate::bounds::{BoundedQuantity, Bounds};
 use crate::units::{Pressure, RelativeHumidity, Temperature};
 
 /// Saturation pressure at 0 °C, Pa, in both formulas.
@@ -17,7 +15,7 @@ const AT_ZERO: f64 = 610.5;
 
 /// The standard states no range; this one covers building surfaces, and the pair stays within
 /// 5 % of Hyland–Wexler in it.
-const TEMPERATURE: AllowedRange = (Bound::Included(-60.0), Bound::Included(100.0));
+const TEMPERATURE: Bounds = Bounds::between(-60.0, 100.0);
 
 /// One formula of the pair: p_sat = 610.5·exp(a·θ / (b + θ)).
 struct Magnus {
@@ -49,7 +47,8 @@ pub(super) fn dew_point_celsius(p: f64) -> f64 {
 /// # Errors
 /// Refuses a temperature out of range.
 pub fn saturation_pressure(temperature: Temperature) -> Result<Pressure, PsychroError> {
-    let celsius = check(PsychroQuantity::Temperature, temperature.as_celsius(), TEMPERATURE)?;
+    let celsius =
+        PsychroQuantity::Temperature.check_within(temperature.as_celsius(), TEMPERATURE)?;
     Ok(Pressure::new(saturation_pascals(celsius)))
 }
 
@@ -62,8 +61,9 @@ pub fn saturation_pressure(temperature: Temperature) -> Result<Pressure, Psychro
 /// # Errors
 /// Refuses a vapour pressure out of range; air without vapour has no dew point.
 pub fn dew_point(vapour_pressure: Pressure) -> Result<Temperature, PsychroError> {
-    let allowed = (TEMPERATURE.0.map(saturation_pascals), TEMPERATURE.1.map(saturation_pascals));
-    let p = check(PsychroQuantity::VapourPressure, vapour_pressure.value(), allowed)?;
+    let [lowest, highest] = [TEMPERATURE.minimum(), TEMPERATURE.maximum()].map(saturation_pascals);
+    let allowed = Bounds::between(lowest, highest);
+    let p = PsychroQuantity::VapourPressure.check_within(vapour_pressure.value(), allowed)?;
     Ok(Temperature::celsius(dew_point_celsius(p)))
 }
 
@@ -108,7 +108,7 @@ pub fn lowest_surface_temperature(
     vapour_pressure: Pressure,
     critical: RelativeHumidity,
 ) -> Result<Temperature, PsychroError> {
-    let allowed = (Bound::Excluded(0.0), Bound::Included(1.0));
-    let critical = check(PsychroQuantity::RelativeHumidity, critical.value(), allowed)?;
+    let allowed = Bounds::above(0.0, 1.0);
+    let critical = PsychroQuantity::RelativeHumidity.check_within(critical.value(), allowed)?;
     dew_point(vapour_pressure / critical)
 }

@@ -29,7 +29,7 @@ pub use constants::{
 };
 pub use density::{dry_air_density, moist_air_density, specific_volume};
 pub use enthalpy::enthalpy;
-pub use error::{AllowedRange, PsychroError, PsychroQuantity};
+pub use error::{PsychroError, PsychroQuantity};
 pub use humidity::{
     humidity_ratio, saturation_humidity_ratio, vapour_concentration,
     vapour_pressure_from_concentration, vapour_pressure_from_humidity_ratio,

@@ -1,16 +1,15 @@
 //! One state of moist air, checked once and read many ways.
 
-use core::ops::Bound;
-
 use super::density::{density_of, specific_volume_of};
 use super::enthalpy::enthalpy_of;
 use super::error::{
-    PsychroError, PsychroQuantity, check, check_air_pressure, check_humidity_ratio,
+    COLDEST, PsychroError, PsychroQuantity, check_air_pressure, check_humidity_ratio,
     check_relative_humidity, check_temperature, check_vapour_pressure,
 };
 use super::humidity::{concentration_of, pressure_of, ratio_of};
 use super::hyland_wexler::{dew_point, saturation_pascals};
 use super::wet_bulb::{ROUNDING, humidity_ratio_from_wet_bulb, wet_bulb};
+use crate::bounds::{BoundedQuantity, Bounds};
 use crate::units::*;
 
 /// Air at a temperature, holding some vapour, at a pressure; never more vapour than saturation.
@@ -39,8 +38,8 @@ impl MoistAir {
     ) -> Result<Self, PsychroError> {
         let saturation = saturation_pascals(check_temperature(temperature)?);
         let p = check_air_pressure(air_pressure)?;
-        let allowed = (Bound::Included(0.0), Bound::Included(saturation));
-        check(PsychroQuantity::VapourPressure, vapour_pressure.value(), allowed)?;
+        let allowed = Bounds::between(0.0, saturation);
+        PsychroQuantity::VapourPressure.check_within(vapour_pressure.value(), allowed)?;
         check_vapour_pressure(vapour_pressure, p)?;
         Ok(Self {
             temperature,
@@ -87,8 +86,8 @@ impl MoistAir {
         let p_w = pressure_of(check_humidity_ratio(ratio)?, p);
         if saturation < p {
             let highest = ratio_of(saturation, p) * (1.0 + ROUNDING);
-            let allowed = (Bound::Included(0.0), Bound::Included(highest));
-            check(PsychroQuantity::HumidityRatio, ratio.value(), allowed)?;
+            let allowed = Bounds::between(0.0, highest);
+            PsychroQuantity::HumidityRatio.check_within(ratio.value(), allowed)?;
         }
         Self::from_vapour_pressure(temperature, Pressure::new(p_w.min(saturation)), air_pressure)
     }
@@ -106,8 +105,8 @@ impl MoistAir {
         air_pressure: Pressure,
     ) -> Result<Self, PsychroError> {
         let dry = check_temperature(temperature)?;
-        let allowed = (Bound::Included(-100.0), Bound::Included(dry));
-        let dew = check(PsychroQuantity::DewPoint, dew_point.as_celsius(), allowed)?;
+        let allowed = Bounds::between(COLDEST, dry);
+        let dew = PsychroQuantity::DewPoint.check_within(dew_point.as_celsius(), allowed)?;
         let vapour_pressure = Pressure::new(saturation_pascals(dew));
         Self::from_vapour_pressure(temperature, vapour_pressure, air_pressure)
     }

@@ -1,18 +1,14 @@
 //! Wet-bulb temperature: where adiabatic saturation ends.
 
-use core::ops::Bound;
-
 use super::error::{
-    PsychroError, PsychroQuantity, check, check_air_pressure, check_humidity_ratio,
+    COLDEST, PsychroError, PsychroQuantity, check_air_pressure, check_humidity_ratio,
     check_temperature, check_vapour_pressure,
 };
 use super::humidity::{ratio_of, saturation_humidity_ratio};
 use super::hyland_wexler::{TRIPLE_POINT, saturation_pascals};
+use crate::bounds::{BoundedQuantity, Bounds};
 use crate::root_finding::root_between;
 use crate::units::{HumidityRatio, Pressure, Temperature};
-
-/// Coldest bulb that the saturation formula is stated for, °C.
-const COLDEST: f64 = -100.0;
 
 /// How near the wet bulb is found, K.
 const ACCURACY: f64 = 1e-10;
@@ -58,8 +54,8 @@ pub fn humidity_ratio_from_wet_bulb(
 ) -> Result<HumidityRatio, PsychroError> {
     let dry = check_temperature(dry_bulb)?;
     let p = check_air_pressure(air_pressure)?;
-    let allowed = (Bound::Included(COLDEST), Bound::Included(dry));
-    let wet = check(PsychroQuantity::WetBulb, wet_bulb.as_celsius(), allowed)?;
+    let allowed = Bounds::between(COLDEST, dry);
+    let wet = PsychroQuantity::WetBulb.check_within(wet_bulb.as_celsius(), allowed)?;
     check_vapour_pressure(Pressure::new(saturation_pascals(wet)), p)?;
     let bulb = if wet < TRIPLE_POINT.as_celsius() { Bulb::Ice } else { Bulb::Water };
     let ratio = HumidityRatio::new(bulb.humidity_ratio(dry, wet, p));
@@ -88,8 +84,8 @@ pub fn wet_bulb(
     let freezing = TRIPLE_POINT.as_celsius();
 
     let coldest = Bulb::Ice.humidity_ratio(dry, COLDEST, p).max(0.0);
-    let allowed = (Bound::Included(coldest), Bound::Included(saturated * (1.0 + ROUNDING)));
-    let w = check(PsychroQuantity::HumidityRatio, ratio.value(), allowed)?;
+    let allowed = Bounds::between(coldest, saturated * (1.0 + ROUNDING));
+    let w = PsychroQuantity::HumidityRatio.check_within(ratio.value(), allowed)?;
     if w >= saturated {
         return Ok(dry_bulb);
     }

@@ -197,16 +197,12 @@ impl Refusals {
 
 /// A surface or room temperature of the design that the saturation formula is not stated for.
 pub(super) fn beyond_saturation(error: &PsychroError) -> ReadingError {
-    let end = |bound| match bound {
-        core::ops::Bound::Included(value) | core::ops::Bound::Excluded(value) => value,
-        core::ops::Bound::Unbounded => f64::INFINITY,
-    };
     ReadingError {
         refusals: vec![ReadingRefusal {
             field: ReadingField::DesignSurface,
             row: None,
             given: error.given,
-            allowed: end(error.allowed.0)..=end(error.allowed.1),
+            allowed: error.allowed.minimum()..=error.allowed.maximum(),
         }],
     }
 }

@@ -1,7 +1,8 @@
 //! What ventilation costs: running time of the fan and heat for the air.
 
-use super::error::{VentilationError, VentilationQuantity, check_not_negative, check_positive};
+use super::error::{VentilationError, VentilationQuantity};
 use super::need::{DryAirFlow, heat_capacity};
+use crate::bounds::{BoundedQuantity, Bounds};
 use crate::psychro::MoistAir;
 use crate::units::{Duty, Power, VolumeFlow};
 
@@ -14,8 +15,9 @@ use crate::units::{Duty, Power, VolumeFlow};
 /// [`VentilationError::FanTooSmall`] if it would have to run more than all the time; refuses a
 /// flow out of range.
 pub fn duty(needed: VolumeFlow, moved: VolumeFlow) -> Result<Duty, VentilationError> {
-    check_not_negative(VentilationQuantity::VolumeFlow, needed.value(), 100.0)?;
-    check_positive(VentilationQuantity::VolumeFlow, moved.value(), 100.0)?;
+    let flow = VentilationQuantity::VolumeFlow;
+    flow.check(needed.value())?;
+    flow.check_within(moved.value(), Bounds::above(0.0, flow.bounds().maximum()))?;
     if needed > moved {
         return Err(VentilationError::FanTooSmall { needed, moved });
     }

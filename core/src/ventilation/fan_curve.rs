@@ -1,18 +1,12 @@
 //! What pressure a fan makes at a flow.
 
-use super::error::{
-    VentilationError, VentilationQuantity, check, check_not_negative, check_positive,
-};
+use super::error::{VentilationError, VentilationQuantity};
 use super::monotone_curve::MonotoneCurve;
+use crate::bounds::{BoundedQuantity, Bounds};
 use crate::units::{Density, FanSpeed, Power, Pressure, VolumeFlow};
-use core::ops::Bound;
 
 /// Density of the air that fans are rated in, 1.2 kg/m³ (ISO 5801:2017, standard air).
 pub const FAN_RATING_DENSITY: Density = Density::new(1.2);
-
-/// Highest flow and pressure of a fan that a room of this kind could hold, m³/s and Pa.
-const HIGHEST_FLOW: f64 = 10.0;
-const HIGHEST_PRESSURE: f64 = 2000.0;
 
 /// Static pressure that a fan makes over the flow it moves, in air of 1.2 kg/m³.
 #[derive(Clone, Debug, PartialEq)]
@@ -43,9 +37,8 @@ impl FanCurve {
             return Err(VentilationError::TooFewPoints { given: points.len() });
         }
         for (flow, pressure) in points {
-            check_not_negative(VentilationQuantity::VolumeFlow, flow.value(), HIGHEST_FLOW)?;
-            let highest = HIGHEST_PRESSURE;
-            check_not_negative(VentilationQuantity::FanPressure, pressure.value(), highest)?;
+            VentilationQuantity::FanFlow.check(flow.value())?;
+            VentilationQuantity::FanPressure.check(pressure.value())?;
         }
         if points[0].0 != VolumeFlow::ZERO {
             return Err(VentilationError::NoShutOffPressure);
@@ -74,13 +67,8 @@ impl FanCurve {
         free_air_flow: VolumeFlow,
         shut_off_pressure: Pressure,
     ) -> Result<Self, VentilationError> {
-        let flow =
-            check_positive(VentilationQuantity::VolumeFlow, free_air_flow.value(), HIGHEST_FLOW)?;
-        let pressure = check_positive(
-            VentilationQuantity::FanPressure,
-            shut_off_pressure.value(),
-            HIGHEST_PRESSURE,
-        )?;
+        let flow = check_positive(VentilationQuantity::FanFlow, free_air_flow.value())?;
+        let pressure = check_positive(VentilationQuantity::FanPressure, shut_off_pressure.value())?;
         Ok(Self {
             shape: CurveShape::Parabola { free_air_flow: flow, shut_off_pressure: pressure },
         })
@@ -93,7 +81,7 @@ impl FanCurve {
     /// # Errors
     /// Refuses a speed out of range.
     pub fn at_speed(&self, speed: FanSpeed) -> Result<Self, VentilationError> {
-        let r = check_speed(speed)?;
+        let r = VentilationQuantity::FanSpeed.check(speed.value())?;
         let shape = match &self.shape {
             CurveShape::Parabola { free_air_flow, shut_off_pressure } => CurveShape::Parabola {
                 free_air_flow: free_air_flow * r,
@@ -111,8 +99,8 @@ impl FanCurve {
     /// # Errors
     /// Refuses a flow out of range.
     pub fn pressure_at(&self, flow: VolumeFlow) -> Result<Pressure, VentilationError> {
-        let allowed = (Bound::Included(0.0), Bound::Included(self.last_flow().value()));
-        let q = check(VentilationQuantity::VolumeFlow, flow.value(), allowed)?;
+        let allowed = Bounds::between(0.0, self.last_flow().value());
+        let q = VentilationQuantity::FanFlow.check_within(flow.value(), allowed)?;
         Ok(Pressure::new(self.pascals_at(q)))
     }
 
@@ -149,12 +137,12 @@ impl FanCurve {
 /// # Errors
 /// Refuses an input out of range.
 pub fn fan_power_at_speed(full: Power, speed: FanSpeed) -> Result<Power, VentilationError> {
-    let r = check_speed(speed)?;
-    check_not_negative(VentilationQuantity::FanPower, full.value(), 10_000.0)?;
+    let r = VentilationQuantity::FanSpeed.check(speed.value())?;
+    VentilationQuantity::FanPower.check(full.value())?;
     Ok(full * (r * r * r))
 }
 
-fn check_speed(speed: FanSpeed) -> Result<f64, VentilationError> {
-    let allowed = (Bound::Included(0.1), Bound::Included(1.5));
-    check(VentilationQuantity::FanSpeed, speed.value(), allowed)
+/// Passes a value above nothing and up to the highest of its quantity.
+fn check_positive(quantity: VentilationQuantity, given: f64) -> Result<f64, VentilationError> {
+    Ok(quantity.check_within(given, Bounds::above(0.0, quantity.bounds().maximum()))?)
 }

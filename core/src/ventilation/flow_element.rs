@@ -1,11 +1,9 @@
 //! One thing that air has to pass: a hood, a damper, a screen, a length of duct.
 
-use super::error::{
-    VentilationError, VentilationQuantity, check, check_density, check_not_negative, check_positive,
-};
+use super::error::{VentilationError, VentilationQuantity};
+use crate::bounds::BoundedQuantity;
 use crate::units::*;
 use core::f64::consts::PI;
-use core::ops::Bound;
 
 /// What an element is. The loss is in its coefficient; the kind names it in an explanation and
 /// tells which elements dirt closes.
@@ -49,12 +47,6 @@ enum PressureLoss {
     Screen { free_area: f64 },
 }
 
-/// Least and greatest free-area ratio that the screen formula is used for.
-const FREE_AREA: (Bound<f64>, Bound<f64>) = (Bound::Included(0.1), Bound::Included(0.95));
-
-/// Largest face of an element, m².
-const LARGEST_AREA: f64 = 10.0;
-
 impl FlowElement {
     /// An element of a known loss coefficient ζ on its own area.
     ///
@@ -67,9 +59,8 @@ impl FlowElement {
         coefficient: LossCoefficient,
         area: Area,
     ) -> Result<Self, VentilationError> {
-        let coefficient =
-            check_positive(VentilationQuantity::LossCoefficient, coefficient.value(), 1000.0)?;
-        check_positive(VentilationQuantity::Area, area.value(), LARGEST_AREA)?;
+        let coefficient = VentilationQuantity::LossCoefficient.check(coefficient.value())?;
+        VentilationQuantity::Area.check(area.value())?;
         Ok(Self { kind, loss: PressureLoss::Coefficient(coefficient), area })
     }
 
@@ -80,8 +71,8 @@ impl FlowElement {
     /// # Errors
     /// Refuses an input out of range.
     pub fn screen(free_area: FreeAreaRatio, face: Area) -> Result<Self, VentilationError> {
-        let free_area = check(VentilationQuantity::FreeAreaRatio, free_area.value(), FREE_AREA)?;
-        check_positive(VentilationQuantity::Area, face.value(), LARGEST_AREA)?;
+        let free_area = VentilationQuantity::FreeAreaRatio.check(free_area.value())?;
+        VentilationQuantity::Area.check(face.value())?;
         Ok(Self { kind: ElementKind::Screen, loss: PressureLoss::Screen { free_area }, area: face })
     }
 
@@ -98,10 +89,9 @@ impl FlowElement {
         diameter: Length,
         friction: FrictionFactor,
     ) -> Result<Self, VentilationError> {
-        let long = check_positive(VentilationQuantity::Length, length.value(), 100.0)?;
-        let allowed = (Bound::Included(0.02), Bound::Included(3.0));
-        let wide = check(VentilationQuantity::Length, diameter.value(), allowed)?;
-        let friction = check_positive(VentilationQuantity::FrictionFactor, friction.value(), 0.2)?;
+        let long = VentilationQuantity::DuctLength.check(length.value())?;
+        let wide = VentilationQuantity::DuctDiameter.check(diameter.value())?;
+        let friction = VentilationQuantity::FrictionFactor.check(friction.value())?;
         let area = Area::new(PI / 4.0 * wide * wide);
         Ok(Self {
             kind: ElementKind::Duct,
@@ -138,8 +128,7 @@ impl FlowElement {
     /// # Errors
     /// Refuses a share out of range, or a screen closed further than the formula holds.
     pub fn clogged(&self, share: CloggedShare) -> Result<Self, VentilationError> {
-        let allowed = (Bound::Included(0.0), Bound::Excluded(1.0));
-        let share = check(VentilationQuantity::CloggedShare, share.value(), allowed)?;
+        let share = VentilationQuantity::CloggedShare.check(share.value())?;
         match self.loss {
             PressureLoss::Screen { free_area } => {
                 Self::screen(FreeAreaRatio::new(free_area * (1.0 - share)), self.area)
@@ -169,7 +158,7 @@ fn screen_coefficient(free_area: f64) -> f64 {
 /// # Errors
 /// Refuses a ratio out of range.
 pub fn screen_loss(free_area: FreeAreaRatio) -> Result<LossCoefficient, VentilationError> {
-    let free_area = check(VentilationQuantity::FreeAreaRatio, free_area.value(), FREE_AREA)?;
+    let free_area = VentilationQuantity::FreeAreaRatio.check(free_area.value())?;
     Ok(LossCoefficient::new(screen_coefficient(free_area)))
 }
 
@@ -180,7 +169,7 @@ pub fn screen_loss(free_area: FreeAreaRatio) -> Result<LossCoefficient, Ventilat
 /// # Errors
 /// Refuses an input out of range.
 pub fn dynamic_pressure(speed: Speed, density: Density) -> Result<Pressure, VentilationError> {
-    let v = check_not_negative(VentilationQuantity::Speed, speed.value(), 100.0)?;
-    let rho = check_density(density.value())?;
+    let v = VentilationQuantity::Speed.check(speed.value())?;
+    let rho = VentilationQuantity::AirDensity.check(density.value())?;
     Ok(Pressure::new(0.5 * rho * v * v))
 }

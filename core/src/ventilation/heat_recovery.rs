@@ -1,11 +1,11 @@
 //! A heat exchanger between the air that leaves and the air that comes in.
 
 use super::cost::heat_to_warm;
-use super::error::{VentilationError, VentilationQuantity, check, check_positive};
+use super::error::{VentilationError, VentilationQuantity};
 use super::need::DryAirFlow;
+use crate::bounds::BoundedQuantity;
 use crate::psychro::MoistAir;
 use crate::units::{Effectiveness, Power, Temperature};
-use core::ops::Bound;
 
 /// A heat exchanger for equal flows of leaving and incoming air, protected from frost.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -41,9 +41,8 @@ impl HeatRecovery {
         effectiveness: Effectiveness,
         frost_limit: Temperature,
     ) -> Result<Self, VentilationError> {
-        check_positive(VentilationQuantity::Effectiveness, effectiveness.value(), 1.0)?;
-        let allowed = (Bound::Included(-30.0), Bound::Included(15.0));
-        check(VentilationQuantity::FrostLimit, frost_limit.as_celsius(), allowed)?;
+        VentilationQuantity::Effectiveness.check(effectiveness.value())?;
+        VentilationQuantity::FrostLimit.check(frost_limit.as_celsius())?;
         Ok(Self { effectiveness, frost_limit })
     }
 

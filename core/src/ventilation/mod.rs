@@ -24,7 +24,7 @@ mod typical_loss;
 
 pub use air_path::{AirPath, PathFlow};
 pub use cost::{duty, heat_to_warm};
-pub use error::{AllowedRange, VentilationError, VentilationQuantity};
+pub use error::{VentilationError, VentilationQuantity};
 pub use fan_curve::{FAN_RATING_DENSITY, FanCurve, fan_power_at_speed};
 pub use flow_element::{ElementKind, FlowElement, dynamic_pressure, screen_loss};
 pub use heat_recovery::{HeatRecovery, RecoveredAir};

@@ -1,9 +1,9 @@
 //! How much outdoor air a purpose needs.
 
-use super::error::{VentilationError, VentilationQuantity, check, check_not_negative};
+use super::error::{VentilationError, VentilationQuantity};
+use crate::bounds::{BoundedQuantity, Bounds};
 use crate::psychro::{HEAT_CAPACITY_OF_DRY_AIR, HEAT_CAPACITY_OF_VAPOUR, MoistAir};
 use crate::units::*;
-use core::ops::Bound;
 
 /// Least flow that is told from none, kg/s.
 const LEAST_FLOW: f64 = 1e-9;
@@ -21,7 +21,7 @@ impl DryAirFlow {
     /// # Errors
     /// Refuses a flow out of range.
     pub fn new(dry_air: MassFlow) -> Result<Self, VentilationError> {
-        check_not_negative(VentilationQuantity::DryAirFlow, dry_air.value(), 100.0)?;
+        VentilationQuantity::DryAirFlow.check(dry_air.value())?;
         Ok(Self(dry_air))
     }
 
@@ -32,7 +32,7 @@ impl DryAirFlow {
     /// # Errors
     /// Refuses a flow out of range.
     pub fn from_volume(flow: VolumeFlow, state: &MoistAir) -> Result<Self, VentilationError> {
-        check_not_negative(VentilationQuantity::VolumeFlow, flow.value(), 100.0)?;
+        VentilationQuantity::VolumeFlow.check(flow.value())?;
         Ok(Self(MassFlow::new(flow.value() / state.specific_volume().value())))
     }
 
@@ -81,7 +81,7 @@ pub fn flow_to_hold(
     room: &MoistAir,
     outdoor: &MoistAir,
 ) -> Result<DryAirFlow, VentilationError> {
-    check_source(source)?;
+    VentilationQuantity::MoistureSource.check(source.value())?;
     let (room, outdoor) = (room.humidity_ratio(), outdoor.humidity_ratio());
     let carried = room.value() - outdoor.value();
     if carried > 0.0 {
@@ -104,9 +104,9 @@ pub fn steady_humidity_ratio(
     flow: DryAirFlow,
     outdoor: &MoistAir,
 ) -> Result<HumidityRatio, VentilationError> {
-    check_source(source)?;
-    let some = (Bound::Included(LEAST_FLOW), Bound::Excluded(f64::INFINITY));
-    check(VentilationQuantity::DryAirFlow, flow.0.value(), some)?;
+    VentilationQuantity::MoistureSource.check(source.value())?;
+    let some = Bounds::below(LEAST_FLOW, f64::INFINITY);
+    VentilationQuantity::DryAirFlow.check_within(flow.0.value(), some)?;
     let gained = source / flow.0;
     Ok(HumidityRatio::new(outdoor.humidity_ratio().value() + gained))
 }
@@ -130,7 +130,7 @@ pub fn flow_to_carry_heat(
     room: &MoistAir,
     outdoor: &MoistAir,
 ) -> Result<DryAirFlow, VentilationError> {
-    check_not_negative(VentilationQuantity::HeatGain, gain.value(), 1e6)?;
+    VentilationQuantity::HeatGain.check(gain.value())?;
     let rise = (room.temperature() - outdoor.temperature()).value();
     if rise > 0.0 {
         Ok(DryAirFlow(MassFlow::new(gain.value() / (heat_capacity(outdoor) * rise))))
@@ -174,11 +174,7 @@ impl OutdoorAirRate {
     /// # Errors
     /// Refuses a floor out of range.
     pub fn flow(&self, people: u32, floor: Area) -> Result<VolumeFlow, VentilationError> {
-        check_not_negative(VentilationQuantity::Area, floor.value(), 1000.0)?;
+        VentilationQuantity::FloorArea.check(floor.value())?;
         Ok(self.per_person * f64::from(people) + self.per_floor_area * floor)
     }
-}
-
-fn check_source(source: MassFlow) -> Result<f64, VentilationError> {
-    check_not_negative(VentilationQuantity::MoistureSource, source.value(), 1.0)
 }

@@ -1,9 +1,10 @@
 //! The flow at which what the fans make is what the openings take.
 
 use super::air_path::{AirPath, PathFlow};
-use super::error::{VentilationError, check_density};
+use super::error::{VentilationError, VentilationQuantity};
 use super::fan_curve::FAN_RATING_DENSITY;
 use super::system::{Exhaust, VentilationSystem};
+use crate::bounds::BoundedQuantity;
 use crate::root_finding::root_between;
 use crate::units::{Area, Density, Force, MassFlow, Pressure, VolumeFlow};
 
@@ -77,8 +78,10 @@ impl VentilationSystem {
         outdoor: Density,
         room: Density,
     ) -> Result<OperatingPoint, VentilationError> {
-        let (rho_outdoor, rho_room) =
-            (check_density(outdoor.value())?, check_density(room.value())?);
+        let (rho_outdoor, rho_room) = (
+            VentilationQuantity::AirDensity.check(outdoor.value())?,
+            VentilationQuantity::AirDensity.check(room.value())?,
+        );
         let open = |path: &AirPath| !path.is_shut();
         if !self.intakes().iter().any(open) {
             return Err(VentilationError::NoWayIn);

@@ -1,7 +1,8 @@
 //! What warmth alone moves through two openings, one low and one high.
 
 use super::air_path::AirPath;
-use super::error::{VentilationError, VentilationQuantity, check_density, check_not_negative};
+use super::error::{VentilationError, VentilationQuantity};
+use crate::bounds::BoundedQuantity;
 use crate::units::{Density, Length, MassFlow, Pressure, VolumeFlow};
 
 /// Standard acceleration of free fall, m/s², exact (ISO 80000-3).
@@ -44,8 +45,9 @@ pub fn stack_pressure(
     outdoor: Density,
     room: Density,
 ) -> Result<Pressure, VentilationError> {
-    let h = check_not_negative(VentilationQuantity::Length, height.value(), 20.0)?;
-    let lighter = check_density(outdoor.value())? - check_density(room.value())?;
+    let h = VentilationQuantity::StackHeight.check(height.value())?;
+    let lighter = VentilationQuantity::AirDensity.check(outdoor.value())?
+        - VentilationQuantity::AirDensity.check(room.value())?;
     Ok(Pressure::new(FREE_FALL * h * lighter))
 }
 

@@ -77,7 +77,7 @@ impl VentilationSystem {
     pub fn clogged(&self, share: CloggedShare) -> Result<Self, VentilationError> {
         let intakes: Result<_, _> =
             self.intakes.iter().map(|intake| intake.clogged(share)).collect();
-        let exhausts: Result<_, _> = self
+        let exhausts: Result<_, VentilationError> = self
             .exhausts
             .iter()
             .map(|exhaust| {
@@ -93,7 +93,7 @@ impl VentilationSystem {
     /// # Errors
     /// As [`FanCurve::at_speed`].
     pub fn at_speed(&self, speed: FanSpeed) -> Result<Self, VentilationError> {
-        let exhausts: Result<_, _> = self
+        let exhausts: Result<_, VentilationError> = self
             .exhausts
             .iter()
             .map(|exhaust| {

@@ -22,21 +22,6 @@ pub enum YearProblem {
     NotACurrency,
 }
 
-impl YearProblem {
-    /// Stable name.
-    pub const fn key(&self) -> &'static str {
-        match self {
-            Self::ByItself(RangeProblem::NotFinite) => "not_finite",
-            Self::ByItself(RangeProblem::NotWhole) => "not_whole",
-            Self::ByItself(RangeProblem::OutOfRange { .. }) => "out_of_range",
-            Self::UnventedFlame { .. } => "unvented_flame",
-            Self::PriceWithoutDate => "price_without_date",
-            Self::NoSuchDay => "no_such_day",
-            Self::NotACurrency => "not_a_currency",
-        }
-    }
-}
-
 /// Which choice an error is about.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum YearSubject {

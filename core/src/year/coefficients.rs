@@ -1,6 +1,7 @@
 //! The figures of a model by name, for a program elsewhere that runs the same loop.
 
 use super::model::YearModel;
+use crate::climate::HOURS_IN_YEAR;
 
 impl YearModel<'_> {
     /// What [`run_year`](super::run_year) reckons with besides weather, sun and choices, in SI units
@@ -34,5 +35,21 @@ impl YearModel<'_> {
         ];
         all.extend(self.vapour.coefficients());
         all
+    }
+
+    /// Its cold places, coldest first: temperature factor, area in m², conductance onto it in kg/(s·Pa).
+    pub fn cold_places(&self) -> Vec<[f64; 3]> {
+        self.places.iter().map(|place| [place.factor, place.area, place.conductance]).collect()
+    }
+
+    /// What its use brings in every hour: set-point in °C, heat of occupants and of equipment in W, moisture in kg/s, heat
+    /// that drying takes in W.
+    pub fn hours_of_use(&self) -> Vec<[f64; 5]> {
+        let of = |hour: usize| {
+            let now = self.schedule.at(hour);
+            let lowered = if now.used { 0.0 } else { self.design.setback.value() };
+            [self.set_point - lowered, now.occupants, now.equipment, now.source, now.drying]
+        };
+        (0..HOURS_IN_YEAR).map(of).collect()
     }
 }

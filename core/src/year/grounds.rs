@@ -162,7 +162,7 @@ impl YearModel<'_> {
 
 #[cfg(test)]
 mod tests {
-    use super::super::{CheckedYearChoices, Surroundings, YearChoices, run_year};
+    use super::super::{CheckedYearChoices, Surroundings, run_year};
     use super::*;
     use crate::climate::{Spread, reconstruct, varnholm_flats};
     use crate::design::CheckedDesign;
@@ -175,8 +175,8 @@ mod tests {
         let evaluation = evaluate(&CheckedDesign::default(), &mut FieldCache::default());
         let place = varnholm_flats().check().expect("a place");
         let weather = reconstruct(&place, Spread::DesignTemperatures, 1);
-        let choices = YearChoices::default();
-        let surroundings = Surroundings::new(weather, CheckedDesign::default().design().front_faces);
+        let surroundings =
+            Surroundings::new(weather, CheckedDesign::default().design().front_faces);
         let model = YearModel::new(&evaluation, &surroundings, &CheckedYearChoices::default())
             .expect("a model");
         let outcome = run_year(&model);

@@ -1,17 +1,15 @@
 //! A design to and from one flat JSON object.
 
-use inchwise_core::choice_table::RangeProblem;
-use inchwise_core::climate::ClimateError;
 use inchwise_core::design::{
-    DamperScreen, Design, DesignError, DesignProblem, EndWallTreatment, FanGiven, Field,
-    FoamMeasure, FramePosition, LiningMaterial, OutdoorAirRule, PersonnelDoor, RoomUse, Wall,
-    WeatherCover,
+    DamperScreen, Design, DesignError, EndWallTreatment, FanGiven, Field, FoamMeasure,
+    FramePosition, LiningMaterial, OutdoorAirRule, PersonnelDoor, RoomUse, Wall, WeatherCover,
 };
 use inchwise_core::freight_box::BoxSize;
 use inchwise_core::year::YearChoices;
 use serde::de::{Deserializer, MapAccess, Visitor};
 use serde_json::{Map, Value, json};
 
+use crate::error::{climate_error, design_error};
 use crate::place::{NoPlace, place_from_value, place_to_value};
 use crate::unit::{field_key, from_si, to_si};
 use crate::year::choices_from_value;
@@ -206,67 +204,26 @@ pub fn design_to_value(design: &Design) -> Value {
 
 /// Every error of a design, in the units its keys name.
 pub fn error_report(errors: &[DesignError]) -> Vec<Value> {
-    errors.iter().map(one_error).collect()
-}
-
-fn one_error(error: &DesignError) -> Value {
-    let quantity = error.field.range().quantity;
-    let written = |si: f64| json!(from_si(quantity, si));
-    let problem = match error.problem {
-        DesignProblem::ByItself(RangeProblem::NotFinite) => json!({ "kind": "not_finite" }),
-        DesignProblem::ByItself(RangeProblem::NotWhole) => json!({ "kind": "not_whole" }),
-        DesignProblem::ByItself(RangeProblem::OutOfRange { minimum, maximum }) => json!({
-            "kind": "out_of_range", "minimum": written(minimum), "maximum": written(maximum),
-        }),
-        DesignProblem::DoesNotFit { needs, has, clashes_with } => json!({
-            "kind": "does_not_fit", "needs": written(needs), "has": written(has),
-            "short_by": written(needs - has), "clashes_with": field_key(clashes_with),
-        }),
-        DesignProblem::NotColderThanRoom { maximum } => json!({
-            "kind": "not_colder_than_room", "maximum": written(maximum),
-        }),
-        DesignProblem::FarFromNominal { nominal, tolerance } => json!({
-            "kind": "far_from_nominal", "nominal": written(nominal),
-            "tolerance": written(tolerance),
-        }),
-        DesignProblem::MustExceed { field, than } => json!({
-            "kind": "must_exceed", "field": field_key(field), "than": written(than),
-        }),
-        DesignProblem::MustBeBelow { field, than } => json!({
-            "kind": "must_be_below", "field": field_key(field), "than": written(than),
-        }),
-        DesignProblem::MustNotBeBelow { field, than } => json!({
-            "kind": "must_not_be_below", "field": field_key(field), "than": written(than),
-        }),
-        DesignProblem::UsedUntilIsUsedFrom => json!({ "kind": "used_until_is_used_from" }),
-        DesignProblem::SourceWithoutAir => json!({ "kind": "source_without_air" }),
-    };
-    let given = if error.given.is_finite() { written(error.given) } else { Value::Null };
-    json!({ "field": field_key(error.field), "given": given, "problem": problem })
-}
-
-/// A figure of a place that cannot be, in the unit of its quantity.
-fn figure(error: &ClimateError) -> Value {
-    let given = error.given.is_finite().then_some(error.given);
-    json!({ "quantity": error.quantity.key(), "month": error.index.map(|n| n + 1), "given": given })
+    errors.iter().map(design_error).collect()
 }
 
 /// Why a text could not be read.
 pub fn unreadable(fault: &Unreadable) -> Value {
     let fault = match fault {
-        Unreadable::NotAnObject { reason } => json!({ "kind": "not_an_object", "reason": reason }),
-        Unreadable::TooLong { limit } => json!({ "kind": "too_long", "limit_bytes": limit }),
-        Unreadable::UnknownKey(key) => json!({ "kind": "unknown_key", "key": key }),
-        Unreadable::RepeatedKey(key) => json!({ "kind": "repeated_key", "key": key }),
-        Unreadable::NotANumber(key) => json!({ "kind": "not_a_number", "key": key }),
+        Unreadable::NotAnObject { reason } => json!({ "code": "not_an_object", "reason": reason }),
+        Unreadable::TooLong { limit } => json!({ "code": "too_long", "limit_bytes": limit }),
+        Unreadable::UnknownKey(key) => json!({ "code": "unknown_key", "key": key }),
+        Unreadable::RepeatedKey(key) => json!({ "code": "repeated_key", "key": key }),
+        Unreadable::NotANumber(key) => json!({ "code": "not_a_number", "key": key }),
         Unreadable::UnknownOption { key, options } => {
-            json!({ "kind": "unknown_option", "key": key, "options": options })
+            json!({ "code": "unknown_option", "key": key, "options": options })
         }
         Unreadable::NoPlace(NoPlace::NotANumber(path)) => {
-            json!({ "kind": "not_a_number", "key": format!("place.{path}") })
+            json!({ "code": "not_a_number", "key": format!("place.{path}") })
         }
         Unreadable::NoPlace(NoPlace::Refused(errors)) => {
-            json!({ "kind": "place_out_of_range", "figures": errors.iter().map(figure).collect::<Vec<_>>() })
+            let figures: Vec<Value> = errors.iter().map(climate_error).collect();
+            json!({ "code": "no_place", "figures": figures })
         }
     };
     json!({ "unreadable": fault })

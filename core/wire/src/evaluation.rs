@@ -1,6 +1,7 @@
 //! An evaluation as JSON, every stage of it, in SI units.
 
 use inchwise_core::caution::Caution;
+use inchwise_core::conduction::FactorSpot;
 use inchwise_core::detail::{DetailField, Outcome, PlacedDetail};
 use inchwise_core::envelope::{Amount, Envelope};
 use inchwise_core::evaluate::{Evaluation, NotReckoned};
@@ -8,10 +9,12 @@ use inchwise_core::freight_box::{Dimensions, FreightBox};
 use inchwise_core::heat_load::{HeatLoad, LoadParts};
 use inchwise_core::heat_loss::{HeatLoss, NotCounted, Reason};
 use inchwise_core::room::{CornerObstruction, LadderStep, Room};
+use inchwise_core::units::Length;
 use serde_json::{Value, json};
 
 use crate::cold_spots::cold_spots;
 use crate::design::design_to_value;
+use crate::error::{conduction_error, not_reckoned};
 use crate::humidity::{build_up, humidity};
 
 /// Every stage of an evaluation.
@@ -145,10 +148,17 @@ fn placed_detail(placed: &PlacedDetail) -> Value {
     };
     let outcome = match &placed.outcome {
         Outcome::Solved(field) => detail_field(field, placed.amount),
-        Outcome::Failed(error) => json!({ "did_not_solve": format!("{error:?}") }),
+        Outcome::Failed(error) => json!({ "did_not_solve": conduction_error(error) }),
         Outcome::Waiting => json!("waiting"),
     };
     json!({ "place": placed.place.key(), "amount": amount, "field": outcome })
+}
+
+fn factor_spot(spot: Option<FactorSpot>) -> Value {
+    spot.map_or(Value::Null, |FactorSpot { factor, at }| {
+        let at = [at.x, at.y, at.z].map(Length::value);
+        json!({ "temperature_factor": factor.value(), "at_m": at })
+    })
 }
 
 fn detail_field(field: &DetailField, amount: Amount) -> Value {
@@ -160,6 +170,8 @@ fn detail_field(field: &DetailField, amount: Amount) -> Value {
         "coldest_at_m": [
             field.coldest_at.x.value(), field.coldest_at.y.value(), field.coldest_at.z.value(),
         ],
+        "opaque": factor_spot(field.opaque),
+        "frame_or_glazing": factor_spot(field.frame_or_glazing),
         "is_settled": field.is_settled,
         "marks": field
             .marks
@@ -208,7 +220,7 @@ fn heat_loss(heat_loss: &HeatLoss) -> Value {
 fn reckoned<T>(stage: &Result<T, NotReckoned>, written: impl Fn(&T) -> Value) -> Value {
     match stage {
         Ok(stage) => written(stage),
-        Err(error) => json!({ "not_reckoned": error.to_string() }),
+        Err(error) => json!({ "not_reckoned": not_reckoned(error) }),
     }
 }
 

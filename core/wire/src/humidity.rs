@@ -10,6 +10,8 @@ use inchwise_core::psychro::MoistAir;
 use inchwise_core::ventilation::{DryAirFlow, StackDirection, VentilationError};
 use serde_json::{Value, json};
 
+use crate::error::ventilation_error;
+
 /// The whole stage.
 pub(crate) fn humidity(humidity: &Humidity) -> Value {
     let room = &humidity.target;
@@ -108,9 +110,7 @@ fn flow(flow: DryAirFlow, room: &MoistAir) -> Value {
 fn need_or_error(need: &Result<DryAirFlow, VentilationError>, room: &MoistAir) -> Value {
     match need {
         Ok(needed) => flow(*needed, room),
-        Err(VentilationError::CannotHold { .. }) => json!("outdoor_air_cannot_hold"),
-        Err(VentilationError::CannotCool { .. }) => json!("outdoor_air_cannot_cool"),
-        Err(_) => json!("out_of_range"),
+        Err(error) => ventilation_error(error),
     }
 }
 

@@ -7,6 +7,7 @@
 mod cold_spots;
 pub mod conduction_file;
 mod design;
+mod error;
 mod evaluation;
 mod hourly_file;
 mod humidity;
@@ -16,13 +17,13 @@ mod unit;
 mod year;
 
 pub use design::*;
+pub use error::*;
 pub use evaluation::*;
 pub use hourly_file::*;
 pub use place::{NoPlace, place_from_value, place_to_value};
 pub use place_table::*;
 pub use unit::*;
 pub use year::year;
-use year::year_error_report;
 
 use inchwise_core::detail::FieldCache;
 
@@ -38,13 +39,13 @@ pub fn evaluate_json(text: &str, cache: &mut FieldCache) -> String {
                 let mut written = evaluation(&found);
                 written["year"] = match year(&found, &choices) {
                     Ok(year) => year,
-                    Err(error) => serde_json::json!({ "not_reckoned": error.to_string() }),
+                    Err(error) => serde_json::json!({ "not_reckoned": { "code": error.code() } }),
                 };
                 serde_json::json!({ "evaluation": written })
             }
             (design, choices) => {
                 let mut errors = error_report(&design.err().unwrap_or_default());
-                errors.extend(year_error_report(&choices.err().unwrap_or_default()));
+                errors.extend(choices.err().unwrap_or_default().iter().map(year_error));
                 serde_json::json!({ "errors": errors })
             }
         },

@@ -4,8 +4,8 @@ use inchwise_core::climate::{SEED, Spread, reconstruct};
 use inchwise_core::evaluate::Evaluation;
 use inchwise_core::year::{
     CheckedYearChoices, Costs, EnergyByPurpose, HeaterCheck, HeaterKind, Period, PriceDate,
-    SpotHours, Summer, SummerCase, SupplyCheck, Surroundings, YearChoices, YearError, YearField,
-    YearModel, YearModelError, YearOutcome, YearSubject, run_year,
+    SpotHours, Summer, SummerCase, SupplyCheck, Surroundings, YearChoices, YearField, YearModel,
+    YearModelError, YearOutcome, run_year,
 };
 use serde_json::{Map, Value, json};
 
@@ -59,25 +59,6 @@ fn date(text: &str) -> Option<PriceDate> {
         day: parts.next()?.parse().ok()?,
     };
     parts.next().is_none().then_some(date)
-}
-
-/// Every choice about a year that cannot stand.
-pub(crate) fn year_error_report(errors: &[YearError]) -> Vec<Value> {
-    let key = |subject: YearSubject| match subject {
-        YearSubject::Field(field) => field.range().key,
-        YearSubject::Heater => "heater",
-        YearSubject::Currency => "currency",
-        YearSubject::PricesOf => "prices_of",
-    };
-    let report = |error: &YearError| {
-        let given = error.given.is_finite().then_some(error.given);
-        json!({
-            "field": format!("year.{}", key(error.subject)),
-            "given": given,
-            "problem": { "kind": error.problem.key() },
-        })
-    };
-    errors.iter().map(report).collect()
 }
 
 /// The year of a design at its own place, hours made from its months.

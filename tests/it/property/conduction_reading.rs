@@ -27,6 +27,7 @@ fn foam_corner(finest: f64) -> Problem {
 fn refining_settles_on_what_a_fine_grid_says() {
     let refining = RefinementCriterion {
         environment: ROOM,
+        finish: None,
         extreme: Extreme::Coldest,
         temperatures: [20.0, -20.0].map(Temperature::celsius).to_vec(),
         tolerance: TemperatureDifference::new(0.02),
@@ -56,6 +57,7 @@ fn refining_settles_on_what_a_fine_grid_says() {
 fn refining_says_when_it_did_not_settle() {
     let mut refining = RefinementCriterion {
         environment: ROOM,
+        finish: None,
         extreme: Extreme::Coldest,
         temperatures: [1.0, 0.0].map(Temperature::celsius).to_vec(),
         tolerance: TemperatureDifference::new(1e-12),
@@ -144,6 +146,93 @@ fn air_regions_may_have_a_resistance_for_each_direction() {
     close_to("ceiling", ceiling[0], 1.0, Tolerance::absolute(1e-9));
 }
 
+/// A plank 100 mm thick stands in a box of air, which has the whole domain. The plank wins over the air,
+/// and a hole is cut 60 mm into it: with 40 mm of wood left,
+/// L = 1 / (0.13 + 0.04 / 0.13 + 0.04) on a square metre of hole, and of the rest
+/// 1 / (0.13 + 0.1 / 0.13 + 0.04).
+#[test]
+fn what_is_painted_wins_over_the_air_around_and_holes_win_over_it() {
+    let domain = Block::metres([0.0, -0.1, 0.0], [2.0, 0.3, 1.0]);
+    let cells = CellSizes::new(Length::mm(5.0), Length::mm(20.0));
+    let wood = ThermalConductivity::new(0.13);
+    let plank = |hole: bool| {
+        let mut problem = Problem::empty(domain, Dimensionality::Two, cells.clone());
+        problem.surround(domain, OUTDOORS, resistances(0.04));
+        problem.surround(Block::metres([0.0, 0.05, 0.0], [2.0, 0.3, 1.0]), ROOM, resistances(0.13));
+        problem.paint(Block::metres([0.0, 0.0, 0.0], [2.0, 0.1, 1.0]), wood);
+        if hole {
+            // An infinitely thin slit parts the two halves, so that each is a plane wall.
+            let slit = Block::metres([0.999, 0.0, 0.0], [1.001, 0.1, 1.0]);
+            problem.paint(slit, ThermalConductivity::new(1e-12));
+            let hole = Block::metres([0.0, 0.04, 0.0], [1.0, 0.2, 1.0]);
+            problem.open_to(hole, ROOM, resistances(0.13));
+        }
+        solve(&problem, &Accuracy::default()).expect("claimed").coupling(ROOM, OUTDOORS).value()
+    };
+    let whole = 1.0 / (0.13 + 0.1 / 0.13 + 0.04);
+    close_to("plank", plank(false), 2.0 * whole, Tolerance::relative(1e-9));
+    // The slit takes a thousandth of each half; the side of the hole gives nothing through it.
+    let left = 1.0 / (0.13 + 0.04 / 0.13 + 0.04);
+    close_to("with a hole", plank(true), 0.999 * (whole + left), Tolerance::relative(1e-5));
+}
+
+/// Without a background a place that is neither painted nor air is told, wherever it is.
+#[test]
+fn a_place_that_nobody_claims_is_an_error() {
+    let domain = Block::metres([0.0; 3], [0.2, 0.1, 1.0]);
+    let cells = CellSizes::new(Length::mm(10.0), Length::mm(20.0));
+    let mut problem = Problem::empty(domain, Dimensionality::Two, cells);
+    problem.paint(Block::metres([0.0, 0.0, 0.0], [0.2, 0.05, 1.0]), ThermalConductivity::new(0.1));
+    problem.surround(Block::metres([0.0, 0.052, 0.0], [0.2, 0.1, 1.0]), ROOM, resistances(0.13));
+    problem.expose(Side::YMinimum, OUTDOORS, ThermalResistance::new(0.04));
+    let fault = solve(&problem, &Accuracy::default()).expect_err("a gap of two millimetres");
+    let ConductionError::Unclaimed { at } = fault else { panic!("{fault:?}") };
+    assert!(at.y > Length::mm(50.0) && at.y < Length::mm(52.0), "{at:?}");
+    problem.surround(Block::metres([0.0, 0.05, 0.0], [0.2, 0.052, 1.0]), ROOM, resistances(0.13));
+    assert!(solve(&problem, &Accuracy::default()).is_ok());
+}
+
+/// Half of a wall is a pane. Its own resistance holds on both kinds of face, that of air in the domain
+/// and that of an exposed side; f of a plane wall is 1 − R_si / (R_si + R + R_se).
+#[test]
+fn a_finish_has_its_own_resistance_and_its_own_lowest_factor() {
+    let pane = Finish(3);
+    let (wall, glass) = (0.8, 0.2);
+    let expected = |inside: f64, resistance: f64| 1.0 - inside / (inside + resistance + 0.04);
+    for exposed in [false, true] {
+        let domain = Block::metres([0.0; 3], [2.0, if exposed { 0.04 } else { 0.1 }, 1.0]);
+        let cells = CellSizes::new(Length::mm(4.0), Length::mm(50.0));
+        let mut problem = Problem::empty(domain, Dimensionality::Two, cells);
+        let plate = |from: f64, to: f64| Block::metres([from, 0.0, 0.0], [to, 0.04, 1.0]);
+        problem.paint(plate(0.0, 1.0), ThermalConductivity::new(0.04 / wall));
+        let of_glass = ThermalConductivity::new(0.04 / glass);
+        problem.paint_finished(plate(1.0, 2.0), of_glass, pane);
+        // Between them nothing passes, so that each is a plane wall.
+        problem.paint(plate(0.999, 1.0), ThermalConductivity::new(1e-12));
+        problem.finishes.push(FinishedSurface {
+            finish: pane,
+            environment: ROOM,
+            surface_resistance: resistances(0.13),
+        });
+        if exposed {
+            problem.expose(Side::YMaximum, ROOM, ThermalResistance::new(0.25));
+        } else {
+            problem.surround(domain, ROOM, resistances(0.25));
+        }
+        problem.expose(Side::YMinimum, OUTDOORS, ThermalResistance::new(0.04));
+        let solution = solve(&problem, &Accuracy::default()).expect("a plane wall");
+        assert_eq!(solution.finishes(ROOM), [Finish::ORDINARY, pane]);
+        assert_eq!(solution.lowest_temperature_factor_of(ROOM, Finish(2)), None);
+        let lowest = |finish| {
+            solution.lowest_temperature_factor_of(ROOM, finish).expect("a face").factor.value()
+        };
+        close_to("pane", lowest(pane), expected(0.13, glass), Tolerance::absolute(1e-6));
+        let at = Point::metres(0.5, 0.04, 0.5);
+        let opaque = solution.surface_weights_at(ROOM, at).expect("a face")[0];
+        close_to("wall", opaque, expected(0.25, wall), Tolerance::absolute(1e-6));
+    }
+}
+
 fn fault_of(change: impl Fn(&mut Problem)) -> ConductionError {
     let mut problem = foam_corner(10.0);
     change(&mut problem);
@@ -160,7 +249,7 @@ fn faults_are_named_with_their_place() {
     let all = Block::metres([-1.0; 3], [2.0; 3]);
     assert_eq!(fault_of(|p| p.open_to(all, ROOM, resistances(0.1))), Fault::Empty);
     assert!(matches!(
-        fault_of(|p| p.background = ThermalConductivity::new(f64::NAN)),
+        fault_of(|p| p.background = Some(ThermalConductivity::new(f64::NAN))),
         Fault::NonFiniteConductivity { part: ProblemPart::Background }
     ));
     assert!(matches!(
@@ -199,6 +288,16 @@ fn faults_are_named_with_their_place() {
     let crumb = Length::new(1e-12);
     let fault = fault_of(|p| (p.cells.finest, p.cells.coarsest) = (crumb, crumb));
     assert!(matches!(fault, Fault::TooManyCells { .. }));
+    let around = fault_of(|p| p.surround(upside_down, ROOM, resistances(0.1)));
+    assert_eq!(around, Fault::BadBlock { part: ProblemPart::Surroundings(0) });
+    let below_zero = fault_of(|p| {
+        p.finishes.push(FinishedSurface {
+            finish: Finish(1),
+            environment: ROOM,
+            surface_resistance: resistances(-0.1),
+        });
+    });
+    assert!(matches!(below_zero, Fault::BadSurfaceResistance { part: ProblemPart::Finish(0), .. }));
     assert!(matches!(
         fault_of(|p| p.open_to(block, Environment(900), resistances(0.1))),
         Fault::BadEnvironment { part: ProblemPart::Air(1) }

@@ -1,10 +1,14 @@
 //! What must hold of the cold details of any design.
 
+use inchwise_core::conduction::Grid;
 use inchwise_core::design::{Design, EndWallTreatment, Field, FoamMeasure, FramePosition, Surface};
 use inchwise_core::detail::{
-    Detail, Effort, FieldCache, FrameSlice, Outcome, PlacedDetail, placed_detail,
+    Detail, Effort, FieldCache, FrameSlice, OpeningFrameSection, Outcome, PlacedDetail, Surfaces,
+    drawn_detail, placed_detail,
 };
-use inchwise_core::envelope::{Amount, End, ThermalBridge};
+use inchwise_core::envelope::{Amount, End, Envelope, SurfaceKind, ThermalBridge};
+use inchwise_core::room::Room;
+use inchwise_core::units::Length;
 use proptest::prelude::*;
 
 use super::design::lawful_design;
@@ -61,6 +65,79 @@ fn without_waves_a_position_changes_nothing() {
     assert_eq!(over_troughs[1], on_crests[1], "the door end has none");
     design.foam_measure = FoamMeasure::Flat;
     assert_eq!(slices(&design), on_crests);
+}
+
+proptest! {
+    #![proptest_config(ProptestConfig::with_cases(96))]
+
+    /// What is not solid is the room's or outdoor air in every detail of any design: no sliver was
+    /// forgotten.
+    #[test]
+    fn every_cell_of_every_drawing_is_solid_or_claimed(checked in lawful_design()) {
+        let envelope = Envelope::of(&checked, &Room::of(&checked).clear);
+        for &(place, _) in &envelope.thermal_bridges {
+            let detail = drawn_detail(&checked, place).expect("a detail at every place");
+            for surfaces in [Surfaces::Ordinary, Surfaces::Damp] {
+                let grid = Grid::new(&detail.problem(surfaces));
+                prop_assert!(grid.is_ok(), "{place:?}: {:?}", grid.err());
+            }
+        }
+    }
+}
+
+proptest! {
+    #![proptest_config(ProptestConfig::with_cases(24))]
+
+    /// More steel conducts no worse: no flow between two temperatures falls where a conductance rises
+    /// (Rayleigh's monotonicity law).
+    #[test]
+    fn thicker_tracks_never_lose_less(
+        checked in lawful_design(),
+        wall in prop::sample::select(vec![
+            Surface::SideWall, Surface::FrontEnd, Surface::DoorEnd,
+        ]),
+    ) {
+        let mut design = checked.design().clone();
+        let losses = [0.5, 1.0, 2.0].map(|thickness| {
+            design.stud_steel_thickness = Length::mm(thickness);
+            let checked = design.check().expect("within its range");
+            [ThermalBridge::FloorEdge(wall), ThermalBridge::RoofEdge(wall)].map(|place| {
+                let detail = drawn_detail(&checked, place).expect("a detail");
+                let field = detail.solve().expect("a lawful section");
+                field.coupling.value()
+            })
+        });
+        for pair in losses.windows(2) {
+            for (thin, thick) in pair[0].iter().zip(pair[1]) {
+                // Lines of the grid move with the sheet's faces.
+                prop_assert!(thick > thin * 0.999, "{thin} became {thick}");
+            }
+        }
+    }
+
+    /// The overall lowest factor is that of one kind; opaque faces are in every detail, faces of door
+    /// or window in the details round them alone.
+    #[test]
+    fn a_jamb_tells_both_kinds_of_surface_apart(checked in lawful_design()) {
+        let frame = Detail::OpeningFrame(OpeningFrameSection::of(
+            &checked,
+            Surface::SideWall,
+            checked.design().window_transmittance,
+        ));
+        let field = frame.solve().expect("a lawful section");
+        prop_assert!(field.is_settled);
+        let lowest = |kind| field.lowest_of(kind).expect("both kinds").factor;
+        let (opaque, panel) = (lowest(SurfaceKind::Opaque), lowest(SurfaceKind::FrameOrGlazing));
+        let lower = if opaque < panel { opaque } else { panel };
+        prop_assert_eq!(field.temperature_factor, lower);
+        // Far from the jamb a panel is plane: f = 1 − 0.13·U (ISO 13788); its edge is no warmer.
+        let plane = 1.0 - 0.13 * checked.design().window_transmittance.value();
+        prop_assert!(panel.value() < plane + 0.002, "{panel:?} beside {plane}");
+        let stud = Detail::FrameLine(FrameSlice::of(&checked, Surface::SideWall));
+        let stud = stud.solve().expect("a lawful section");
+        prop_assert_eq!(stud.opaque.expect("lining").factor, stud.temperature_factor);
+        prop_assert_eq!(stud.frame_or_glazing, None);
+    }
 }
 
 proptest! {

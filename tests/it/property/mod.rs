@@ -11,6 +11,7 @@ mod heat_loss;
 mod moisture;
 mod psychro;
 mod reading;
+mod refusals;
 mod room;
 mod ventilation;
 mod waves;

@@ -264,8 +264,8 @@ fn a_bad_fan_curve_is_refused_with_the_point() {
     assert_eq!(stalling, Err(PressuresNotFalling { point: 2 }));
     let level = points(&[(0.0, 50.0), (0.1, 50.0), (0.3, 0.0)]);
     assert_eq!(level, Err(PressuresNotFalling { point: 1 }));
-    assert!(matches!(points(&[(0.0, f64::NAN), (0.2, 0.0)]), Err(OutOfRange { .. })));
-    assert!(matches!(points(&[(0.0, 50.0), (f64::NAN, 0.0)]), Err(OutOfRange { .. })));
+    assert!(matches!(points(&[(0.0, f64::NAN), (0.2, 0.0)]), Err(OutOfRange(_))));
+    assert!(matches!(points(&[(0.0, 50.0), (f64::NAN, 0.0)]), Err(OutOfRange(_))));
 }
 
 #[test]
@@ -325,7 +325,7 @@ fn what_cannot_be_is_said_with_its_figures() {
     );
     // A screen of 0.4 with four fifths closed leaves 0.08, less than the formula is for.
     let closed = screened(0.4, 0.03).clogged(CloggedShare::new(0.8));
-    assert!(matches!(closed, Err(VentilationError::OutOfRange { .. })));
+    assert!(matches!(closed, Err(VentilationError::OutOfRange(_))));
 }
 
 #[test]

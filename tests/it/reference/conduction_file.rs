@@ -90,8 +90,22 @@ fn full() -> Value {
         ],
         "paints": [
             { "name": "bar", "block": { "from": [0, 20], "to": [100, 30] }, "conductivity": 50 },
-            { "prism": { "axis": "z", "outline": [[0, 0], [30, 0], [0, 30]] }, "conductivity": 0.2 },
+            {
+                "prism": { "axis": "z", "outline": [[0, 0], [30, 0], [0, 30]] },
+                "conductivity": 0.2, "finish": 1,
+            },
         ],
+        "surroundings": [{
+            "block": { "from": [90, 0], "to": [100, 30] },
+            "environment": "inside",
+            "surface_resistance": 0.25,
+        }],
+        "finishes": [{
+            "finish": 1,
+            "environment": "outside",
+            "surface_resistance": 0.06,
+            "surface_resistance_by_side": [{ "side": "x_minimum", "surface_resistance": 0.05 }],
+        }],
         "air": [{
             "block": { "from": [60, 30], "to": [100, 60] },
             "environment": "inside",
@@ -178,6 +192,10 @@ fn faults_of_meaning_name_their_path() {
         ("/paints/1/prism/outline", json!([[0, 0], [1, 1]]), "paints[1].block or .prism", "three"),
         ("/air/0/environment", json!("attic"), "air[0].environment", "`attic` is not declared"),
         ("/air/0/surface_resistance", json!(-1), "air[0].surface_resistance", "below zero"),
+        ("/surroundings/0/environment", json!("x"), "surroundings[0].environment", "not declared"),
+        ("/surroundings/0/block/to", json!([1]), "surroundings[0].block.to", "1 given"),
+        ("/finishes/0/environment", json!("x"), "finishes[0].environment", "not declared"),
+        ("/finishes/0/surface_resistance", json!(-1), "finishes[0].surface_resistance", "below"),
         ("/exposed/0/side", json!("z_minimum"), "exposed[0].side", "z side in two dimensions"),
         ("/environments/1/name", json!("inside"), "environments[1].name", "named before"),
         ("/cells/finest", json!(0), "cells", "above zero"),

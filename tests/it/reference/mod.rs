@@ -11,6 +11,7 @@ mod frame_line;
 mod freight_box;
 mod interstitial;
 mod moisture;
+mod opening_frame;
 mod psychro;
 mod reading;
 mod trade;

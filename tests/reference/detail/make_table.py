@@ -32,6 +32,11 @@ SIDES = {"x": 0, "y": 1, "z": 2}
 MESHES = {2: [(0.4, 1.25, 40.0), (0.2, 1.12, 20.0)], 3: [(4.8, 2.1, 240.0), (2.4, 1.45, 120.0)]}
 
 
+# A metre from the origin double precision tells points of an element 0.2 mm wide apart to 1e-12 of its
+# width, no closer than skfem wants to find them.
+skfem.MappingIsoparametric.invF.__defaults__ = (None, 50, 1e-10)
+
+
 class Box:
     def __init__(self, entry):
         self.low, self.high = numpy.array(entry["from"]), numpy.array(entry["to"])
@@ -89,9 +94,12 @@ class Problem:
         assert file["lengths_in"] == "mm"
         self.dimensions = file["dimensions"]
         self.domain = Box(file["domain"])
-        self.background = file["background"]
+        assert "background" not in file and "finishes" not in file
         self.paints = [(shape(paint), paint["conductivity"]) for paint in file["paints"]]
-        self.air = [(shape(air), air) for air in file["air"]]
+        # Paints win over what surrounds them, and air cut out wins over paints.
+        self.surroundings = [(shape(air), air) for air in file.get("surroundings", [])]
+        self.cut_out = [(shape(air), air) for air in file["air"]]
+        self.air = self.surroundings + self.cut_out
         self.exposed = {exposed["side"]: exposed for exposed in file["exposed"]}
 
     def slopes(self):
@@ -104,7 +112,7 @@ class Problem:
 
     def faces_across(self, low, high):
         """The faces between two upright lines, from below, as heights at both."""
-        edges = [edge for it, _ in self.paints + self.air for edge in it.edges()]
+        edges = [edge for it, _ in self.paints + self.cut_out for edge in it.edges()]
         spans = [edge for edge in edges if min(edge[0][0], edge[1][0]) <= low + 1e-5]
         spans = [edge for edge in spans if max(edge[0][0], edge[1][0]) >= high - 1e-5]
         spans = [edge for edge in spans if abs(edge[0][0] - edge[1][0]) > 1e-9]
@@ -140,16 +148,21 @@ class Problem:
         return found, whole
 
     def conductivity(self, points):
-        found = numpy.full(points.shape[1], self.background)
+        found = numpy.full(points.shape[1], numpy.nan)
         for box, conductivity in self.paints:
             found[box.holds(points)] = conductivity
+        assert not numpy.isnan(found).any(), "a place that is neither painted nor air"
         return found
 
     def air_at(self, points):
         """The number of the air region at each point; -1 in matter."""
         found = numpy.full(points.shape[1], -1)
-        for n, (box, _) in enumerate(self.air):
+        for n, (box, _) in enumerate(self.surroundings):
             found[box.holds(points)] = n
+        for box, _ in self.paints:
+            found[box.holds(points)] = -1
+        for n, (box, _) in enumerate(self.cut_out):
+            found[box.holds(points)] = len(self.surroundings) + n
         return found
 
     def surface(self, region, side):
@@ -204,7 +217,7 @@ def triangles(quads, slopes):
 
 def layered(problem, mesh_sizes):
     """Quadrilaterals between upright lines, bent along the faces that run from cut to cut."""
-    shapes = [it for it, _ in problem.paints + problem.air]
+    shapes = [it for it, _ in problem.paints + problem.cut_out]
     corners = [corner[0] for it in shapes for edge in it.edges() for corner in edge]
     breaks = numpy.unique(numpy.round(corners, 6))
     faces = [problem.faces_across(low, high) for low, high in zip(breaks, breaks[1:])]
@@ -309,7 +322,7 @@ def solve(problem, mesh_sizes, finer):
         factor = spsolve(matrix.tocsc(), heat)
     else:
         levels = pyamg.smoothed_aggregation_solver(matrix.tocsr(), symmetry="symmetric")
-        factor = levels.solve(heat, tol=1e-10, accel="cg", maxiter=400)
+        factor = levels.solve(heat, tol=1e-10, accel="cg", maxiter=4000)
     left_over = numpy.linalg.norm(heat - matrix @ factor) / numpy.linalg.norm(heat)
     assert left_over < 1e-8, left_over
     coupling = out @ factor

@@ -1,7 +1,7 @@
 //! Designs and fields as plain numbers, for the way to the worker and back. Both ends are the same
 //! build of the same wasm, so the form needs no version.
 
-use inchwise_core::conduction::Point;
+use inchwise_core::conduction::{FactorSpot, Point};
 use inchwise_core::design::{
     DamperScreen, Design, EndWallTreatment, FanGiven, Field, FoamMeasure, FramePosition,
     LiningMaterial, PersonnelDoor, RoomUse, Wall, WeatherCover,
@@ -67,6 +67,18 @@ pub fn unpack_design(numbers: &[f64]) -> Option<Design> {
     Some(design)
 }
 
+/// A spot as numbers, not a number where there is none.
+fn pack_spot(spot: Option<FactorSpot>) -> [f64; 4] {
+    spot.map_or([f64::NAN; 4], |FactorSpot { factor, at }| {
+        [factor.value(), at.x.value(), at.y.value(), at.z.value()]
+    })
+}
+
+fn unpack_spot(&[factor, x, y, z]: &[f64; 4]) -> Option<FactorSpot> {
+    let factor = (!factor.is_nan()).then(|| TemperatureFactor::new(factor))?;
+    Some(FactorSpot { factor, at: Point::metres(x, y, z) })
+}
+
 /// A field as numbers, marks last.
 pub fn pack_field(field: &DetailField) -> Vec<f64> {
     let marks = field.marks.iter().map(|mark| mark.map_or(f64::NAN, TemperatureFactor::value));
@@ -84,6 +96,8 @@ pub fn pack_field(field: &DetailField) -> Vec<f64> {
         field.residual,
     ]
     .into_iter()
+    .chain(pack_spot(field.opaque))
+    .chain(pack_spot(field.frame_or_glazing))
     .chain(marks)
     .collect()
 }
@@ -92,13 +106,17 @@ pub fn pack_field(field: &DetailField) -> Vec<f64> {
 pub fn unpack_field(numbers: &[f64]) -> Option<DetailField> {
     let (
         &[coupling, flanking, factor, x, y, z, settled, ordinary, cells, iterations, residual],
-        marks,
+        rest,
     ) = numbers.split_first_chunk::<11>()?;
+    let (opaque, rest) = rest.split_first_chunk::<4>()?;
+    let (frame_or_glazing, marks) = rest.split_first_chunk::<4>()?;
     Some(DetailField {
         coupling: HeatTransferCoefficient::new(coupling),
         flanking: HeatTransferCoefficient::new(flanking),
         temperature_factor: TemperatureFactor::new(factor),
         coldest_at: Point::metres(x, y, z),
+        opaque: unpack_spot(opaque),
+        frame_or_glazing: unpack_spot(frame_or_glazing),
         is_settled: settled == 1.0,
         ordinary_temperature_factor: TemperatureFactor::new(ordinary),
         cells: cells as usize,
@@ -148,6 +166,11 @@ mod tests {
             flanking: HeatTransferCoefficient::new(0.25),
             temperature_factor: TemperatureFactor::new(0.7),
             coldest_at: Point::metres(0.1, 0.2, 0.3),
+            opaque: Some(FactorSpot {
+                factor: TemperatureFactor::new(0.7),
+                at: Point::metres(0.1, 0.2, 0.3),
+            }),
+            frame_or_glazing: None,
             is_settled: true,
             ordinary_temperature_factor: TemperatureFactor::new(0.8),
             marks: vec![Some(TemperatureFactor::new(0.5)), None],

@@ -177,7 +177,7 @@ const IN_DAY: usize = 5;
 
 fn unpack_not_reached(&[quantity, month, asked, reached]: &[f64; 4]) -> Option<NotReached> {
     Some(NotReached {
-        quantity: at_place(&ClimateQuantity::ALL, quantity)?,
+        quantity: at_place(ClimateQuantity::ALL, quantity)?,
         month: (!month.is_nan()).then_some(month as usize),
         asked,
         reached,
@@ -219,7 +219,7 @@ impl YearAnswer {
         numbers.extend(pack_grounds(&self.grounds));
         for missed in &self.not_reached {
             numbers.extend([
-                place_of(&ClimateQuantity::ALL, &missed.quantity),
+                place_of(ClimateQuantity::ALL, &missed.quantity),
                 missed.month.map_or(f64::NAN, |month| month as f64),
                 missed.asked,
                 missed.reached,

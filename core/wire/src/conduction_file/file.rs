@@ -19,14 +19,20 @@ pub struct ProblemFile {
     pub lengths_in: LengthUnit,
     /// The block that is looked at.
     pub domain: BlockEntry,
-    /// The conductivity where nothing is painted.
-    pub background: f64,
+    /// The conductivity where nothing is painted; without it every place must be painted or air.
+    pub background: Option<f64>,
     /// The environments, in the order of their numbers.
     pub environments: Vec<EnvironmentEntry>,
+    /// The air that what is painted stands in.
+    #[serde(default)]
+    pub surroundings: Vec<AirEntry>,
     /// The materials; later ones win.
     #[serde(default)]
     pub paints: Vec<PaintEntry>,
-    /// The air inside the domain.
+    /// Surfaces with resistances of their own.
+    #[serde(default)]
+    pub finishes: Vec<FinishEntry>,
+    /// The air cut out of what is painted.
     #[serde(default)]
     pub air: Vec<AirEntry>,
     /// Sides of the domain that look into an environment.
@@ -135,6 +141,24 @@ pub struct PaintEntry {
     pub prism: Option<PrismEntry>,
     /// W/(m·K).
     pub conductivity: f64,
+    /// The number of the finish of its faces; 0 where it is left out.
+    #[serde(default)]
+    pub finish: usize,
+}
+
+/// The resistances of surfaces of one finish that look into one environment.
+#[derive(Clone, Debug, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct FinishEntry {
+    /// Its number.
+    pub finish: usize,
+    /// The environment's name.
+    pub environment: String,
+    /// m²·K/W, for surfaces whichever way they look.
+    pub surface_resistance: f64,
+    /// m²·K/W, for surfaces that look in one direction.
+    #[serde(default)]
+    pub surface_resistance_by_side: Vec<SideResistanceEntry>,
 }
 
 /// Air in a shape: either a block or a prism.

@@ -3,17 +3,17 @@
 use core::fmt;
 
 use inchwise_core::conduction::{
-    Accuracy, Axis, Block, CellSizes, ConductionError, Dimensionality, Environment, ExposedSide,
-    Extreme, Point, Problem, ProblemPart, Refinement, RefinementCriterion, RefinementRegion, Shape,
-    Side, SurfaceResistances,
+    Accuracy, AirRegion, Axis, Block, CellSizes, ConductionError, Dimensionality, Environment,
+    ExposedSide, Extreme, Finish, FinishedSurface, Point, Problem, ProblemPart, Refinement,
+    RefinementCriterion, RefinementRegion, Shape, Side, SurfaceResistances,
 };
 use inchwise_core::units::{
     Length, Temperature, TemperatureDifference, ThermalConductivity, ThermalResistance,
 };
 
 use super::file::{
-    AxisName, BlockEntry, ExtremeName, LengthUnit, PrismEntry, ProblemFile, RefinementEntry,
-    SideName,
+    AirEntry, AxisName, BlockEntry, ExtremeName, LengthUnit, PrismEntry, ProblemFile,
+    RefinementEntry, SideName, SideResistanceEntry,
 };
 
 /// What is wrong with a problem file.
@@ -119,13 +119,18 @@ pub(super) fn locate(error: &ConductionError) -> FileError {
                 .to_owned(),
         ),
         ConductionError::BadRefinement { part } => {
-            (entry_path(part), "a size must be above zero and a part finite".to_owned())
+            (entry_path(part), "a size must be above zero and a region finite".to_owned())
         }
         ConductionError::TooManyCells { cells, limit } => {
             ("cells.limit".to_owned(), format!("{cells} cells needed, {limit} allowed"))
         }
         ConductionError::NoBoundary => {
             ("environments".to_owned(), "no material touches any of them".to_owned())
+        }
+        ConductionError::Unclaimed { at } => {
+            let [x, y, z] = [at.x, at.y, at.z].map(|along| along.as_mm());
+            let message = format!("nothing is painted at {x}, {y}, {z} mm, and no air has it");
+            ("background".to_owned(), message)
         }
         ConductionError::Empty => ("air".to_owned(), "the air fills the whole domain".to_owned()),
         ConductionError::NotConverged { residual, iterations } => (
@@ -140,7 +145,7 @@ pub(super) fn locate(error: &ConductionError) -> FileError {
             let path = format!("environments[{environment}]");
             (path, "no material touches it".to_owned())
         }
-        ref other => ("environments".to_owned(), format!("{other:?}")),
+        ref other => ("environments".to_owned(), other.to_string()),
     };
     FileError::Meaning { path, message }
 }
@@ -149,7 +154,9 @@ fn entry_path(part: ProblemPart) -> String {
     match part {
         ProblemPart::Domain => "domain".to_owned(),
         ProblemPart::Background => "background".to_owned(),
+        ProblemPart::Surroundings(n) => format!("surroundings[{n}]"),
         ProblemPart::Paint(n) => format!("paints[{n}]"),
+        ProblemPart::Finish(n) => format!("finishes[{n}]"),
         ProblemPart::Air(n) => format!("air[{n}]"),
         ProblemPart::Exposed(n) => format!("exposed[{n}]"),
         ProblemPart::Refinement(n) => format!("cells.refinements[{n}]"),
@@ -197,23 +204,26 @@ impl<'a> Reader<'a> {
             }
         }
         let domain = self.block(&file.domain, "domain")?;
-        let background = ThermalConductivity::new(file.background);
-        let mut problem = Problem::new(domain, self.dimensions, background, self.cells()?);
+        let mut problem = Problem::empty(domain, self.dimensions, self.cells()?);
+        problem.background = file.background.map(ThermalConductivity::new);
+        for (n, entry) in file.surroundings.iter().enumerate() {
+            problem.surroundings.push(self.air(entry, &format!("surroundings[{n}]"))?);
+        }
         for (n, entry) in file.paints.iter().enumerate() {
             let shape = self.shape(&entry.block, &entry.prism, &format!("paints[{n}]"))?;
-            problem.paint(shape, ThermalConductivity::new(entry.conductivity));
+            let conductivity = ThermalConductivity::new(entry.conductivity);
+            problem.paint_finished(shape, conductivity, Finish(entry.finish));
+        }
+        for (n, entry) in file.finishes.iter().enumerate() {
+            let by_side = &entry.surface_resistance_by_side;
+            problem.finishes.push(FinishedSurface {
+                finish: Finish(entry.finish),
+                environment: self.environment(&entry.environment, &format!("finishes[{n}]"))?,
+                surface_resistance: resistances(entry.surface_resistance, by_side),
+            });
         }
         for (n, entry) in file.air.iter().enumerate() {
-            let path = format!("air[{n}]");
-            let shape = self.shape(&entry.block, &entry.prism, &path)?;
-            let environment = self.environment(&entry.environment, &path)?;
-            let resistance = ThermalResistance::new(entry.surface_resistance);
-            let mut resistances = SurfaceResistances::uniform(resistance);
-            for of_side in &entry.surface_resistance_by_side {
-                let resistance = ThermalResistance::new(of_side.surface_resistance);
-                resistances = resistances.with(side(of_side.side), resistance);
-            }
-            problem.open_to(shape, environment, resistances);
+            problem.air.push(self.air(entry, &format!("air[{n}]"))?);
         }
         for (n, entry) in file.exposed.iter().enumerate() {
             let environment = self.environment(&entry.environment, &format!("exposed[{n}]"))?;
@@ -304,6 +314,17 @@ impl<'a> Reader<'a> {
         Ok(Shape::Prism { axis, outline, from, to })
     }
 
+    fn air(&self, entry: &AirEntry, path: &str) -> Result<AirRegion, FileError> {
+        Ok(AirRegion {
+            shape: self.shape(&entry.block, &entry.prism, path)?,
+            environment: self.environment(&entry.environment, path)?,
+            surface_resistance: resistances(
+                entry.surface_resistance,
+                &entry.surface_resistance_by_side,
+            ),
+        })
+    }
+
     fn environment(&self, name: &str, path: &str) -> Result<Environment, FileError> {
         match self.file.environments.iter().position(|entry| entry.name == name) {
             Some(n) => Ok(Environment(n)),
@@ -383,6 +404,7 @@ impl<'a> Reader<'a> {
         let celsius = self.file.environments.iter().map(|entry| entry.temperature);
         Ok(Some(RefinementCriterion {
             environment: self.environment(&entry.environment, "refine")?,
+            finish: None,
             extreme: match entry.extreme {
                 ExtremeName::Coldest => Extreme::Coldest,
                 ExtremeName::Warmest => Extreme::Warmest,
@@ -392,6 +414,14 @@ impl<'a> Reader<'a> {
             maximum_rounds: entry.maximum_rounds,
         }))
     }
+}
+
+fn resistances(common: f64, by_side: &[SideResistanceEntry]) -> SurfaceResistances {
+    let common = SurfaceResistances::uniform(ThermalResistance::new(common));
+    by_side.iter().fold(common, |resistances, of_side| {
+        let resistance = ThermalResistance::new(of_side.surface_resistance);
+        resistances.with(side(of_side.side), resistance)
+    })
 }
 
 const fn axis(name: AxisName) -> Axis {

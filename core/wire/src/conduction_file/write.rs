@@ -1,8 +1,8 @@
 //! From a problem to the text of a problem file.
 
 use inchwise_core::conduction::{
-    AirRegion, Axis, Block, Dimensionality, Environment, Point, Problem, RefinementRegion, Shape,
-    Side,
+    AirRegion, Axis, Block, Dimensionality, Environment, Finish, Point, Problem, RefinementRegion,
+    Shape, Side, SurfaceResistances,
 };
 use inchwise_core::units::Length;
 use serde_json::{Map, Value, json};
@@ -17,6 +17,9 @@ pub fn write_problem(problem: &Problem, environments: &[(&str, f64)], about: &Va
     let paints = problem.paints.iter().map(|paint| {
         let mut entry = writer.shape(&paint.shape);
         entry.insert("conductivity".to_owned(), json!(paint.conductivity.value()));
+        if paint.finish != Finish::ORDINARY {
+            entry.insert("finish".to_owned(), json!(paint.finish.0));
+        }
         Value::Object(entry)
     });
     let exposed = problem.exposed.iter().map(|exposed| {
@@ -41,12 +44,11 @@ pub fn write_problem(problem: &Problem, environments: &[(&str, f64)], about: &Va
     });
     let environments =
         environments.iter().map(|(name, celsius)| json!({ "name": name, "temperature": celsius }));
-    let file = json!({
+    let mut file = json!({
         "about": about,
         "dimensions": if problem.dimensions == Dimensionality::Two { 2 } else { 3 },
         "lengths_in": "mm",
         "domain": writer.block(&problem.domain),
-        "background": problem.background.value(),
         "environments": environments.collect::<Vec<_>>(),
         "paints": paints.collect::<Vec<_>>(),
         "air": problem.air.iter().map(|region| writer.air(region)).collect::<Vec<_>>(),
@@ -59,6 +61,21 @@ pub fn write_problem(problem: &Problem, environments: &[(&str, f64)], about: &Va
             "refinements": refinements.collect::<Vec<_>>(),
         },
     });
+    if let Some(background) = problem.background {
+        file["background"] = json!(background.value());
+    }
+    if !problem.surroundings.is_empty() {
+        let regions = problem.surroundings.iter().map(|region| writer.air(region));
+        file["surroundings"] = regions.collect();
+    }
+    if !problem.finishes.is_empty() {
+        let finishes = problem.finishes.iter().map(|own| {
+            let mut entry = Map::from_iter([("finish".to_owned(), json!(own.finish.0))]);
+            writer.looks_into(&mut entry, own.environment, &own.surface_resistance);
+            Value::Object(entry)
+        });
+        file["finishes"] = finishes.collect();
+    }
     format!("{file:#}\n")
 }
 
@@ -125,17 +142,27 @@ impl Writer<'_> {
 
     fn air(&self, region: &AirRegion) -> Value {
         let mut entry = self.shape(&region.shape);
-        let resistance = |side| region.surface_resistance.of(side).value();
+        self.looks_into(&mut entry, region.environment, &region.surface_resistance);
+        Value::Object(entry)
+    }
+
+    /// Adds the environment that surfaces look into, and their resistances.
+    fn looks_into(
+        &self,
+        entry: &mut Map<String, Value>,
+        environment: Environment,
+        resistances: &SurfaceResistances,
+    ) {
+        let resistance = |side| resistances.of(side).value();
         let common = resistance(Side::XMinimum);
         let others = Side::ALL.into_iter().filter(|&side| resistance(side) != common);
         let others: Vec<Value> = others
             .map(|side| json!({ "side": side_name(side), "surface_resistance": resistance(side) }))
             .collect();
-        entry.insert("environment".to_owned(), json!(self.name(region.environment)));
+        entry.insert("environment".to_owned(), json!(self.name(environment)));
         entry.insert("surface_resistance".to_owned(), json!(common));
         if !others.is_empty() {
             entry.insert("surface_resistance_by_side".to_owned(), Value::Array(others));
         }
-        Value::Object(entry)
     }
 }

@@ -1,5 +1,7 @@
 //! What is wrong with a file of hours.
 
+use core::fmt;
+
 use inchwise_core::climate::ClimateError;
 
 /// What is wrong with a file of hours.
@@ -111,3 +113,59 @@ impl HourlyFileError {
         }
     }
 }
+
+impl HourlyFileError {
+    /// Stable name of what is wrong.
+    pub const fn code(&self) -> &'static str {
+        match self {
+            Self::NotCommas { .. } => "not_commas",
+            Self::NoColumn { .. } => "no_column",
+            Self::ColumnTwice { .. } => "column_twice",
+            Self::ShortLine { .. } => "short_line",
+            Self::LongLine { .. } => "long_line",
+            Self::NotANumber { .. } => "not_a_number",
+            Self::OutOfRange { error, .. } | Self::Place { error } => error.code(),
+            Self::NoHumidity { .. } => "no_humidity",
+            Self::NotATime { .. } => "not_a_time",
+            Self::NotTheNextHour { .. } => "not_the_next_hour",
+            Self::NotAYear { .. } => "not_a_year",
+            Self::NotInItsUnit { .. } => "not_in_its_unit",
+        }
+    }
+}
+
+impl fmt::Display for HourlyFileError {
+    fn fmt(&self, out: &mut fmt::Formatter<'_>) -> fmt::Result {
+        if let Some(line) = self.line() {
+            write!(out, "line {line}: ")?;
+        }
+        match self {
+            Self::NotCommas { separator } => {
+                write!(out, "cells must be parted by commas, {separator:?} given")
+            }
+            Self::NoColumn { any_of } => {
+                write!(out, "a column of one of these names is needed: {}", any_of.join(", "))
+            }
+            Self::ColumnTwice { column } => write!(out, "the column {column} stands twice"),
+            Self::ShortLine { .. } => out.write_str("fewer cells than the first line has"),
+            Self::LongLine { .. } => out.write_str("more cells than the first line has"),
+            Self::NotANumber { column, text, .. } => {
+                write!(out, "{column} must be a number, {text:?} given")
+            }
+            Self::OutOfRange { error, .. } | Self::Place { error } => error.fmt(out),
+            Self::NoHumidity { column, given, .. } => {
+                write!(out, "{column} of {given} gives no vapour pressure")
+            }
+            Self::NotATime { text, .. } => write!(out, "{text:?} is no time"),
+            Self::NotTheNextHour { text, .. } => {
+                write!(out, "{text:?} is not the hour after that of the line before")
+            }
+            Self::NotAYear { hours } => write!(out, "8760 or 8784 hours needed, {hours} given"),
+            Self::NotInItsUnit { column, found, least, most } => {
+                write!(out, "{column} must come to {least} to {most}, {found} found: another unit?")
+            }
+        }
+    }
+}
+
+impl std::error::Error for HourlyFileError {}

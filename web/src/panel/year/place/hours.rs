@@ -1,5 +1,6 @@
 //! A year of hours of the visitor's own, read from a file on this page and kept here.
 
+use inchwise_core::bounds::BoundedQuantity;
 use inchwise_core::climate::ClimateQuantity;
 use inchwise_wire::{HourlyFileError, read_hours};
 use js_sys::Reflect;
@@ -201,7 +202,8 @@ fn fault(error: &HourlyFileError, notation: Notation) -> String {
             words.not_a_number.with(&[&line.to_string(), column, &shortened(text)])
         }
         HourlyFileError::OutOfRange { line, error } => {
-            let [least, most] = error.quantity.range().map(number);
+            let bounds = error.quantity.bounds();
+            let [least, most] = [bounds.minimum(), bounds.maximum()].map(number);
             let name = match error.quantity {
                 ClimateQuantity::GlobalHorizontalIrradiance => words.sun_of_hour,
                 ClimateQuantity::VapourPressure => words.vapour_of_hour,
