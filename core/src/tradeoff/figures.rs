@@ -1,8 +1,9 @@
 //! What is told of a room and of a place, to be compared before and after a step.
 
+use crate::envelope::SurfaceKind;
 use crate::evaluate::{Balance, Evaluation};
 use crate::freight_box::Dimensions;
-use crate::humidity::{PlaceVerdict, SpotPlace, SurfaceKind};
+use crate::humidity::{PlaceVerdict, SpotPlace};
 use crate::moisture::{HumidityLimit, SurfaceRisk};
 use crate::units::{Area, Length, Power, RelativeHumidity, Temperature, TemperatureFactor, Volume};
 

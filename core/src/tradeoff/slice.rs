@@ -59,7 +59,15 @@ impl Pending {
 
     /// What tells how cold some places are.
     pub(super) fn of_places(checked: CheckedDesign, places: &[SpotPlace]) -> Self {
-        Self::such(checked, |bridge| places.contains(&SpotPlace::of(bridge)))
+        let tells = |bridge| match bridge {
+            // The edge of a door or window is seen in the section of its frame.
+            ThermalBridge::OpeningFrame(opening) => {
+                let own = [SpotPlace::of(bridge), SpotPlace::of_opening(opening)];
+                own.iter().any(|place| places.contains(place))
+            }
+            _ => places.contains(&SpotPlace::of(bridge)),
+        };
+        Self::such(checked, tells)
     }
 
     fn such(checked: CheckedDesign, wanted: impl Fn(ThermalBridge) -> bool) -> Self {
