@@ -138,3 +138,47 @@ impl Pruning {
         Ok(Slice::Further)
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::{Pruning, Taken};
+    use crate::design::{Design, RoomUse, Surface};
+    use crate::detail::FieldCache;
+    use crate::envelope::{End, ThermalBridge};
+    use crate::evaluate::evaluate;
+    use crate::humidity::SpotPlace;
+    use crate::tradeoff::slice::finish;
+    use crate::tradeoff::{StepKind, steps_of};
+
+    /// A better door and better windows for a bedroom whose door and windows stand its humidity go; so does the second
+    /// rung of a ladder whose first is enough. What its castings, studs and floor need stays.
+    #[test]
+    fn what_a_dry_room_does_not_need_is_left_out() {
+        let mut start = Design::default();
+        start.take_use(RoomUse::Sleeping);
+        let wanted = [
+            (StepKind::BuildOutEndWalls, ThermalBridge::BottomCasting(End::Front)),
+            (StepKind::DeepenSideWallFoam, ThermalBridge::StudHead),
+            (StepKind::WrapFloorMembers, ThermalBridge::FloorMember),
+            (StepKind::WrapFloorMembers, ThermalBridge::FloorMember),
+            (StepKind::BetterDoor, ThermalBridge::FrameLine(Surface::SideWall)),
+            (StepKind::BetterWindows, ThermalBridge::FrameLine(Surface::SideWall)),
+        ];
+        let (mut design, mut taken) = (start.clone(), Vec::new());
+        for (kind, place) in wanted {
+            let steps = steps_of(&design);
+            let step = steps.into_iter().find(|step| step.kind == kind).expect("it stands open");
+            design = step.taken_by(&design);
+            taken.push(Taken { step, place: SpotPlace::Detail(place) });
+        }
+        let mut cache = FieldCache::default();
+        let all = evaluate(&design.check().expect("lawful"), &mut cache);
+        let mut pruning =
+            Pruning::new(start.check().expect("lawful"), taken, all).expect("air is known");
+        finish(&mut cache, |cache| pruning.slice(cache)).expect("a cache that solves");
+        let left: Vec<StepKind> = pruning.taken().iter().map(|taken| taken.step.kind).collect();
+        assert_eq!(left, wanted[..3].iter().map(|wanted| wanted.0).collect::<Vec<_>>());
+        let balance = pruning.current().balance.as_ref().expect("air is known");
+        assert!(balance.humidity.verdict.is_dry());
+    }
+}
