@@ -1,8 +1,9 @@
 //! A design to and from one flat JSON object.
 
 use inchwise_core::design::{
-    DamperScreen, Design, DesignError, EndWallTreatment, FanGiven, Field, FoamMeasure,
-    FramePosition, LiningMaterial, OutdoorAirRule, PersonnelDoor, RoomUse, Wall, WeatherCover,
+    DamperScreen, Design, DesignError, DoorEndFinish, EndWallTreatment, FanGiven, Field,
+    FloorRecesses, FoamMeasure, FramePosition, LiningMaterial, OutdoorAirRule, PersonnelDoor,
+    RoomUse, SleeveEnd, Wall, WeatherCover, WindowSpacer,
 };
 use inchwise_core::freight_box::BoxSize;
 use inchwise_core::year::YearChoices;
@@ -147,6 +148,10 @@ fn put_option(design: &mut Design, key: &str, value: &Value) -> Result<bool, Unr
         "frame_position" => {
             option!(frame_position, FramePosition, FramePosition::ALL.iter().copied());
         }
+        "floor_recesses" => {
+            option!(floor_recesses, FloorRecesses, FloorRecesses::ALL.iter().copied());
+        }
+        "sleeve_end" => option!(sleeve_end, SleeveEnd, SleeveEnd::ALL.iter().copied()),
         "lining_material" => {
             option!(lining_material, LiningMaterial, LiningMaterial::ALL.iter().copied());
         }
@@ -154,6 +159,10 @@ fn put_option(design: &mut Design, key: &str, value: &Value) -> Result<bool, Unr
             option!(personnel_door, PersonnelDoor, PersonnelDoor::ALL.iter().copied());
         }
         "window_wall" => option!(window_wall, Wall, Wall::ALL.iter().copied()),
+        "door_end_finish" => {
+            option!(door_end_finish, DoorEndFinish, DoorEndFinish::ALL.iter().copied());
+        }
+        "window_spacer" => option!(window_spacer, WindowSpacer, WindowSpacer::ALL.iter().copied()),
         "room_use" => option!(room_use, RoomUse, RoomUse::ALL.iter().copied()),
         "outdoor_air_rule" => {
             option!(outdoor_air_rule, OutdoorAirRule, OutdoorAirRule::ALL.iter().copied());
@@ -193,9 +202,13 @@ pub fn design_to_value(design: &Design) -> Value {
     put("end_wall_treatment", design.end_wall_treatment.key());
     put("foam_measure", design.foam_measure.key());
     put("frame_position", design.frame_position.key());
+    put("floor_recesses", design.floor_recesses.key());
+    put("sleeve_end", design.sleeve_end.key());
     put("lining_material", design.lining_material.key());
     put("personnel_door", design.personnel_door.key());
     put("window_wall", design.window_wall.key());
+    put("door_end_finish", design.door_end_finish.key());
+    put("window_spacer", design.window_spacer.key());
     put("room_use", design.room_use.key());
     put("outdoor_air_rule", design.outdoor_air_rule.key());
     put("weather_cover", design.weather_cover.key());

@@ -2,9 +2,9 @@
 
 use inchwise_core::choice_table::RangeProblem;
 use inchwise_core::design::{
-    CheckedDesign, DamperScreen, Design, DesignProblem, EndWallTreatment, FanGiven, Field,
-    FoamMeasure, FramePosition, LiningMaterial, PersonnelDoor, Quantity, RoomUse, Wall,
-    WeatherCover,
+    CheckedDesign, DamperScreen, Design, DesignProblem, DoorEndFinish, EndWallTreatment, FanGiven,
+    Field, FloorRecesses, FoamMeasure, FramePosition, LiningMaterial, PersonnelDoor, Quantity,
+    RoomUse, SleeveEnd, Wall, WeatherCover, WindowSpacer,
 };
 use inchwise_core::freight_box::BoxSize;
 use proptest::prelude::*;
@@ -23,6 +23,7 @@ fn any_design() -> impl Strategy<Value = Design> {
             })
         })
         .collect();
+    let recesses = (select(FloorRecesses::ALL.to_vec()), select(SleeveEnd::ALL.to_vec()));
     let options = (
         select(BoxSize::ALL.to_vec()),
         select(EndWallTreatment::ALL.to_vec()),
@@ -34,7 +35,12 @@ fn any_design() -> impl Strategy<Value = Design> {
         select(WeatherCover::ALL.to_vec()),
         select(DamperScreen::ALL.to_vec()),
         select(FanGiven::ALL.to_vec()),
-        select(FramePosition::ALL.to_vec()),
+        (
+            select(FramePosition::ALL.to_vec()),
+            select(WindowSpacer::ALL.to_vec()),
+            select(DoorEndFinish::ALL.to_vec()),
+        ),
+        recesses,
     );
     (numbers, options).prop_map(|(numbers, options)| {
         let mut design = Design {
@@ -48,12 +54,20 @@ fn any_design() -> impl Strategy<Value = Design> {
             weather_cover: options.7,
             damper_screen: options.8,
             fan_given: options.9,
-            frame_position: options.10,
+            frame_position: options.10.0,
+            window_spacer: options.10.1,
+            door_end_finish: options.10.2,
+            floor_recesses: options.11.0,
+            sleeve_end: options.11.1,
             ..Design::default()
         };
         for (field, number) in numbers {
             design.set(field, Some(number));
         }
+        // A spot of thin foam is thinner than its wall, and lies on it.
+        let depth = design.thin_foam_depth.value() / Field::ThinFoamDepth.range().maximum;
+        design.thin_foam_depth = design.side_wall_foam * (0.9 * depth);
+        design.thin_foam_length = design.thin_foam_length / 4.0;
         design
     })
 }

@@ -1,5 +1,6 @@
 //! The engine against outside truth: standards, handbooks, closed forms, other libraries.
 
+mod cargo_doors;
 mod climate;
 mod conduction;
 mod conduction_file;
@@ -14,6 +15,7 @@ mod moisture;
 mod opening_frame;
 mod psychro;
 mod reading;
+mod threshold;
 mod trade;
 mod units;
 mod ventilation;
