@@ -75,7 +75,7 @@ fn warming(evaluation: &Evaluation, damp: &Humidity, notation: Notation) -> Opti
     let heat = notation.part_of_load(whole);
     let mut steps = vec![
         adds(damp, fan, notation),
-        words.in_its_time.with(&[&brings, &notation.percent(damp.busy.duty.value()), &added]),
+        words.in_its_time.with(&[&brings, &notation.share_finely(damp.busy.duty.value()), &added]),
         words.warm_step.with(&[
             &added,
             &notation.air_heat_capacity(AIR_HEAT_CAPACITY.value()),

@@ -113,14 +113,15 @@ pub(super) fn water(behind: &Behind<'_>) -> Working {
         let wet = behind.answer.months.iter().enumerate();
         let wet = wet.filter(|(_, period)| came(period) > Mass::ZERO);
         let list = wet.map(|(month, period)| {
-            [notation.language.month(month), "\u{a0}", &notation.water(came(period))].concat()
+            [notation.language.month(month), "\u{a0}", &notation.water_finely(came(period))]
+                .concat()
         });
         let list = list.collect::<Vec<_>>().join(" + ");
-        steps.push(words.water_months.with(&[&list, &notation.water(came(year))]));
+        steps.push(words.water_months.with(&[&list, &notation.water_finely(came(year))]));
     }
     let left = came(year) - year.dried_back - year.ran_off;
     let parts = [year.condensed, year.frosted, year.dried_back, year.ran_off, left];
-    let parts = parts.map(|mass| notation.water(mass));
+    let parts = parts.map(|mass| notation.water_finely(mass));
     steps.push(words.water_left.with(&parts.each_ref().map(String::as_str)));
     Working { rule: words.water, steps, source: words.water_source.to_owned() }
 }
