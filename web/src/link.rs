@@ -7,8 +7,9 @@
 
 use inchwise_core::climate::{CheckedPlace, Place};
 use inchwise_core::design::{
-    DamperScreen, Design, EndWallTreatment, FanGiven, Field, FoamMeasure, FramePosition,
-    LiningMaterial, OutdoorAirRule, PersonnelDoor, RoomUse, Wall, WeatherCover,
+    DamperScreen, Design, DoorEndFinish, EndWallTreatment, FanGiven, Field, FloorRecesses,
+    FoamMeasure, FramePosition, LiningMaterial, OutdoorAirRule, PersonnelDoor, RoomUse, SleeveEnd,
+    Wall, WeatherCover, WindowSpacer,
 };
 use inchwise_core::freight_box::BoxSize;
 use inchwise_wire::{FormerDesign, FormerKey, field_key, former_design_key, from_si, to_si};
@@ -55,7 +56,7 @@ impl NoDesign {
 }
 
 /// The named options of a design by key, as text.
-fn options(design: &Design) -> [(&'static str, &'static str); 12] {
+fn options(design: &Design) -> [(&'static str, &'static str); 16] {
     [
         ("box", design.box_size.key()),
         ("end_wall_treatment", design.end_wall_treatment.key()),
@@ -66,6 +67,10 @@ fn options(design: &Design) -> [(&'static str, &'static str); 12] {
         ("window_wall", design.window_wall.key()),
         ("room_use", design.room_use.key()),
         ("outdoor_air_rule", design.outdoor_air_rule.key()),
+        ("floor_recesses", design.floor_recesses.key()),
+        ("door_end_finish", design.door_end_finish.key()),
+        ("window_spacer", design.window_spacer.key()),
+        ("sleeve_end", design.sleeve_end.key()),
         ("weather_cover", design.weather_cover.key()),
         ("damper_screen", design.damper_screen.key()),
         ("fan_given", design.fan_given.key()),
@@ -194,6 +199,16 @@ fn put(design: &mut Design, key: &str, value: &str) -> Result<(), NoDesign> {
         "outdoor_air_rule" => {
             design.outdoor_air_rule = OutdoorAirRule::from_key(value).ok_or_else(bad)?;
         }
+        "floor_recesses" => {
+            design.floor_recesses = FloorRecesses::from_key(value).ok_or_else(bad)?;
+        }
+        "door_end_finish" => {
+            design.door_end_finish = DoorEndFinish::from_key(value).ok_or_else(bad)?;
+        }
+        "window_spacer" => {
+            design.window_spacer = WindowSpacer::from_key(value).ok_or_else(bad)?;
+        }
+        "sleeve_end" => design.sleeve_end = SleeveEnd::from_key(value).ok_or_else(bad)?,
         "weather_cover" => {
             design.weather_cover = WeatherCover::from_key(value).ok_or_else(bad)?;
         }

@@ -3,8 +3,9 @@
 
 use inchwise_core::conduction::{FactorSpot, Point};
 use inchwise_core::design::{
-    DamperScreen, Design, EndWallTreatment, FanGiven, Field, FoamMeasure, FramePosition,
-    LiningMaterial, OutdoorAirRule, PersonnelDoor, RoomUse, Wall, WeatherCover,
+    DamperScreen, Design, DoorEndFinish, EndWallTreatment, FanGiven, Field, FloorRecesses,
+    FoamMeasure, FramePosition, LiningMaterial, OutdoorAirRule, PersonnelDoor, RoomUse, SleeveEnd,
+    Wall, WeatherCover, WindowSpacer,
 };
 use inchwise_core::detail::DetailField;
 use inchwise_core::freight_box::BoxSize;
@@ -22,7 +23,7 @@ pub(crate) fn at_place<T: Copy>(all: &[T], place: f64) -> Option<T> {
 }
 
 /// How many options a design has.
-const OPTIONS: usize = 12;
+const OPTIONS: usize = 16;
 
 /// A design as numbers: the options, then its place, then every field, NaN for a measurement not taken.
 pub fn pack_design(design: &Design) -> Vec<f64> {
@@ -39,6 +40,10 @@ pub fn pack_design(design: &Design) -> Vec<f64> {
         place_of(FanGiven::ALL, &design.fan_given),
         place_of(FramePosition::ALL, &design.frame_position),
         place_of(OutdoorAirRule::ALL, &design.outdoor_air_rule),
+        place_of(FloorRecesses::ALL, &design.floor_recesses),
+        place_of(DoorEndFinish::ALL, &design.door_end_finish),
+        place_of(WindowSpacer::ALL, &design.window_spacer),
+        place_of(SleeveEnd::ALL, &design.sleeve_end),
     ];
     let numbers = Field::ALL.iter().map(|&field| design.get(field).unwrap_or(f64::NAN));
     options.into_iter().chain(pack_place(design.place.place())).chain(numbers).collect()
@@ -64,6 +69,10 @@ pub fn unpack_design(numbers: &[f64]) -> Option<Design> {
         fan_given: at_place(FanGiven::ALL, options[9])?,
         frame_position: at_place(FramePosition::ALL, options[10])?,
         outdoor_air_rule: at_place(OutdoorAirRule::ALL, options[11])?,
+        floor_recesses: at_place(FloorRecesses::ALL, options[12])?,
+        door_end_finish: at_place(DoorEndFinish::ALL, options[13])?,
+        window_spacer: at_place(WindowSpacer::ALL, options[14])?,
+        sleeve_end: at_place(SleeveEnd::ALL, options[15])?,
         place: unpack_place(place)?.check().ok()?,
         ..Design::default()
     };
@@ -165,6 +174,10 @@ mod tests {
             frame_position: FramePosition::OverTroughs,
             measured_width: Some(Length::mm(2347.0)),
             outdoor_air_rule: OutdoorAirRule::Dwelling,
+            floor_recesses: FloorRecesses::Filled,
+            door_end_finish: DoorEndFinish::FoamedLeaves,
+            window_spacer: WindowSpacer::WarmEdge,
+            sleeve_end: SleeveEnd::Recessed,
             ..Design::default()
         };
         let elsewhere = Place { elevation: Length::new(0.1 + 0.2), ..varnholm_flats() };

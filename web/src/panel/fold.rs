@@ -2,8 +2,8 @@
 
 use inchwise_core::caution::Caution;
 use inchwise_core::design::{
-    DamperScreen, FanGiven, Field, FoamMeasure, FramePosition, LiningMaterial, OutdoorAirRule,
-    PersonnelDoor, Wall, WeatherCover,
+    DamperScreen, DoorEndFinish, FanGiven, Field, FloorRecesses, FoamMeasure, FramePosition,
+    LiningMaterial, OutdoorAirRule, PersonnelDoor, SleeveEnd, Wall, WeatherCover, WindowSpacer,
 };
 
 use super::cautions::note;
@@ -29,12 +29,15 @@ const FRAMING: &[Field] = &[
 ];
 const FOAM: &[Field] =
     &[Field::SideWallFoam, Field::FrontEndFoam, Field::DoorEndFoam, Field::FoamConductivity];
+const FOAM_FAULTS: &[Field] =
+    &[Field::ScrewsThrough, Field::ThinFoamDepth, Field::ThinFoamWidth, Field::ThinFoamLength];
 const FLOOR: &[Field] = &[
     Field::FloorFoamBetween,
     Field::FloorFoamUnder,
     Field::FloorFoamOver,
     Field::FloorDeck,
     Field::FloorLevelling,
+    Field::FloorDrains,
 ];
 const DOOR: &[Field] = &[Field::DoorWidth, Field::DoorHeight, Field::DoorTransmittance];
 const WINDOWS: &[Field] =
@@ -82,6 +85,7 @@ pub(super) const DAMPERS: &[Field] = &[
     Field::ExhaustDiameter,
     Field::DuctLength,
     Field::DamperRise,
+    Field::DamperBladeFoam,
 ];
 pub(super) const SCREENS: &[Field] = &[Field::ScreenFreeArea, Field::ScreenClogged];
 pub(super) const FAN: &[Field] = &[Field::FanFreeAirFlow, Field::FanShutOffPressure];
@@ -136,6 +140,8 @@ const FOLDS: [Fold; 11] = [
         &[
             |_| Part::Fields(FOAM),
             |_| Part::Choice(foam_measure),
+            |_| Part::Choice(door_end_finish),
+            |_| Part::Fields(FOAM_FAULTS),
             |_| {
                 Part::Minds(&[Caution::ThinFoamForVapour, Caution::FoamInLifts, Caution::SprayFoam])
             },
@@ -147,6 +153,7 @@ const FOLDS: [Fold; 11] = [
         &[
             |words| Part::Words(words.floor_note),
             |_| Part::Fields(FLOOR),
+            |_| Part::Choice(floor_recesses),
             |_| Part::Minds(&[Caution::OldFloorAndPaint]),
         ],
     ),
@@ -155,7 +162,7 @@ const FOLDS: [Fold; 11] = [
         |words| words.lining,
         &[
             |_| Part::Choice(lining_material),
-            |_| Part::Fields(&[Field::LiningThickness]),
+            |_| Part::Fields(&[Field::LiningThickness, Field::PanelThickness]),
             |_| Part::Minds(&[Caution::ThermalBarrier]),
         ],
     ),
@@ -175,6 +182,7 @@ const FOLDS: [Fold; 11] = [
             |_| Part::Fields(DOOR),
             |_| Part::Fields(WINDOWS),
             |_| Part::Choice(window_wall),
+            |_| Part::Choice(window_spacer),
             |_| Part::Fields(OPENING_FRAMES),
             |_| Part::Minds(&[Caution::BareOpeningFrames, Caution::Structure, Caution::HotWork]),
         ],
@@ -207,6 +215,7 @@ const FOLDS: [Fold; 11] = [
         |words| words.ventilation,
         &[
             |_| Part::Fields(DAMPERS),
+            |_| Part::Choice(sleeve_end),
             |_| Part::Choice(weather_cover),
             |_| Part::Choice(damper_screen),
             |_| Part::Fields(SCREENS),
@@ -317,6 +326,36 @@ fn outdoor_air_rule(language: Language) -> Choice {
         .collect();
     let label = language.folds().outdoor_air_rule;
     Choice { label, key: "outdoor_air_rule", options, chosen, choose }
+}
+
+fn floor_recesses(language: Language) -> Choice {
+    let (chosen, choose) = chooser!(floor_recesses, FloorRecesses);
+    let options =
+        FloorRecesses::ALL.iter().map(|&one| (one.key(), language.floor_recesses(one))).collect();
+    let label = language.folds().floor_recesses;
+    Choice { label, key: "floor_recesses", options, chosen, choose }
+}
+
+fn door_end_finish(language: Language) -> Choice {
+    let (chosen, choose) = chooser!(door_end_finish, DoorEndFinish);
+    let options =
+        DoorEndFinish::ALL.iter().map(|&one| (one.key(), language.door_end_finish(one))).collect();
+    let label = language.folds().door_end_finish;
+    Choice { label, key: "door_end_finish", options, chosen, choose }
+}
+
+fn window_spacer(language: Language) -> Choice {
+    let (chosen, choose) = chooser!(window_spacer, WindowSpacer);
+    let options =
+        WindowSpacer::ALL.iter().map(|&one| (one.key(), language.window_spacer(one))).collect();
+    let label = language.folds().window_spacer;
+    Choice { label, key: "window_spacer", options, chosen, choose }
+}
+
+fn sleeve_end(language: Language) -> Choice {
+    let (chosen, choose) = chooser!(sleeve_end, SleeveEnd);
+    let options = SleeveEnd::ALL.iter().map(|&one| (one.key(), language.sleeve_end(one))).collect();
+    Choice { label: language.folds().sleeve_end, key: "sleeve_end", options, chosen, choose }
 }
 
 fn weather_cover(language: Language) -> Choice {

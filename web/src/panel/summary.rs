@@ -28,10 +28,14 @@ fn lines(state: State, language: Language) -> Vec<Line> {
         (folds.lining_material, language.lining_material(design.lining_material)),
         (folds.personnel_door, language.personnel_door(design.personnel_door)),
         (folds.window_wall, language.wall(design.window_wall)),
+        (folds.window_spacer, language.window_spacer(design.window_spacer)),
+        (folds.door_end_finish, language.door_end_finish(design.door_end_finish)),
+        (folds.floor_recesses, language.floor_recesses(design.floor_recesses)),
         (language.damp().room_use, language.room_use(design.room_use)),
         (folds.outdoor_air_rule, language.outdoor_air_rule(design.outdoor_air_rule)),
     ];
     let of_dampers = [
+        (folds.sleeve_end, language.sleeve_end(design.sleeve_end)),
         (folds.weather_cover, language.weather_cover(design.weather_cover)),
         (folds.damper_screen, language.damper_screen(design.damper_screen)),
         (folds.fan_given, language.fan_given(design.fan_given)),

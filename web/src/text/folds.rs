@@ -48,6 +48,14 @@ pub struct Folds {
     pub drying_note: &'static str,
     /// By which rule outdoor air is counted.
     pub outdoor_air_rule: &'static str,
+    /// Forklift pockets and gooseneck tunnel.
+    pub floor_recesses: &'static str,
+    /// How the end with the cargo doors is finished.
+    pub door_end_finish: &'static str,
+    /// What keeps panes apart.
+    pub window_spacer: &'static str,
+    /// How sleeves end.
+    pub sleeve_end: &'static str,
     /// Sun and summer.
     pub sun: &'static str,
     /// Dampers and fan.
@@ -100,6 +108,10 @@ const ENGLISH: Folds = Folds {
     drying_note: "Water that dries takes 0.68 kWh of the room’s heat a kilogram. What condenses gives a part \
                   of it back.",
     outdoor_air_rule: "Fresh air by the rule",
+    floor_recesses: "Forklift pockets and tunnel",
+    door_end_finish: "At the cargo doors",
+    window_spacer: "Edge of the glass",
+    sleeve_end: "Damper sleeves end",
     sun: "Sun and summer",
     ventilation: "Dampers and fan",
     weather_cover: "Over each damper",
@@ -143,6 +155,10 @@ const FRENCH: Folds = Folds {
     drying_note: "L’eau qui sèche prend à la pièce 0,68 kWh de chaleur par kilogramme. Celle qui condense en \
                   rend une part.",
     outdoor_air_rule: "Air neuf selon la règle",
+    floor_recesses: "Passages de fourches et tunnel",
+    door_end_finish: "Aux portes de cargo",
+    window_spacer: "Bord du vitrage",
+    sleeve_end: "Les manchons finissent",
     sun: "Soleil et été",
     ventilation: "Volets et ventilateur",
     weather_cover: "Sur chaque volet",

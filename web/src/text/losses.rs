@@ -182,6 +182,8 @@ impl Language {
             (LayerKind::AirGap, French) => "air immobile",
             (LayerKind::Lining, English) => "lining",
             (LayerKind::Lining, French) => "parement",
+            (LayerKind::Panel, English) => "wipeable panel",
+            (LayerKind::Panel, French) => "panneau lavable",
             (LayerKind::FloorPlywood, English) => "floor plywood",
             (LayerKind::FloorPlywood, French) => "contreplaqué du plancher",
             (LayerKind::FloorFoam, English) => "foam board",
@@ -206,11 +208,57 @@ impl Language {
                 "joints des portes de cargo, au-delà des renouvellements d’air choisis".to_owned()
             }
             (NotCounted::OtherFixings, English) => {
-                "long screws and fixings through the foam".to_owned()
+                "brackets and fixings through the foam other than those chosen".to_owned()
             }
             (NotCounted::OtherFixings, French) => {
-                "longues vis et fixations à travers la mousse".to_owned()
+                "équerres et fixations à travers la mousse autres que celles choisies".to_owned()
             }
+            (NotCounted::CargoDoorFittings, English) => {
+                "hinge pins, locking bars and hollow frames of the cargo doors".to_owned()
+            }
+            (NotCounted::CargoDoorFittings, French) => {
+                "axes de charnières, barres de verrouillage et cadres creux des portes de cargo"
+                    .to_owned()
+            }
+            (NotCounted::OpeningCorners, English) => {
+                "corners of the steel frames round door and windows".to_owned()
+            }
+            (NotCounted::OpeningCorners, French) => {
+                "coins des cadres d’acier de la porte et des fenêtres".to_owned()
+            }
+            (NotCounted::LiningScrews, English) => {
+                "screws that hold the lining to the studs".to_owned()
+            }
+            (NotCounted::LiningScrews, French) => "vis du parement dans les montants".to_owned(),
+            (NotCounted::LashingRings, English) => {
+                "rings and bars for lashing, welded to rails and posts".to_owned()
+            }
+            (NotCounted::LashingRings, French) => {
+                "anneaux et barres d’arrimage soudés aux longerons et poteaux".to_owned()
+            }
+            (NotCounted::CargoVents, English) => "the box’s own vents".to_owned(),
+            (NotCounted::CargoVents, French) => "évents du conteneur".to_owned(),
+            (NotCounted::ConduitsAndGlands, English) => {
+                "boxes and conduits in the foam, glands through the skin".to_owned()
+            }
+            (NotCounted::ConduitsAndGlands, French) => {
+                "boîtes et conduits dans la mousse, presse-étoupes à travers la tôle".to_owned()
+            }
+            (NotCounted::ExteriorSteel, English) => {
+                "steel welded to the outside: hinges, awnings, hooks".to_owned()
+            }
+            (NotCounted::ExteriorSteel, French) => {
+                "acier soudé dehors : charnières, auvents, crochets".to_owned()
+            }
+            (NotCounted::RecessEnds, English) => {
+                "ends of forklift pockets and gooseneck tunnel at the rails".to_owned()
+            }
+            (NotCounted::RecessEnds, French) => {
+                "bouts des passages de fourches et du tunnel de col de cygne aux longerons"
+                    .to_owned()
+            }
+            (NotCounted::RoofJoints, English) => "joints of the roof’s sheets".to_owned(),
+            (NotCounted::RoofJoints, French) => "joints des tôles du toit".to_owned(),
         }
     }
 }
