@@ -67,13 +67,13 @@ fn options(design: &Design) -> [(&'static str, &'static str); 16] {
         ("window_wall", design.window_wall.key()),
         ("room_use", design.room_use.key()),
         ("outdoor_air_rule", design.outdoor_air_rule.key()),
+        ("floor_recesses", design.floor_recesses.key()),
+        ("door_end_finish", design.door_end_finish.key()),
+        ("window_spacer", design.window_spacer.key()),
+        ("sleeve_end", design.sleeve_end.key()),
         ("weather_cover", design.weather_cover.key()),
         ("damper_screen", design.damper_screen.key()),
         ("fan_given", design.fan_given.key()),
-        ("door_end_finish", design.door_end_finish.key()),
-        ("window_spacer", design.window_spacer.key()),
-        ("floor_recesses", design.floor_recesses.key()),
-        ("sleeve_end", design.sleeve_end.key()),
     ]
 }
 
@@ -199,20 +199,22 @@ fn put(design: &mut Design, key: &str, value: &str) -> Result<(), NoDesign> {
         "outdoor_air_rule" => {
             design.outdoor_air_rule = OutdoorAirRule::from_key(value).ok_or_else(bad)?;
         }
+        "floor_recesses" => {
+            design.floor_recesses = FloorRecesses::from_key(value).ok_or_else(bad)?;
+        }
+        "door_end_finish" => {
+            design.door_end_finish = DoorEndFinish::from_key(value).ok_or_else(bad)?;
+        }
+        "window_spacer" => {
+            design.window_spacer = WindowSpacer::from_key(value).ok_or_else(bad)?;
+        }
+        "sleeve_end" => design.sleeve_end = SleeveEnd::from_key(value).ok_or_else(bad)?,
         "weather_cover" => {
             design.weather_cover = WeatherCover::from_key(value).ok_or_else(bad)?;
         }
         "damper_screen" => {
             design.damper_screen = DamperScreen::from_key(value).ok_or_else(bad)?;
         }
-        "door_end_finish" => {
-            design.door_end_finish = DoorEndFinish::from_key(value).ok_or_else(bad)?;
-        }
-        "window_spacer" => design.window_spacer = WindowSpacer::from_key(value).ok_or_else(bad)?,
-        "floor_recesses" => {
-            design.floor_recesses = FloorRecesses::from_key(value).ok_or_else(bad)?;
-        }
-        "sleeve_end" => design.sleeve_end = SleeveEnd::from_key(value).ok_or_else(bad)?,
         "fan_given" => design.fan_given = FanGiven::from_key(value).ok_or_else(bad)?,
         _ => {
             let field = Field::ALL

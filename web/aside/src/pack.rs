@@ -40,9 +40,9 @@ pub fn pack_design(design: &Design) -> Vec<f64> {
         place_of(FanGiven::ALL, &design.fan_given),
         place_of(FramePosition::ALL, &design.frame_position),
         place_of(OutdoorAirRule::ALL, &design.outdoor_air_rule),
+        place_of(FloorRecesses::ALL, &design.floor_recesses),
         place_of(DoorEndFinish::ALL, &design.door_end_finish),
         place_of(WindowSpacer::ALL, &design.window_spacer),
-        place_of(FloorRecesses::ALL, &design.floor_recesses),
         place_of(SleeveEnd::ALL, &design.sleeve_end),
     ];
     let numbers = Field::ALL.iter().map(|&field| design.get(field).unwrap_or(f64::NAN));
@@ -69,9 +69,9 @@ pub fn unpack_design(numbers: &[f64]) -> Option<Design> {
         fan_given: at_place(FanGiven::ALL, options[9])?,
         frame_position: at_place(FramePosition::ALL, options[10])?,
         outdoor_air_rule: at_place(OutdoorAirRule::ALL, options[11])?,
-        door_end_finish: at_place(DoorEndFinish::ALL, options[12])?,
-        window_spacer: at_place(WindowSpacer::ALL, options[13])?,
-        floor_recesses: at_place(FloorRecesses::ALL, options[14])?,
+        floor_recesses: at_place(FloorRecesses::ALL, options[12])?,
+        door_end_finish: at_place(DoorEndFinish::ALL, options[13])?,
+        window_spacer: at_place(WindowSpacer::ALL, options[14])?,
         sleeve_end: at_place(SleeveEnd::ALL, options[15])?,
         place: unpack_place(place)?.check().ok()?,
         ..Design::default()
@@ -174,9 +174,9 @@ mod tests {
             frame_position: FramePosition::OverTroughs,
             measured_width: Some(Length::mm(2347.0)),
             outdoor_air_rule: OutdoorAirRule::Dwelling,
+            floor_recesses: FloorRecesses::Filled,
             door_end_finish: DoorEndFinish::FoamedLeaves,
             window_spacer: WindowSpacer::WarmEdge,
-            floor_recesses: FloorRecesses::None,
             sleeve_end: SleeveEnd::Recessed,
             ..Design::default()
         };

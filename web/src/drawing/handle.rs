@@ -143,7 +143,13 @@ pub fn handles(
                 (view.axis == Axis::Y).then(|| point(corner.side.foam, high))
             })]
         }
-        // Nothing of these is held: what would help stands in the fields of floor, foam and openings.
+        ThermalBridge::DamperSleeve | ThermalBridge::ExhaustSleeve => {
+            vec![handle(&[Field::SideWallFoam], Towards::Right, |detail, view| {
+                let Detail::Sleeve(sleeve) = detail else { return None };
+                (view.axis == Axis::X)
+                    .then(|| point(sleeve.wall.foam, view.down[1] - Length::mm(24.0)))
+            })]
+        }
         ThermalBridge::DoorThreshold
         | ThermalBridge::WindowSill
         | ThermalBridge::CargoDoorHeader
@@ -157,13 +163,6 @@ pub fn handles(
         | ThermalBridge::ForkliftPocket
         | ThermalBridge::GooseneckTunnel
         | ThermalBridge::FloorDrain => Vec::new(),
-        ThermalBridge::DamperSleeve | ThermalBridge::ExhaustSleeve => {
-            vec![handle(&[Field::SideWallFoam], Towards::Right, |detail, view| {
-                let Detail::Sleeve(sleeve) = detail else { return None };
-                (view.axis == Axis::X)
-                    .then(|| point(sleeve.wall.foam, view.down[1] - Length::mm(24.0)))
-            })]
-        }
     }
 }
 

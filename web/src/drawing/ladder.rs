@@ -141,9 +141,9 @@ const fn class(taker: Taker) -> &'static str {
 fn paint(taker: Taker) -> Option<String> {
     match taker {
         Taker::FoamPastFrame | Taker::LeafFoam | Taker::FloorFoam => Some(PATTERNS.foam()),
-        Taker::Lining | Taker::Panel | Taker::FloorDeck => Some(PATTERNS.wood()),
+        Taker::Lining | Taker::FloorDeck => Some(PATTERNS.wood()),
         Taker::BroughtIn => Some(PATTERNS.lost()),
-        Taker::StandOff | Taker::Frame | Taker::Levelling | Taker::ClearRoom => None,
+        Taker::StandOff | Taker::Frame | Taker::Panel | Taker::Levelling | Taker::ClearRoom => None,
     }
 }
 

@@ -148,9 +148,9 @@ pub struct Scale {
     pub highest: i64,
 }
 
-/// Whether a length is a sheet thickness, written to a hundredth of a millimetre.
+/// Whether a length is the thickness of a sheet, written to a hundredth of a millimetre.
 pub const fn is_sheet_thickness(field: Field) -> bool {
-    matches!(field, Field::StudSteelThickness | Field::JoistSteelThickness)
+    matches!(field, Field::StudSteelThickness | Field::JoistSteelThickness | Field::PanelThickness)
 }
 
 impl Scale {

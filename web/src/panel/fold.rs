@@ -29,12 +29,15 @@ const FRAMING: &[Field] = &[
 ];
 const FOAM: &[Field] =
     &[Field::SideWallFoam, Field::FrontEndFoam, Field::DoorEndFoam, Field::FoamConductivity];
+const FOAM_FAULTS: &[Field] =
+    &[Field::ScrewsThrough, Field::ThinFoamDepth, Field::ThinFoamWidth, Field::ThinFoamLength];
 const FLOOR: &[Field] = &[
     Field::FloorFoamBetween,
     Field::FloorFoamUnder,
     Field::FloorFoamOver,
     Field::FloorDeck,
     Field::FloorLevelling,
+    Field::FloorDrains,
 ];
 const DOOR: &[Field] = &[Field::DoorWidth, Field::DoorHeight, Field::DoorTransmittance];
 const WINDOWS: &[Field] =
@@ -82,6 +85,7 @@ pub(super) const DAMPERS: &[Field] = &[
     Field::ExhaustDiameter,
     Field::DuctLength,
     Field::DamperRise,
+    Field::DamperBladeFoam,
 ];
 pub(super) const SCREENS: &[Field] = &[Field::ScreenFreeArea, Field::ScreenClogged];
 pub(super) const FAN: &[Field] = &[Field::FanFreeAirFlow, Field::FanShutOffPressure];
@@ -96,8 +100,6 @@ pub(super) const FAN_POINTS: &[Field] = &[
 pub(super) const RECOVERY: &[Field] = &[Field::HeatRecovery, Field::RecoveryFrostLimit];
 pub(super) const FAN_RUN: &[Field] = &[Field::FanPower, Field::FanCoolsAbove];
 const AIR_RULE: &[Field] = &[Field::RuleAirChanges];
-const FAULTS: &[Field] =
-    &[Field::ThinFoamDepth, Field::ThinFoamWidth, Field::ThinFoamLength, Field::ScrewsThrough];
 const MEASURED: &[Field] = &[
     Field::MeasuredLength,
     Field::MeasuredWidth,
@@ -138,7 +140,8 @@ const FOLDS: [Fold; 11] = [
         &[
             |_| Part::Fields(FOAM),
             |_| Part::Choice(foam_measure),
-            |_| Part::Fields(FAULTS),
+            |_| Part::Choice(door_end_finish),
+            |_| Part::Fields(FOAM_FAULTS),
             |_| {
                 Part::Minds(&[Caution::ThinFoamForVapour, Caution::FoamInLifts, Caution::SprayFoam])
             },
@@ -151,7 +154,6 @@ const FOLDS: [Fold; 11] = [
             |words| Part::Words(words.floor_note),
             |_| Part::Fields(FLOOR),
             |_| Part::Choice(floor_recesses),
-            |_| Part::Fields(&[Field::FloorDrains]),
             |_| Part::Minds(&[Caution::OldFloorAndPaint]),
         ],
     ),
@@ -182,7 +184,6 @@ const FOLDS: [Fold; 11] = [
             |_| Part::Choice(window_wall),
             |_| Part::Choice(window_spacer),
             |_| Part::Fields(OPENING_FRAMES),
-            |_| Part::Choice(door_end_finish),
             |_| Part::Minds(&[Caution::BareOpeningFrames, Caution::Structure, Caution::HotWork]),
         ],
     ),
@@ -214,10 +215,9 @@ const FOLDS: [Fold; 11] = [
         |words| words.ventilation,
         &[
             |_| Part::Fields(DAMPERS),
+            |_| Part::Choice(sleeve_end),
             |_| Part::Choice(weather_cover),
             |_| Part::Choice(damper_screen),
-            |_| Part::Choice(sleeve_end),
-            |_| Part::Fields(&[Field::DamperBladeFoam]),
             |_| Part::Fields(SCREENS),
             |_| Part::Choice(fan_given),
             |_| Part::Fields(FAN),
@@ -318,42 +318,6 @@ fn window_wall(language: Language) -> Choice {
     Choice { label: language.folds().window_wall, key: "window_wall", options, chosen, choose }
 }
 
-fn door_end_finish(language: Language) -> Choice {
-    let (chosen, choose) = chooser!(door_end_finish, DoorEndFinish);
-    let options = DoorEndFinish::ALL
-        .iter()
-        .map(|&finish| (finish.key(), language.door_end_finish(finish)))
-        .collect();
-    let label = language.folds().door_end_finish;
-    Choice { label, key: "door_end_finish", options, chosen, choose }
-}
-
-fn window_spacer(language: Language) -> Choice {
-    let (chosen, choose) = chooser!(window_spacer, WindowSpacer);
-    let options = WindowSpacer::ALL
-        .iter()
-        .map(|&spacer| (spacer.key(), language.window_spacer(spacer)))
-        .collect();
-    let label = language.folds().window_spacer;
-    Choice { label, key: "window_spacer", options, chosen, choose }
-}
-
-fn floor_recesses(language: Language) -> Choice {
-    let (chosen, choose) = chooser!(floor_recesses, FloorRecesses);
-    let options = FloorRecesses::ALL
-        .iter()
-        .map(|&recesses| (recesses.key(), language.floor_recesses(recesses)))
-        .collect();
-    let label = language.folds().floor_recesses;
-    Choice { label, key: "floor_recesses", options, chosen, choose }
-}
-
-fn sleeve_end(language: Language) -> Choice {
-    let (chosen, choose) = chooser!(sleeve_end, SleeveEnd);
-    let options = SleeveEnd::ALL.iter().map(|&end| (end.key(), language.sleeve_end(end))).collect();
-    Choice { label: language.folds().sleeve_end, key: "sleeve_end", options, chosen, choose }
-}
-
 fn outdoor_air_rule(language: Language) -> Choice {
     let (chosen, choose) = chooser!(outdoor_air_rule, OutdoorAirRule);
     let options = OutdoorAirRule::ALL
@@ -362,6 +326,36 @@ fn outdoor_air_rule(language: Language) -> Choice {
         .collect();
     let label = language.folds().outdoor_air_rule;
     Choice { label, key: "outdoor_air_rule", options, chosen, choose }
+}
+
+fn floor_recesses(language: Language) -> Choice {
+    let (chosen, choose) = chooser!(floor_recesses, FloorRecesses);
+    let options =
+        FloorRecesses::ALL.iter().map(|&one| (one.key(), language.floor_recesses(one))).collect();
+    let label = language.folds().floor_recesses;
+    Choice { label, key: "floor_recesses", options, chosen, choose }
+}
+
+fn door_end_finish(language: Language) -> Choice {
+    let (chosen, choose) = chooser!(door_end_finish, DoorEndFinish);
+    let options =
+        DoorEndFinish::ALL.iter().map(|&one| (one.key(), language.door_end_finish(one))).collect();
+    let label = language.folds().door_end_finish;
+    Choice { label, key: "door_end_finish", options, chosen, choose }
+}
+
+fn window_spacer(language: Language) -> Choice {
+    let (chosen, choose) = chooser!(window_spacer, WindowSpacer);
+    let options =
+        WindowSpacer::ALL.iter().map(|&one| (one.key(), language.window_spacer(one))).collect();
+    let label = language.folds().window_spacer;
+    Choice { label, key: "window_spacer", options, chosen, choose }
+}
+
+fn sleeve_end(language: Language) -> Choice {
+    let (chosen, choose) = chooser!(sleeve_end, SleeveEnd);
+    let options = SleeveEnd::ALL.iter().map(|&one| (one.key(), language.sleeve_end(one))).collect();
+    Choice { label: language.folds().sleeve_end, key: "sleeve_end", options, chosen, choose }
 }
 
 fn weather_cover(language: Language) -> Choice {

@@ -35,8 +35,8 @@ fn lines(state: State, language: Language) -> Vec<Line> {
         (folds.outdoor_air_rule, language.outdoor_air_rule(design.outdoor_air_rule)),
     ];
     let of_dampers = [
-        (folds.weather_cover, language.weather_cover(design.weather_cover)),
         (folds.sleeve_end, language.sleeve_end(design.sleeve_end)),
+        (folds.weather_cover, language.weather_cover(design.weather_cover)),
         (folds.damper_screen, language.damper_screen(design.damper_screen)),
         (folds.fan_given, language.fan_given(design.fan_given)),
     ];

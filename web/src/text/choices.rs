@@ -65,48 +65,6 @@ impl Language {
         }
     }
 
-    /// How the door end is finished.
-    pub const fn door_end_finish(self, finish: DoorEndFinish) -> &'static str {
-        match (finish, self) {
-            (DoorEndFinish::FramedWall, English) => "a framed wall, doors shut",
-            (DoorEndFinish::FramedWall, French) => "une paroi à ossature, portes fermées",
-            (DoorEndFinish::FoamedLeaves, English) => "foam in the door leaves",
-            (DoorEndFinish::FoamedLeaves, French) => "mousse dans les vantaux",
-        }
-    }
-
-    /// What parts the sheets of glass at their edge.
-    pub const fn window_spacer(self, spacer: WindowSpacer) -> &'static str {
-        match (spacer, self) {
-            (WindowSpacer::Aluminium, English) => "aluminium bar",
-            (WindowSpacer::Aluminium, French) => "barre d’aluminium",
-            (WindowSpacer::WarmEdge, English) => "warm edge",
-            (WindowSpacer::WarmEdge, French) => "bord chaud",
-        }
-    }
-
-    /// What is done with pockets and tunnel under the floor.
-    pub const fn floor_recesses(self, recesses: FloorRecesses) -> &'static str {
-        match (recesses, self) {
-            (FloorRecesses::KeptFree, English) => "kept free",
-            (FloorRecesses::KeptFree, French) => "laissés libres",
-            (FloorRecesses::Filled, English) => "filled with foam",
-            (FloorRecesses::Filled, French) => "remplis de mousse",
-            (FloorRecesses::None, English) => "not on this box",
-            (FloorRecesses::None, French) => "absents de ce conteneur",
-        }
-    }
-
-    /// How a damper's sleeve ends.
-    pub const fn sleeve_end(self, end: SleeveEnd) -> &'static str {
-        match (end, self) {
-            (SleeveEnd::ThroughLining, English) => "at the lining",
-            (SleeveEnd::ThroughLining, French) => "au parement",
-            (SleeveEnd::Recessed, English) => "behind the studs, foamed over",
-            (SleeveEnd::Recessed, French) => "derrière les montants, sous la mousse",
-        }
-    }
-
     /// A rule for outdoor air.
     pub const fn outdoor_air_rule(self, rule: OutdoorAirRule) -> &'static str {
         match (rule, self) {
@@ -118,6 +76,50 @@ impl Language {
             (OutdoorAirRule::AirChanges, French) => "des animaleries : renouvellements d’air",
             (OutdoorAirRule::None, English) => "none: leaks alone",
             (OutdoorAirRule::None, French) => "aucune : les fuites seules",
+        }
+    }
+
+    /// What is done about forklift pockets and gooseneck tunnel.
+    pub const fn floor_recesses(self, recesses: FloorRecesses) -> &'static str {
+        match (recesses, self) {
+            (FloorRecesses::KeptFree, English) => "kept free, where this size has them",
+            (FloorRecesses::KeptFree, French) => "gardés libres, si ce conteneur en a",
+            (FloorRecesses::Filled, English) => "filled with foam, never lifted by them again",
+            (FloorRecesses::Filled, French) => "remplis de mousse, plus jamais levé par eux",
+            (FloorRecesses::None, English) => "this box has none",
+            (FloorRecesses::None, French) => "ce conteneur n’en a pas",
+        }
+    }
+
+    /// How the end with the cargo doors is finished.
+    pub const fn door_end_finish(self, finish: DoorEndFinish) -> &'static str {
+        match (finish, self) {
+            (DoorEndFinish::FramedWall, English) => "a framed wall before them, they stay shut",
+            (DoorEndFinish::FramedWall, French) => {
+                "une paroi à ossature devant, elles restent fermées"
+            }
+            (DoorEndFinish::FoamedLeaves, English) => "foam in their leaves, they open",
+            (DoorEndFinish::FoamedLeaves, French) => "mousse dans les vantaux, elles s’ouvrent",
+        }
+    }
+
+    /// What keeps panes apart at their edge.
+    pub const fn window_spacer(self, spacer: WindowSpacer) -> &'static str {
+        match (spacer, self) {
+            (WindowSpacer::Aluminium, English) => "aluminium bar",
+            (WindowSpacer::Aluminium, French) => "barre d’aluminium",
+            (WindowSpacer::WarmEdge, English) => "plastic or thin stainless bar",
+            (WindowSpacer::WarmEdge, French) => "barre de plastique ou d’inox mince",
+        }
+    }
+
+    /// How dampers' sleeves end.
+    pub const fn sleeve_end(self, end: SleeveEnd) -> &'static str {
+        match (end, self) {
+            (SleeveEnd::ThroughLining, English) => "at the face of the lining",
+            (SleeveEnd::ThroughLining, French) => "à la face du parement",
+            (SleeveEnd::Recessed, English) => "behind the studs, plastic pipe from there",
+            (SleeveEnd::Recessed, French) => "derrière les montants, puis tuyau de plastique",
         }
     }
 

@@ -30,10 +30,10 @@ pub struct Faults {
     pub must_be_below: Phrase,
     /// Below another: {0} read, {1} the other's name, {2} what it is.
     pub must_not_be_below: Phrase,
+    /// An opening in a wall that is not there.
+    pub no_wall_there: &'static str,
     /// The room's hours end when they begin.
     pub used_hours: &'static str,
-    /// No framed wall at the door end to stand in.
-    pub no_wall_there: &'static str,
     /// Moisture is given off and no air carries it out.
     pub source_without_air: &'static str,
     /// A fault away from its field: {0} label, {1} fault.
@@ -65,7 +65,7 @@ const ENGLISH: Faults = Faults {
     must_not_be_below: Phrase(
         "Read as {0}. It must not be below {1}, {2}: the fan may cool above that only.",
     ),
-    no_wall_there: "The door end has no framed wall: the foam is in the leaves. Choose another wall.",
+    no_wall_there: "There is no framed wall before the cargo doors: the foam is in their leaves.",
     used_hours: "The same hour twice. All day is 0 until 24; past midnight is fine, as 20 until 4.",
     source_without_air: "The use gives off moisture and no air carries it out. Let air leak in, or fit dampers and a fan.",
     at_field: Phrase("{0}: {1}"),
@@ -98,7 +98,7 @@ const FRENCH: Faults = Faults {
     must_not_be_below: Phrase(
         "Lu comme {0}. Pas sous {1}, {2} : le ventilateur ne rafraîchit qu’au-dessus.",
     ),
-    no_wall_there: "Le bout des portes n’a pas de paroi : la mousse est dans les vantaux. Choisissez une autre paroi.",
+    no_wall_there: "Il n’y a pas de paroi devant les portes de cargo : la mousse est dans leurs vantaux.",
     used_hours: "Deux fois la même heure. Tout le jour : 0 à 24; après minuit va aussi, comme 20 à 4.",
     source_without_air: "L’usage dégage de l’humidité et aucun air ne l’emporte. Laissez entrer de l’air, ou posez volets et ventilateur.",
     at_field: Phrase("{0} : {1}"),

@@ -46,16 +46,16 @@ pub struct Folds {
     pub place_note: &'static str,
     /// What drying and condensing do to the heat.
     pub drying_note: &'static str,
-    /// How the door end is finished.
-    pub door_end_finish: &'static str,
-    /// What parts the sheets of glass.
-    pub window_spacer: &'static str,
-    /// Pockets and tunnel.
-    pub floor_recesses: &'static str,
-    /// How sleeves end.
-    pub sleeve_end: &'static str,
     /// By which rule outdoor air is counted.
     pub outdoor_air_rule: &'static str,
+    /// Forklift pockets and gooseneck tunnel.
+    pub floor_recesses: &'static str,
+    /// How the end with the cargo doors is finished.
+    pub door_end_finish: &'static str,
+    /// What keeps panes apart.
+    pub window_spacer: &'static str,
+    /// How sleeves end.
+    pub sleeve_end: &'static str,
     /// Sun and summer.
     pub sun: &'static str,
     /// Dampers and fan.
@@ -107,11 +107,11 @@ const ENGLISH: Folds = Folds {
     room_use: "Use of the room",
     drying_note: "Water that dries takes 0.68 kWh of the room’s heat a kilogram. What condenses gives a part \
                   of it back.",
-    door_end_finish: "The door end is",
-    window_spacer: "Edge of the glass",
-    floor_recesses: "Forklift pockets and tunnel are",
-    sleeve_end: "Sleeves of the dampers end",
     outdoor_air_rule: "Fresh air by the rule",
+    floor_recesses: "Forklift pockets and tunnel",
+    door_end_finish: "At the cargo doors",
+    window_spacer: "Edge of the glass",
+    sleeve_end: "Damper sleeves end",
     sun: "Sun and summer",
     ventilation: "Dampers and fan",
     weather_cover: "Over each damper",
@@ -154,11 +154,11 @@ const FRENCH: Folds = Folds {
     room_use: "Usage de la pièce",
     drying_note: "L’eau qui sèche prend à la pièce 0,68 kWh de chaleur par kilogramme. Celle qui condense en \
                   rend une part.",
-    door_end_finish: "Le bout des portes est",
-    window_spacer: "Bord du verre",
-    floor_recesses: "Passages de fourches et tunnel",
-    sleeve_end: "Les manchons des volets finissent",
     outdoor_air_rule: "Air neuf selon la règle",
+    floor_recesses: "Passages de fourches et tunnel",
+    door_end_finish: "Aux portes de cargo",
+    window_spacer: "Bord du vitrage",
+    sleeve_end: "Les manchons finissent",
     sun: "Soleil et été",
     ventilation: "Volets et ventilateur",
     weather_cover: "Sur chaque volet",

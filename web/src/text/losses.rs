@@ -201,8 +201,64 @@ impl Language {
                 words.waiting.with(&[self.place(place)])
             }
             (NotCounted::Detail(place, _), _) => words.unsolved.with(&[self.place(place)]),
-            (_, English) => not_drawn_english(part).to_owned(),
-            (_, French) => not_drawn_french(part).to_owned(),
+            (NotCounted::CargoDoorSeals, English) => {
+                "leaky seals of the cargo doors, beyond the air changes chosen".to_owned()
+            }
+            (NotCounted::CargoDoorSeals, French) => {
+                "joints des portes de cargo, au-delà des renouvellements d’air choisis".to_owned()
+            }
+            (NotCounted::OtherFixings, English) => {
+                "brackets and fixings through the foam other than those chosen".to_owned()
+            }
+            (NotCounted::OtherFixings, French) => {
+                "équerres et fixations à travers la mousse autres que celles choisies".to_owned()
+            }
+            (NotCounted::CargoDoorFittings, English) => {
+                "hinge pins, locking bars and hollow frames of the cargo doors".to_owned()
+            }
+            (NotCounted::CargoDoorFittings, French) => {
+                "axes de charnières, barres de verrouillage et cadres creux des portes de cargo"
+                    .to_owned()
+            }
+            (NotCounted::OpeningCorners, English) => {
+                "corners of the steel frames round door and windows".to_owned()
+            }
+            (NotCounted::OpeningCorners, French) => {
+                "coins des cadres d’acier de la porte et des fenêtres".to_owned()
+            }
+            (NotCounted::LiningScrews, English) => {
+                "screws that hold the lining to the studs".to_owned()
+            }
+            (NotCounted::LiningScrews, French) => "vis du parement dans les montants".to_owned(),
+            (NotCounted::LashingRings, English) => {
+                "rings and bars for lashing, welded to rails and posts".to_owned()
+            }
+            (NotCounted::LashingRings, French) => {
+                "anneaux et barres d’arrimage soudés aux longerons et poteaux".to_owned()
+            }
+            (NotCounted::CargoVents, English) => "the box’s own vents".to_owned(),
+            (NotCounted::CargoVents, French) => "évents du conteneur".to_owned(),
+            (NotCounted::ConduitsAndGlands, English) => {
+                "boxes and conduits in the foam, glands through the skin".to_owned()
+            }
+            (NotCounted::ConduitsAndGlands, French) => {
+                "boîtes et conduits dans la mousse, presse-étoupes à travers la tôle".to_owned()
+            }
+            (NotCounted::ExteriorSteel, English) => {
+                "steel welded to the outside: hinges, awnings, hooks".to_owned()
+            }
+            (NotCounted::ExteriorSteel, French) => {
+                "acier soudé dehors : charnières, auvents, crochets".to_owned()
+            }
+            (NotCounted::RecessEnds, English) => {
+                "ends of forklift pockets and gooseneck tunnel at the rails".to_owned()
+            }
+            (NotCounted::RecessEnds, French) => {
+                "bouts des passages de fourches et du tunnel de col de cygne aux longerons"
+                    .to_owned()
+            }
+            (NotCounted::RoofJoints, English) => "joints of the roof’s sheets".to_owned(),
+            (NotCounted::RoofJoints, French) => "joints des tôles du toit".to_owned(),
         }
     }
 }
@@ -219,43 +275,5 @@ mod tests {
             [members, waves, air, unsolved, waiting, small, not_in_curves].map(Phrase::places)
         };
         assert_eq!(phrases(&ENGLISH), phrases(&FRENCH));
-    }
-}
-
-const fn not_drawn_english(part: NotCounted) -> &'static str {
-    match part {
-        NotCounted::Detail(..) => "",
-        NotCounted::CargoDoorSeals => {
-            "leaky seals of the cargo doors, beyond the air changes chosen"
-        }
-        NotCounted::CargoDoorFittings => "hinge pins and locking bars of the cargo doors",
-        NotCounted::OpeningCorners => "corners of the steel frames round openings",
-        NotCounted::OtherFixings => "other brackets and fixings through the foam",
-        NotCounted::LiningScrews => "screws that hold the lining to the studs",
-        NotCounted::LashingRings => "lashing rings and bars",
-        NotCounted::CargoVents => "the box’s own vents",
-        NotCounted::ConduitsAndGlands => "boxes, conduits and glands in the foam",
-        NotCounted::ExteriorSteel => "steel welded to the outside",
-        NotCounted::RecessEnds => "ends of forklift pockets and tunnel",
-        NotCounted::RoofJoints => "joints of the roof’s sheets",
-    }
-}
-
-const fn not_drawn_french(part: NotCounted) -> &'static str {
-    match part {
-        NotCounted::Detail(..) => "",
-        NotCounted::CargoDoorSeals => {
-            "joints des portes de cargo, au-delà des renouvellements d’air choisis"
-        }
-        NotCounted::CargoDoorFittings => "gonds et barres de verrouillage des portes",
-        NotCounted::OpeningCorners => "angles des cadres d’acier des ouvertures",
-        NotCounted::OtherFixings => "autres équerres et fixations à travers la mousse",
-        NotCounted::LiningScrews => "vis qui tiennent le parement aux montants",
-        NotCounted::LashingRings => "anneaux et barres d’arrimage",
-        NotCounted::CargoVents => "évents du conteneur",
-        NotCounted::ConduitsAndGlands => "boîtes, conduits et presse-étoupes dans la mousse",
-        NotCounted::ExteriorSteel => "acier soudé à l’extérieur",
-        NotCounted::RecessEnds => "bouts des passages de fourches et du tunnel",
-        NotCounted::RoofJoints => "joints des tôles du toit",
     }
 }

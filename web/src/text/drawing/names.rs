@@ -112,7 +112,7 @@ impl Language {
             (Taker::FoamPastFrame, French) => "mousse au-delà",
             (Taker::LeafFoam, English) => "foam in the leaves",
             (Taker::LeafFoam, French) => "mousse des vantaux",
-            (Taker::Panel, English) => "wipeable panel",
+            (Taker::Panel, English) => "panel",
             (Taker::Panel, French) => "panneau lavable",
             (Taker::BroughtIn, English) => "to hide castings",
             (Taker::BroughtIn, French) => "pour cacher les coins",
