@@ -15,7 +15,7 @@ use inchwise_core::detail::{Detail, Effort, FieldCache, OUTDOORS, ROOM, Surfaces
 use inchwise_core::envelope::{Amount, End, Opening, ThermalBridge};
 use inchwise_core::units::{Temperature, TemperatureDifference};
 
-const PLACES: [(&str, ThermalBridge); 14] = [
+const PLACES: [(&str, ThermalBridge); 19] = [
     ("stud", ThermalBridge::FrameLine(Surface::SideWall)),
     ("joist", ThermalBridge::FrameLine(Surface::Ceiling)),
     ("wave, side wall", ThermalBridge::Waves(Surface::SideWall)),
@@ -30,6 +30,11 @@ const PLACES: [(&str, ThermalBridge); 14] = [
     ("bottom casting", ThermalBridge::BottomCasting(End::Front)),
     ("bracket", ThermalBridge::StudHead),
     ("damper sleeve", ThermalBridge::DamperSleeve),
+    ("joist end", ThermalBridge::JoistEnd),
+    ("forklift pocket", ThermalBridge::ForkliftPocket),
+    ("spot of thin foam", ThermalBridge::ThinFoam),
+    ("screw", ThermalBridge::ScrewThrough),
+    ("floor drain", ThermalBridge::FloorDrain),
 ];
 
 /// What one grid gives.

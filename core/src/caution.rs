@@ -215,3 +215,25 @@ fn lining_may_not_be_a_barrier(design: &Design) -> bool {
             LiningMaterial::GypsumBoard => BARRIER_GYPSUM,
         }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    /// 13 mm of plywood are no 23/32 in (18.26 mm), nor with 6 mm of plastic over them, though together they are thicker;
+    /// 18.3 mm are, panel or not.
+    #[test]
+    fn a_panel_of_plastic_is_no_thermal_barrier() {
+        let warned = |lining: f64, panel: f64| {
+            let design = Design {
+                lining_thickness: Length::mm(lining),
+                panel_thickness: Length::mm(panel),
+                ..Design::default()
+            };
+            let checked = design.check().unwrap();
+            cautions(&checked, &Room::of(&checked)).contains(&Caution::ThermalBarrier)
+        };
+        assert_eq!([(13.0, 0.0), (13.0, 6.0)].map(|(it, panel)| warned(it, panel)), [true, true]);
+        assert_eq!([(18.3, 0.0), (18.3, 6.0)].map(|(it, panel)| warned(it, panel)), [false, false]);
+    }
+}

@@ -1,8 +1,8 @@
 //! Heat-transfer coefficients by element, fan off.
 
-use crate::design::{Design, Surface};
+use crate::design::{Design, DoorEndFinish, Surface};
 use crate::detail::{Outcome, PlacedDetail};
-use crate::envelope::{Amount, Envelope, ThermalBridge};
+use crate::envelope::{Amount, Envelope, ThermalBridge, cut_openings};
 use crate::psychro::{HEAT_CAPACITY_OF_DRY_AIR, STANDARD_PRESSURE};
 use crate::room::Room;
 use crate::units::{
@@ -103,8 +103,41 @@ pub enum NotCounted {
     Detail(ThermalBridge, Reason),
     /// The seals of the cargo doors, beyond the air changes stated.
     CargoDoorSeals,
-    /// Brackets, screws and fixings through the foam other than the studs' brackets.
+    /// Hinge pins, locking bars and the hollow frames of cargo doors whose leaves carry the foam.
+    CargoDoorFittings,
+    /// The corners of the steel frames round openings, where jamb and head or foot meet.
+    OpeningCorners,
+    /// Brackets and fixings through the foam other than the brackets of studs and joists and the screws stated.
     OtherFixings,
+    /// Screws that hold the lining to the studs.
+    LiningScrews,
+    /// Rings and bars for lashing, welded to rails and posts.
+    LashingRings,
+    /// The box's own vents, closed or not.
+    CargoVents,
+    /// Boxes and conduits that stand in the foam, and glands of cables and pipes through the skin.
+    ConduitsAndGlands,
+    /// Steel welded to the outside: hinges, awnings, hooks.
+    ExteriorSteel,
+    /// Ends of forklift pockets and gooseneck tunnel at the rails.
+    RecessEnds,
+    /// Joints of the roof's sheets.
+    RoofJoints,
+}
+
+impl NotCounted {
+    /// What is never drawn.
+    pub const NEVER_DRAWN: [Self; 9] = [
+        Self::CargoDoorSeals,
+        Self::OtherFixings,
+        Self::LiningScrews,
+        Self::LashingRings,
+        Self::CargoVents,
+        Self::ConduitsAndGlands,
+        Self::ExteriorSteel,
+        Self::RecessEnds,
+        Self::RoofJoints,
+    ];
 }
 
 impl NotCounted {
@@ -113,7 +146,16 @@ impl NotCounted {
         match self {
             Self::Detail(place, _) => place.key(),
             Self::CargoDoorSeals => "cargo_door_seals",
+            Self::CargoDoorFittings => "cargo_door_fittings",
+            Self::OpeningCorners => "opening_corners",
             Self::OtherFixings => "other_fixings",
+            Self::LiningScrews => "lining_screws",
+            Self::LashingRings => "lashing_rings",
+            Self::CargoVents => "cargo_vents",
+            Self::ConduitsAndGlands => "conduits_and_glands",
+            Self::ExteriorSteel => "exterior_steel",
+            Self::RecessEnds => "recess_ends",
+            Self::RoofJoints => "roof_joints",
         }
     }
 
@@ -121,7 +163,7 @@ impl NotCounted {
     pub const fn reason(self) -> Reason {
         match self {
             Self::Detail(_, reason) => reason,
-            Self::CargoDoorSeals | Self::OtherFixings => Reason::NotModelled,
+            _ => Reason::NotModelled,
         }
     }
 }
@@ -152,7 +194,13 @@ impl HeatLoss {
             .iter()
             .map(|plain| (Element::Plain(plain.surface), plain.transmittance * plain.area))
             .collect();
-        let mut not_counted = vec![NotCounted::CargoDoorSeals, NotCounted::OtherFixings];
+        let mut not_counted = NotCounted::NEVER_DRAWN.to_vec();
+        if design.door_end_finish == DoorEndFinish::FoamedLeaves {
+            not_counted.push(NotCounted::CargoDoorFittings);
+        }
+        if !cut_openings(design).is_empty() {
+            not_counted.push(NotCounted::OpeningCorners);
+        }
         for placed in details {
             match &placed.outcome {
                 Outcome::Solved(field) => {

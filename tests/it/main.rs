@@ -8,5 +8,6 @@ extern crate inchwise_tests;
 
 mod property;
 mod reference;
+mod site;
 #[cfg(not(target_arch = "wasm32"))]
 mod tidy;

@@ -26,17 +26,22 @@ mod vapour;
 mod varnholm;
 mod weather_year;
 
-pub use calendar::*;
+pub use calendar::{
+    DAYS_IN_MONTH, DAYS_IN_YEAR, FIRST_DAY_OF_MONTH, HOURS_IN_YEAR, days_of, hours_of, month_of_day,
+};
 pub use clearness::{Clearness, daily_clearness_at};
-pub use degree_days::*;
-pub use error::*;
+pub use degree_days::{degree_days_of_day, exceeded_for, heating_degree_days};
+pub use error::{ClimateError, ClimateProblem, ClimateQuantity};
 pub use generator::SplitMix64;
 pub use hourly_sun::{diffuse_fraction, hourly_to_daily_ratio};
-pub use not_reached::*;
-pub use place::*;
-pub use reconstruct::*;
-pub use sol_air::*;
-pub use sun_on_box::*;
-pub use sun_position::*;
+pub use not_reached::{NotReached, not_reached};
+pub use place::{CheckedPlace, MOST_VAPOUR, MonthMeans, Place, mean_extraterrestrial_irradiation};
+pub use reconstruct::{SEED, Spread, daily_standard_deviation, reconstruct};
+pub use sol_air::{SKY_BEFORE_WINDOWS, SUNNY_SURFACE_COEFFICIENT, WHOLE_SKY, sol_air_temperature};
+pub use sun_on_box::{BoxFace, GROUND_REFLECTANCE, SunOnBox};
+pub use sun_position::{
+    SOLAR_CONSTANT, SunDirection, daily_extraterrestrial_irradiation, declination,
+    extraterrestrial_irradiance, sunset_hour_angle,
+};
 pub use varnholm::varnholm_flats;
-pub use weather_year::*;
+pub use weather_year::{WeatherHour, WeatherYear};

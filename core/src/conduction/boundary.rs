@@ -169,9 +169,9 @@ fn step_cosine(
     let others = axis.others().map(Axis::index);
     let Some(p) = others.iter().position(|&other| other == d) else { return 1.0 };
     let q = 1 - p;
-    let (here, there) = (grid.middle(d, indices[d]), grid.middle(d, air_indices[d]));
+    let (here, there) = (grid.centre_along(d, indices[d]), grid.centre_along(d, air_indices[d]));
     let (low, high) = (here.min(there), here.max(there));
-    let across = grid.middle(others[q], indices[others[q]]);
+    let across = grid.centre_along(others[q], indices[others[q]]);
     for [a, b] in region.shape.edges() {
         if (a[q] > across) == (b[q] > across) {
             continue;

@@ -103,7 +103,8 @@ fn find_cut_columns(rasteriser: &Rasteriser<'_>, shape: &Shape, axis: Axis) -> V
             for n in spanned(p, a[0], b[0]) {
                 let half_x = 0.5 * (rasteriser.lines[p][n + 1] - rasteriser.lines[p][n]);
                 let half_y = 0.5 * (rasteriser.lines[q][m + 1] - rasteriser.lines[q][m]);
-                let (x, y) = (rasteriser.middle(p, n) - a[0], rasteriser.middle(q, m) - a[1]);
+                let (x, y) =
+                    (rasteriser.centre_along(p, n) - a[0], rasteriser.centre_along(q, m) - a[1]);
                 if (dx * y - dy * x).abs() < dx.abs() * half_y + dy.abs() * half_x {
                     cut.push([n, m]);
                 }
@@ -125,10 +126,10 @@ impl CutCell {
         let [low, high] = corners(rasteriser, indices);
         // One sample is exact along an axis in which nothing slopes.
         let samples = [0, 1, 2].map(|d| if overlapping.slopes_in(d) { SAMPLES } else { 1 });
-        let spread =
+        let sample_coordinate =
             |d: usize, n: usize| low[d] + (high[d] - low[d]) * (n as f64 + 0.5) / samples[d] as f64;
-        let conductivity = mean(samples, |share| {
-            overlapping.conductivity(rasteriser, [0, 1, 2].map(|d| spread(d, share[d])))
+        let conductivity = mean(samples, |sample| {
+            overlapping.conductivity(rasteriser, [0, 1, 2].map(|d| sample_coordinate(d, sample[d])))
         });
         let transmittances = across.map(|axis| {
             let d = axis.index();
@@ -144,8 +145,8 @@ impl CutCell {
                 let other = rasteriser.lines[d][neighbour + 1] - rasteriser.lines[d][neighbour];
                 let face = if is_above { high[d] } else { low[d] };
                 let outward = if is_above { 1.0 } else { -1.0 };
-                mean(samples, |share| {
-                    let mut at = [0, 1, 2].map(|d| spread(d, share[d]));
+                mean(samples, |sample| {
+                    let mut at = [0, 1, 2].map(|d| sample_coordinate(d, sample[d]));
                     at[d] = face - outward * BESIDE * own;
                     let here = overlapping.conductivity(rasteriser, at)?;
                     at[d] = face + outward * BESIDE * other;
@@ -175,8 +176,8 @@ impl CutCell {
 fn mean(samples: [usize; 3], value: impl Fn([usize; 3]) -> Option<f64>) -> Option<f64> {
     let (mut sum, mut count) = (0.0, 0_usize);
     for n in 0..samples.iter().product::<usize>() {
-        let share = [n % samples[0], n / samples[0] % samples[1], n / samples[0] / samples[1]];
-        if let Some(value) = value(share) {
+        let sample = [n % samples[0], n / samples[0] % samples[1], n / samples[0] / samples[1]];
+        if let Some(value) = value(sample) {
             sum += value;
             count += 1;
         }

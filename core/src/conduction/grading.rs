@@ -161,10 +161,10 @@ fn fill(
     let mut lines = vec![breaks[0]];
     for pair in breaks.windows(2) {
         let (from, to) = (pair[0], pair[1]);
-        let middle = 0.5 * (from + to);
+        let midpoint = 0.5 * (from + to);
         let cap = target_sizes
             .iter()
-            .filter(|target| target.from < middle && target.to > middle)
+            .filter(|target| target.from < midpoint && target.to > midpoint)
             .fold(coarsest, |cap, target| cap.min(target.size));
         let interval = GradedInterval::new(to - from, width_at(from), width_at(to), cap, slope);
         // Whatever is beyond the range of integers saturates, and is too much anyway.
@@ -189,41 +189,41 @@ struct GradedInterval {
     right: f64,
     slope: f64,
     cap: f64,
-    /// Where the rise from the left stops, and where the rise from the right stops.
-    knees: [f64; 2],
-    /// The number of cells left of each knee.
+    /// Where the ramp from the left stops, and where the ramp from the right stops.
+    ramp_ends: [f64; 2],
+    /// The number of cells left of each ramp's end.
     counts: [f64; 2],
 }
 
 impl GradedInterval {
     fn new(length: f64, left: f64, right: f64, cap: f64, slope: f64) -> Self {
         let (left, right) = (left.min(cap), right.min(cap));
-        let mut knees = [(cap - left) / slope, length - (cap - right) / slope];
-        if knees[0] > knees[1] {
+        let mut ramp_ends = [(cap - left) / slope, length - (cap - right) / slope];
+        if ramp_ends[0] > ramp_ends[1] {
             let meeting = (0.5 * (length + (right - left) / slope)).clamp(0.0, length);
-            knees = [meeting, meeting];
+            ramp_ends = [meeting, meeting];
         }
-        let first = libm::log1p(slope * knees[0] / left) / slope;
-        let counts = [first, first + (knees[1] - knees[0]) / cap];
-        Self { length, left, right, slope, cap, knees, counts }
+        let first = libm::log1p(slope * ramp_ends[0] / left) / slope;
+        let counts = [first, first + (ramp_ends[1] - ramp_ends[0]) / cap];
+        Self { length, left, right, slope, cap, ramp_ends, counts }
     }
 
     /// How many cells the target widths call for.
     fn cells(&self) -> f64 {
         self.counts[1]
-            + libm::log1p(self.slope * (self.length - self.knees[1]) / self.right) / self.slope
+            + libm::log1p(self.slope * (self.length - self.ramp_ends[1]) / self.right) / self.slope
     }
 
-    /// Where a share of the cells ends, as a distance from the left end.
-    fn position(&self, share: f64) -> f64 {
+    /// Where a fraction of the cells ends, as a distance from the left end.
+    fn position(&self, fraction: f64) -> f64 {
         let total = self.cells();
-        let wanted = share * total;
-        if wanted <= self.counts[0] {
-            self.left * libm::expm1(self.slope * wanted) / self.slope
-        } else if wanted <= self.counts[1] {
-            self.knees[0] + (wanted - self.counts[0]) * self.cap
+        let cells_before = fraction * total;
+        if cells_before <= self.counts[0] {
+            self.left * libm::expm1(self.slope * cells_before) / self.slope
+        } else if cells_before <= self.counts[1] {
+            self.ramp_ends[0] + (cells_before - self.counts[0]) * self.cap
         } else {
-            self.length - self.right * libm::expm1(self.slope * (total - wanted)) / self.slope
+            self.length - self.right * libm::expm1(self.slope * (total - cells_before)) / self.slope
         }
     }
 }

@@ -120,7 +120,7 @@ impl Grid {
     /// The centre of a cell.
     pub fn centre(&self, cell: usize) -> Point {
         let indices = self.indices(cell);
-        Point::from_array([0, 1, 2].map(|d| self.middle(d, indices[d])))
+        Point::from_array([0, 1, 2].map(|d| self.centre_along(d, indices[d])))
     }
 
     /// The cell that holds a point; of two that share it, the one further up the axis. None
@@ -150,7 +150,7 @@ impl Grid {
         self.lines[d].windows(2).map(|pair| pair[1] - pair[0]).collect()
     }
 
-    pub(super) fn middle(&self, d: usize, n: usize) -> f64 {
+    pub(super) fn centre_along(&self, d: usize, n: usize) -> f64 {
         0.5 * (self.lines[d][n] + self.lines[d][n + 1])
     }
 

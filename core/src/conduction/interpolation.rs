@@ -30,7 +30,7 @@ impl Interpolator<'_> {
     pub fn point(&self, node: Node) -> Point {
         Point::from_array([0, 1, 2].map(|d| {
             let n = node[d] / 2;
-            if node[d] % 2 == 1 { self.grid.middle(d, n) } else { self.grid.line(d, n) }
+            if node[d] % 2 == 1 { self.grid.centre_along(d, n) } else { self.grid.line(d, n) }
         }))
     }
 
@@ -38,41 +38,42 @@ impl Interpolator<'_> {
     pub fn value(&self, node: Node) -> Option<f64> {
         let counts = self.grid.counts();
         let on_line = node.map(|n| n.is_multiple_of(2));
-        let choices = on_line.map(|on_line| if on_line { 2 } else { 1 });
+        let side_counts = on_line.map(|on_line| if on_line { 2 } else { 1 });
         // Weights and weighted values of what conducts, and of surfaces held at a temperature (Dirichlet).
         let (mut weight, mut sum) = (0.0, 0.0);
         let (mut dirichlet_weight, mut dirichlet_sum) = (0.0, 0.0);
-        for choice in 0..choices.iter().product::<usize>() {
-            let picks = [
-                choice % choices[0],
-                choice / choices[0] % choices[1],
-                choice / choices[0] / choices[1],
+        for combination in 0..side_counts.iter().product::<usize>() {
+            let sides = [
+                combination % side_counts[0],
+                combination / side_counts[0] % side_counts[1],
+                combination / side_counts[0] / side_counts[1],
             ];
-            let Some(indices) = neighbour(node, picks, counts) else { continue };
+            let Some(indices) = neighbour(node, sides, counts) else { continue };
             let cell = self.grid.cell(indices);
             if self.grid.is_air(cell) {
                 continue;
             }
-            let spread = |d: usize| {
+            let inverse_half_width = |d: usize| {
                 if on_line[d] { 2.0 / self.grid.width(d, indices[d]) } else { 1.0 }
             };
-            let spreads = [spread(0), spread(1), spread(2)];
-            let full = spreads[0] * spreads[1] * spreads[2];
-            let of_cell = self.grid.conductivity[cell] * full;
+            let inverse_half_widths =
+                [inverse_half_width(0), inverse_half_width(1), inverse_half_width(2)];
+            let all_axes = inverse_half_widths[0] * inverse_half_widths[1] * inverse_half_widths[2];
+            let of_cell = self.grid.conductivity[cell] * all_axes;
             weight += of_cell;
             sum += of_cell * self.cells[cell];
             for d in (0..3).filter(|&d| on_line[d]) {
                 // The first choice is the cell below the line, which the line bounds from above.
-                let side = Side::ALL[2 * d + usize::from(picks[d] == 0)];
+                let side = Side::ALL[2 * d + usize::from(sides[d] == 0)];
                 let Some(face) = self.boundary.face(cell, side) else { continue };
                 let value = self.environments[face.environment as usize];
-                let share = full / spreads[d];
+                let face_weight = all_axes / inverse_half_widths[d];
                 if face.resistance > 0.0 {
-                    weight += share / face.resistance;
-                    sum += share / face.resistance * value;
+                    weight += face_weight / face.resistance;
+                    sum += face_weight / face.resistance * value;
                 } else {
-                    dirichlet_weight += share;
-                    dirichlet_sum += share * value;
+                    dirichlet_weight += face_weight;
+                    dirichlet_sum += face_weight * value;
                 }
             }
         }
@@ -89,22 +90,23 @@ impl Interpolator<'_> {
     /// centre, face, edge and corner nodes of the eighth of the cell the point lies in.
     pub fn value_in_cell(&self, indices: [usize; 3], at: [f64; 3]) -> Option<f64> {
         let mut corners = [[0; 2]; 3];
-        let mut shares = [0.0; 3];
+        let mut fractions = [0.0; 3];
         for d in 0..3 {
             let centre = 2 * indices[d] + 1;
             corners[d] = [centre, centre];
             if d < self.grid.axes().len() {
-                let off = (at[d] - self.grid.middle(d, indices[d]))
+                let offset = (at[d] - self.grid.centre_along(d, indices[d]))
                     / (0.5 * self.grid.width(d, indices[d]));
-                corners[d][1] = if off < 0.0 { centre - 1 } else { centre + 1 };
-                shares[d] = off.abs().min(1.0);
+                corners[d][1] = if offset < 0.0 { centre - 1 } else { centre + 1 };
+                fractions[d] = offset.abs().min(1.0);
             }
         }
         let mut sum = 0.0;
-        for pick in 0..8_usize {
-            let bits = [pick & 1, pick >> 1 & 1, pick >> 2];
-            let weight: f64 =
-                (0..3).map(|d| if bits[d] == 1 { shares[d] } else { 1.0 - shares[d] }).product();
+        for corner in 0..8_usize {
+            let bits = [corner & 1, corner >> 1 & 1, corner >> 2];
+            let weight: f64 = (0..3)
+                .map(|d| if bits[d] == 1 { fractions[d] } else { 1.0 - fractions[d] })
+                .product();
             if weight > 0.0 {
                 sum += weight * self.value([0, 1, 2].map(|d| corners[d][bits[d]]))?;
             }
@@ -114,11 +116,11 @@ impl Interpolator<'_> {
 }
 
 /// The cell on one hand of a node along each axis, if there is one.
-fn neighbour(node: Node, picks: [usize; 3], counts: [usize; 3]) -> Option<[usize; 3]> {
+fn neighbour(node: Node, sides: [usize; 3], counts: [usize; 3]) -> Option<[usize; 3]> {
     let mut indices = [0; 3];
     for d in 0..3 {
         let n = node[d] / 2;
-        indices[d] = if node[d] % 2 == 1 || picks[d] == 1 { n } else { n.checked_sub(1)? };
+        indices[d] = if node[d] % 2 == 1 || sides[d] == 1 { n } else { n.checked_sub(1)? };
         if indices[d] >= counts[d] {
             return None;
         }

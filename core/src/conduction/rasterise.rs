@@ -54,7 +54,7 @@ pub(super) struct Rasteriser<'a> {
 }
 
 impl Rasteriser<'_> {
-    pub fn middle(&self, d: usize, n: usize) -> f64 {
+    pub fn centre_along(&self, d: usize, n: usize) -> f64 {
         0.5 * (self.lines[d][n] + self.lines[d][n + 1])
     }
 
@@ -72,7 +72,7 @@ impl Rasteriser<'_> {
         }
         let below = |at: f64| {
             let n = lines.partition_point(|&line| line < at).saturating_sub(1).min(cells - 1);
-            if at > self.middle(d, n) { n + 1 } else { n }
+            if at > self.centre_along(d, n) { n + 1 } else { n }
         };
         below(from)..below(to)
     }
@@ -91,7 +91,11 @@ impl Rasteriser<'_> {
                     }
                     Shape::Prism { .. } => {
                         for i in xs.clone() {
-                            let at = [self.middle(0, i), self.middle(1, j), self.middle(2, k)];
+                            let at = [
+                                self.centre_along(0, i),
+                                self.centre_along(1, j),
+                                self.centre_along(2, k),
+                            ];
                             if shape.contains(at, self.problem.axes()) {
                                 values[self.cell([i, j, k])] = value;
                             }

@@ -20,19 +20,19 @@ pub struct Section {
 struct AxisPosition {
     cell: usize,
     nodes: [usize; 2],
-    share: f64,
+    fraction: f64,
 }
 
 impl AxisPosition {
     fn new(grid: &Grid, d: usize, cell: usize, at: f64) -> Self {
         let middle = 2 * cell + 1;
-        let off = (at - grid.middle(d, cell)) / (0.5 * grid.width(d, cell));
-        let towards = if off < 0.0 { middle - 1 } else { middle + 1 };
-        Self { cell, nodes: [middle, towards], share: off.abs().min(1.0) }
+        let offset = (at - grid.centre_along(d, cell)) / (0.5 * grid.width(d, cell));
+        let towards = if offset < 0.0 { middle - 1 } else { middle + 1 };
+        Self { cell, nodes: [middle, towards], fraction: offset.abs().min(1.0) }
     }
 
-    /// The stands of the middles of equal parts of the domain along an axis.
-    fn parts(grid: &Grid, d: usize, count: usize) -> Vec<Self> {
+    /// The positions of the middles of equal parts of the domain along an axis.
+    fn at_midpoints(grid: &Grid, d: usize, count: usize) -> Vec<Self> {
         let (from, to) = (grid.line(d, 0), grid.line(d, grid.counts()[d]));
         let mut cell = 0;
         let position = |n: usize| {
@@ -46,7 +46,7 @@ impl AxisPosition {
     }
 
     fn weights(&self) -> [f64; 2] {
-        [1.0 - self.share, self.share]
+        [1.0 - self.fraction, self.fraction]
     }
 }
 
@@ -61,14 +61,14 @@ pub(super) fn sample_section(
     let d = section.axis.index();
     let [p, q] = section.axis.others().map(Axis::index);
     let is_flat = !grid.axes().contains(&section.axis);
-    let at = if is_flat { grid.middle(d, 0) } else { section.at.value() };
+    let at = if is_flat { grid.centre_along(d, 0) } else { section.at.value() };
     // On a line between two cells either may be the one that conducts.
     let mut planes: Vec<Plane<'_>> = grid
         .cells_at(d, at)
         .map(|cell| Plane::new(interpolator, d, AxisPosition::new(grid, d, cell, at)))
         .collect();
-    let columns = AxisPosition::parts(grid, p, width);
-    let rows = AxisPosition::parts(grid, q, height);
+    let columns = AxisPosition::at_midpoints(grid, p, width);
+    let rows = AxisPosition::at_midpoints(grid, q, height);
     let mut values = Vec::with_capacity(width * height);
     for row in &rows {
         for column in &columns {
@@ -91,7 +91,7 @@ pub(super) fn sample_crossings(
     let d = section.axis.index();
     let [p, q] = section.axis.others().map(Axis::index);
     let is_flat = !grid.axes().contains(&section.axis);
-    let at = if is_flat { grid.middle(d, 0) } else { section.at.value() };
+    let at = if is_flat { grid.centre_along(d, 0) } else { section.at.value() };
     // On a line between two cells either may be the one that conducts.
     let positions = |d: usize, at: f64| -> Vec<AxisPosition> {
         grid.cells_at(d, at).map(|cell| AxisPosition::new(grid, d, cell, at)).collect()
@@ -145,7 +145,7 @@ impl<'a> Plane<'a> {
 
     /// The value where a column and a row cross; none in air.
     fn value(&mut self, column: &AxisPosition, row: &AxisPosition) -> Option<f64> {
-        let indices = self.turn([self.position.cell, column.cell, row.cell]);
+        let indices = self.to_xyz([self.position.cell, column.cell, row.cell]);
         if self.interpolator.grid.is_air(self.interpolator.grid.cell(indices)) {
             return None;
         }
@@ -168,7 +168,7 @@ impl<'a> Plane<'a> {
         let mut sum = 0.0;
         for (along, weight) in self.position.nodes.into_iter().zip(self.position.weights()) {
             if weight > 0.0 {
-                sum += weight * self.interpolator.value(self.turn([along, n, m]))?;
+                sum += weight * self.interpolator.value(self.to_xyz([along, n, m]))?;
             }
         }
         self.nodes[m * self.row_length + n] = sum;
@@ -176,10 +176,10 @@ impl<'a> Plane<'a> {
     }
 
     /// From the order normal, column, row to the order x, y, z.
-    fn turn(&self, [along, n, m]: [usize; 3]) -> Node {
+    fn to_xyz(&self, [along, n, m]: [usize; 3]) -> Node {
         let [p, q] = Axis::ALL[self.d].others().map(Axis::index);
-        let mut turned = [0; 3];
-        (turned[self.d], turned[p], turned[q]) = (along, n, m);
-        turned
+        let mut xyz = [0; 3];
+        (xyz[self.d], xyz[p], xyz[q]) = (along, n, m);
+        xyz
     }
 }

@@ -49,7 +49,7 @@ pub fn solve(problem: &Problem, accuracy: &Accuracy) -> Result<Solution, Conduct
     let remainder = (0..environments).max_by_key(|&n| faces[n]).unwrap_or(0);
     let mut unit_fields = vec![Vec::new(); environments];
     let mut residual_fields = vec![Vec::new(); environments];
-    let (mut iterations, mut worst) = (0, 0.0_f64);
+    let (mut iterations, mut largest_residual) = (0, 0.0_f64);
     for environment in (0..environments).filter(|&n| n != remainder && faces[n] > 0) {
         let mut rhs = vec![0.0; grid.cells()];
         for face in boundary.faces().iter().filter(|f| f.environment as usize == environment) {
@@ -61,9 +61,17 @@ pub fn solve(problem: &Problem, accuracy: &Accuracy) -> Result<Solution, Conduct
         if residual.is_nan() || residual > accuracy.relative_residual {
             return Err(ConductionError::NotConverged { residual, iterations });
         }
-        worst = worst.max(residual);
+        largest_residual = largest_residual.max(residual);
         unit_fields[environment] = outcome.solution;
         residual_fields[environment] = outcome.residual;
     }
-    Ok(Solution::new(grid, boundary, unit_fields, &residual_fields, remainder, iterations, worst))
+    Ok(Solution::new(
+        grid,
+        boundary,
+        unit_fields,
+        &residual_fields,
+        remainder,
+        iterations,
+        largest_residual,
+    ))
 }

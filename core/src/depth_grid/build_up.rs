@@ -1,7 +1,7 @@
 //! A wall whose foam is of any depth and whose other layers stay.
 
-use super::probes::DEEPEST;
-use super::refusal::{DepthError, DepthField, Refusals};
+use super::refusal::{DepthError, DepthField};
+use crate::bounds::Refusals;
 use crate::design::{CheckedDesign, FoamMeasure, Surface};
 use crate::envelope::{
     DAMP_SURFACE_RESISTANCE, HeatFlow, LayerKind, OUTSIDE_SURFACE_RESISTANCE, PlainArea,
@@ -58,15 +58,15 @@ impl FoamedWall {
         conductivity: ThermalConductivity,
         lining: Lining,
     ) -> Result<Self, DepthError> {
-        let mut refusals = Refusals::default();
-        refusals.check(DepthField::InsideSurface, inside_surface.value(), 0.0..=10.0);
-        refusals.check(DepthField::OutsideSurface, outside_surface.value(), 0.0..=10.0);
-        refusals.check(DepthField::OtherLayers, other_layers.value(), 0.01..=100.0);
-        refusals.check(DepthField::Conductivity, conductivity.value(), 0.01..=1.0);
+        let mut refusals = Refusals::new();
+        refusals.holds(DepthField::InsideSurface, None, inside_surface.value());
+        refusals.holds(DepthField::OutsideSurface, None, outside_surface.value());
+        refusals.holds(DepthField::OtherLayers, None, other_layers.value());
+        refusals.holds(DepthField::Conductivity, None, conductivity.value());
         if let Lining::AtPlane { back, .. } = lining {
-            refusals.check(DepthField::LiningBack, back.value(), 0.0..=DEEPEST);
+            refusals.holds(DepthField::LiningBack, None, back.value());
         }
-        refusals.done()?;
+        refusals.finish()?;
         Ok(Self {
             inside_surface,
             outside_surface,

@@ -9,7 +9,7 @@ mod outcome;
 mod probes;
 mod refusal;
 
-pub use build_up::*;
-pub use outcome::*;
-pub use probes::*;
-pub use refusal::*;
+pub use build_up::{FoamedWall, Lining};
+pub use outcome::GridOutcome;
+pub use probes::{DENSE_PROBE_AREA, DepthGrid, Probe};
+pub use refusal::{DepthError, DepthField};

@@ -1,8 +1,9 @@
 //! What a grid of depths comes to.
 
 use super::build_up::FoamedWall;
-use super::probes::{DEEPEST, DepthGrid, Probe};
-use super::refusal::{DepthError, DepthField, Refusals};
+use super::probes::{DepthGrid, Probe};
+use super::refusal::{DEEPEST, DepthError, DepthField};
+use crate::bounds::BoundedQuantity;
 use crate::units::{
     Area, HeatTransferCoefficient, Length, TemperatureFactor, ThermalTransmittance,
 };
@@ -61,9 +62,7 @@ impl FoamedWall {
     /// # Errors
     /// Refuses a required depth out of range.
     pub fn over(&self, grid: &DepthGrid, required: Length) -> Result<GridOutcome, DepthError> {
-        let mut refusals = Refusals::default();
-        refusals.check(DepthField::RequiredDepth, required.value(), 0.0..=DEEPEST);
-        refusals.done()?;
+        DepthField::RequiredDepth.check(required.value())?;
 
         let area = grid.area();
         let mean = |of: &dyn Fn(&Probe) -> f64| {

@@ -1,6 +1,7 @@
 //! The probes of a wall.
 
-use super::refusal::{DepthError, DepthField, Refusals};
+use super::refusal::{DepthError, DepthField};
+use crate::bounds::Refusals;
 use crate::units::{Area, Length};
 
 /// One probe of the foam.
@@ -14,9 +15,6 @@ pub struct Probe {
 
 /// Most that a probe may stand for, 1 m². Common practice, no source: one probe a square metre.
 pub const DENSE_PROBE_AREA: Area = Area::new(1.0);
-
-/// Deepest foam that is reckoned.
-pub(super) const DEEPEST: f64 = 0.5;
 
 /// Checked probes of one wall.
 #[derive(Clone, Debug, PartialEq)]
@@ -32,14 +30,14 @@ impl DepthGrid {
     /// # Errors
     /// Every number that cannot stand, together.
     pub fn new(probes: Vec<Probe>) -> Result<Self, DepthError> {
-        let mut refusals = Refusals::default();
+        let mut refusals = Refusals::new();
         check_count(&mut refusals, probes.len());
         for (n, probe) in probes.iter().enumerate() {
             check_depth(&mut refusals, n, probe.depth);
             let area = probe.area.value();
-            refusals.check_probe(Some(n), DepthField::ProbeArea, area, 1e-4..=1000.0);
+            refusals.holds(DepthField::ProbeArea, Some(n), area);
         }
-        refusals.done()?;
+        refusals.finish()?;
         Ok(Self { probes })
     }
 
@@ -50,13 +48,13 @@ impl DepthGrid {
     /// # Errors
     /// Every number that cannot stand, together.
     pub fn of_equal_areas(depths: &[Length], wall: Area) -> Result<Self, DepthError> {
-        let mut refusals = Refusals::default();
+        let mut refusals = Refusals::new();
         check_count(&mut refusals, depths.len());
         for (n, &depth) in depths.iter().enumerate() {
             check_depth(&mut refusals, n, depth);
         }
-        refusals.check(DepthField::WallArea, wall.value(), 0.01..=1000.0);
-        refusals.done()?;
+        refusals.holds(DepthField::WallArea, None, wall.value());
+        refusals.finish()?;
         let area = wall / depths.len() as f64;
         Self::new(depths.iter().map(|&depth| Probe { depth, area }).collect())
     }
@@ -82,12 +80,12 @@ impl DepthGrid {
     }
 }
 
-fn check_count(refusals: &mut Refusals, count: usize) {
-    refusals.check(DepthField::ProbeCount, count as f64, 1.0..=10_000.0);
+fn check_count(refusals: &mut Refusals<DepthField>, count: usize) {
+    refusals.holds(DepthField::ProbeCount, None, count as f64);
 }
 
-fn check_depth(refusals: &mut Refusals, probe: usize, depth: Length) {
-    refusals.check_probe(Some(probe), DepthField::ProbeDepth, depth.value(), 0.0..=DEEPEST);
+fn check_depth(refusals: &mut Refusals<DepthField>, probe: usize, depth: Length) {
+    refusals.holds(DepthField::ProbeDepth, Some(probe), depth.value());
 }
 
 #[cfg(test)]
@@ -99,7 +97,7 @@ mod tests {
         let depths = [Length::mm(50.0), Length::mm(-1.0), Length::new(f64::NAN)];
         let refused = DepthGrid::of_equal_areas(&depths, Area::ZERO);
         let refusals = refused.map_or_else(|error| error.refusals, |_| Vec::new());
-        let named: Vec<_> = refusals.iter().map(|one| (one.probe, one.field)).collect();
+        let named: Vec<_> = refusals.iter().map(|one| (one.index, one.quantity)).collect();
         assert_eq!(
             named,
             [
@@ -110,10 +108,10 @@ mod tests {
         );
         assert_eq!(
             refusals[0].to_string(),
-            "probe_depth of probe 1 is -0.001, allowed is from 0 to 0.5 m"
+            "probe depth of index 1 of -0.001 m is out of range: it must be from 0 to 0.5 m"
         );
         let none = DepthGrid::new(Vec::new()).map_or_else(|error| error.to_string(), |_| "".into());
-        assert_eq!(none, "probe_count is 0, allowed is from 1 to 10000");
+        assert_eq!(none, "probe count of 0 is out of range: it must be from 1 to 10000");
     }
 
     #[test]

@@ -1,6 +1,6 @@
 //! The door: either a lawful design or every error at once.
 
-use super::choice::Wall;
+use super::choice::{DoorEndFinish, Wall};
 use super::field::{Design, Field};
 use super::stack::Surface;
 use crate::choice_table::RangeProblem;
@@ -65,6 +65,8 @@ pub enum DesignProblem {
         /// What it is.
         than: f64,
     },
+    /// An opening in the framed wall before the cargo doors, where there is none: the foam is in their leaves.
+    NoWallThere,
     /// The room is used until the hour from which it is used: no hour or all of them.
     UsedUntilIsUsedFrom,
     /// Something gives off moisture and no air carries it out.
@@ -152,10 +154,30 @@ impl Design {
             }
         }
         self.check_openings(&mut report);
+        self.check_thin_foam(&mut report);
         if self.used_until == self.used_from {
             report(Field::UsedUntil, DesignProblem::UsedUntilIsUsedFrom);
         }
         self.check_air(&mut report);
+    }
+
+    /// A spot of thin foam is thinner than the wall, and lies on it.
+    fn check_thin_foam(&self, report: &mut impl FnMut(Field, DesignProblem)) {
+        if self.thin_foam_length == Length::ZERO {
+            return;
+        }
+        if self.thin_foam_depth >= self.side_wall_foam {
+            let (field, than) = (Field::SideWallFoam, self.side_wall_foam.value());
+            report(Field::ThinFoamDepth, DesignProblem::MustBeBelow { field, than });
+        }
+        let clear = self.clear_dimensions();
+        let walls = clear.length * clear.height * 2.0;
+        let (needs, has) = (self.thin_foam_length, walls / self.thin_foam_width);
+        if needs > has {
+            let clashes_with = Field::ThinFoamWidth;
+            let (needs, has) = (needs.value(), has.value());
+            report(Field::ThinFoamLength, DesignProblem::DoesNotFit { needs, has, clashes_with });
+        }
     }
 
     fn check_openings(&self, report: &mut impl FnMut(Field, DesignProblem)) {
@@ -169,7 +191,11 @@ impl Design {
             Wall::RightSide | Wall::LeftSide => (clear.length, Field::MeasuredLength),
             Wall::FrontEnd | Wall::DoorEnd => (clear.width, Field::SideWallFoam),
         };
-        if let Some(wall) = self.personnel_door.wall() {
+        let is_there =
+            |wall| wall != Wall::DoorEnd || self.door_end_finish != DoorEndFinish::FoamedLeaves;
+        if self.personnel_door.wall().is_some_and(|wall| !is_there(wall)) {
+            report(Field::DoorWidth, DesignProblem::NoWallThere);
+        } else if let Some(wall) = self.personnel_door.wall() {
             let (has, clash) = run(wall);
             let needs = self.door_width + CLEAR_OF_CORNERS * 2.0;
             if needs > has {
@@ -182,7 +208,9 @@ impl Design {
                 );
             }
         }
-        if self.window_count > 0.0 {
+        if self.window_count > 0.0 && !is_there(self.window_wall) {
+            report(Field::WindowWidth, DesignProblem::NoWallThere);
+        } else if self.window_count > 0.0 {
             let (has, clash) = run(self.window_wall);
             let shared_with_door = self.personnel_door.wall() == Some(self.window_wall);
             let door =
@@ -219,6 +247,27 @@ impl Design {
 #[cfg(test)]
 mod tests {
     use super::*;
+
+    /// A spot of 50 mm is none on a wall of 50 mm, and 20 m of 1 m width are more than both walls of a 10 ft box,
+    /// 2 · 2.68 m · 2.28 m = 12.2 m² at most; nothing is asked where there is no such spot.
+    #[test]
+    fn a_spot_of_thin_foam_is_thinner_than_its_wall_and_lies_on_it() {
+        let refused = |depth: f64, length: f64| {
+            let design = Design {
+                box_size: crate::freight_box::BoxSize::TenStandard,
+                thin_foam_depth: Length::mm(depth),
+                thin_foam_width: Length::new(1.0),
+                thin_foam_length: Length::new(length),
+                ..Design::default()
+            };
+            let errors = design.check().err().unwrap_or_default();
+            errors.into_iter().map(|error| error.field).collect::<Vec<_>>()
+        };
+        assert_eq!(refused(10.0, 5.0), []);
+        assert_eq!(refused(50.0, 0.0), []);
+        assert_eq!(refused(50.0, 5.0), [Field::ThinFoamDepth]);
+        assert_eq!(refused(10.0, 20.0), [Field::ThinFoamLength]);
+    }
 
     #[test]
     fn the_default_design_passes_its_own_check() {

@@ -83,6 +83,31 @@ options! {
 }
 
 options! {
+    /// What is done about forklift pockets and gooseneck tunnel, where the size of box has them.
+    FloorRecesses {
+        /// They stay free to be used, without foam.
+        #[default]
+        KeptFree = "kept_free",
+        /// They are filled with foam as deep as between the floor's members: the box is never lifted by them again.
+        Filled = "filled",
+        /// This box has neither.
+        None = "none",
+    }
+}
+
+options! {
+    /// How a damper's steel sleeve ends.
+    SleeveEnd {
+        /// At the face of the lining.
+        #[default]
+        ThroughLining = "through_lining",
+        /// Recessed behind the plane of the studs, foam closed over it, a plastic pipe in an insulated collar from there to
+        /// the room.
+        Recessed = "recessed",
+    }
+}
+
+options! {
     /// A wall that an opening can be cut into.
     Wall {
         /// The long wall on the right when looking in through the cargo doors.
@@ -111,6 +136,28 @@ options! {
         DoorEnd = "door_end",
         /// None: people use the cargo doors.
         None = "none",
+    }
+}
+
+options! {
+    /// How the end with the cargo doors is finished.
+    DoorEndFinish {
+        /// A framed wall with foam before the cargo doors, which stay shut.
+        #[default]
+        FramedWall = "framed_wall",
+        /// Foam in the leaves of the cargo doors, lining on battens over it; the doors open.
+        FoamedLeaves = "foamed_leaves",
+    }
+}
+
+options! {
+    /// What keeps the two sheets of a window's glass apart at their edge.
+    WindowSpacer {
+        /// A hollow bar of aluminium: the edge of the glass is cold.
+        #[default]
+        Aluminium = "aluminium",
+        /// A bar of plastic or thin stainless steel.
+        WarmEdge = "warm_edge",
     }
 }
 

@@ -40,6 +40,7 @@ impl DesignError {
             DesignProblem::MustExceed { .. } => "must_exceed",
             DesignProblem::MustBeBelow { .. } => "must_be_below",
             DesignProblem::MustNotBeBelow { .. } => "must_not_be_below",
+            DesignProblem::NoWallThere => "no_wall_there",
             DesignProblem::UsedUntilIsUsedFrom => "used_until_is_used_from",
             DesignProblem::SourceWithoutAir => "source_without_air",
         }
@@ -97,6 +98,9 @@ impl fmt::Display for DesignError {
             DesignProblem::MustNotBeBelow { field, than } => {
                 write!(out, " must be at least {}, {}", Named(field), in_unit(than))
             }
+            DesignProblem::NoWallThere => out.write_str(
+                " has no wall: foam in the leaves of the cargo doors takes no framed wall",
+            ),
             DesignProblem::UsedUntilIsUsedFrom => out.write_str(" must differ from used from"),
             DesignProblem::SourceWithoutAir => out.write_str(
                 " is too little: something gives off moisture and no air carries it out",

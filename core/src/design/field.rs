@@ -4,8 +4,9 @@
 //! property tests.
 
 use super::choice::{
-    DamperScreen, EndWallTreatment, FanGiven, FoamMeasure, FramePosition, LiningMaterial,
-    OutdoorAirRule, PersonnelDoor, RoomUse, Wall, WeatherCover,
+    DamperScreen, DoorEndFinish, EndWallTreatment, FanGiven, FloorRecesses, FoamMeasure,
+    FramePosition, LiningMaterial, OutdoorAirRule, PersonnelDoor, RoomUse, SleeveEnd, Wall,
+    WeatherCover, WindowSpacer,
 };
 use crate::choice_table::{Number, choice_table, numbers, temperatures};
 use crate::climate::CheckedPlace;
@@ -116,12 +117,18 @@ choice_table! {
         foam_measure: FoamMeasure = FoamMeasure::default();
         /// Where studs and joists stand over the waves of the sheet.
         frame_position: FramePosition = FramePosition::default();
+        /// What is done about forklift pockets and gooseneck tunnel.
+        floor_recesses: FloorRecesses = FloorRecesses::default();
         /// The board that covers the foam.
         lining_material: LiningMaterial = LiningMaterial::default();
         /// Whether there is a personnel door, and where.
         personnel_door: PersonnelDoor = PersonnelDoor::default();
         /// The wall that holds the windows.
         window_wall: Wall = Wall::LeftSide;
+        /// How the end with the cargo doors is finished.
+        door_end_finish: DoorEndFinish = DoorEndFinish::default();
+        /// What keeps the two sheets of a window's glass apart at their edge.
+        window_spacer: WindowSpacer = WindowSpacer::default();
         /// What the room is used for.
         room_use: RoomUse = RoomUse::default();
         /// By which rule the outdoor air of those inside is counted.
@@ -132,6 +139,8 @@ choice_table! {
         weather_cover: WeatherCover = WeatherCover::default();
         /// Whether the dampers have screens.
         damper_screen: DamperScreen = DamperScreen::default();
+        /// How the dampers' sleeves end.
+        sleeve_end: SleeveEnd = SleeveEnd::default();
         /// What is known of the fan.
         fan_given: FanGiven = FanGiven::default();
     }
@@ -158,7 +167,7 @@ choice_table! {
         side_wall_foam: Length, SideWallFoam, mm(10.0), mm(200.0), mm(1.0), mm(50.0);
         /// Foam on the front end wall.
         front_end_foam: Length, FrontEndFoam, mm(10.0), mm(200.0), mm(1.0), mm(50.0);
-        /// Foam on the framed wall behind the cargo doors.
+        /// Foam on the framed wall behind the cargo doors, or in their leaves.
         door_end_foam: Length, DoorEndFoam, mm(10.0), mm(200.0), mm(1.0), mm(50.0);
         /// Foam under the roof.
         ceiling_foam: Length, CeilingFoam, mm(10.0), mm(250.0), mm(1.0), mm(75.0);
@@ -176,18 +185,32 @@ choice_table! {
         foam_conductivity: ThermalConductivity, FoamConductivity, 0.018, 0.040, 0.001, 0.026;
         /// Thickness of the lining board on walls and ceiling.
         lining_thickness: Length, LiningThickness, mm(3.0), mm(40.0), mm(1.0), mm(12.0);
+        /// Wipeable panel of glass-fibre reinforced plastic over the lining board; none at 0.
+        panel_thickness: Length, PanelThickness, mm(0.0), mm(6.0), mm(0.1), mm(0.0);
         /// Foam between a casting's steel and the lining that covers it.
         casting_cover: Length, CastingCover, mm(5.0), mm(150.0), mm(1.0), mm(50.0);
-        /// Plastic pad between a stud's bracket and the top rail.
+        /// Plastic pad between the bracket of a stud or joist and the top rail.
         bracket_pad: Length, BracketPad, mm(0.0), mm(25.0), mm(1.0), mm(6.0);
         /// Foam packed over the steel frames round doors and windows: inner face and reveal.
         opening_frame_foam: Length, OpeningFrameFoam, mm(0.0), mm(60.0), mm(1.0), mm(25.0);
+        /// Long steel screws through lining and foam of the side walls into the sheet.
+        screws_through: f64, ScrewsThrough, 0.0, 1000.0, 1.0, 0.0;
+        /// Foam over the inner crests where a side wall was sprayed too thin; none where it was missed.
+        thin_foam_depth: Length, ThinFoamDepth, mm(0.0), mm(200.0), mm(1.0), mm(10.0);
+        /// Width of that spot.
+        thin_foam_width: Length, ThinFoamWidth, mm(10.0), mm(1000.0), mm(10.0), mm(200.0);
+        /// Length of all such spots together; none at 0.
+        thin_foam_length: Length, ThinFoamLength, mm(0.0), mm(20_000.0), mm(100.0), mm(0.0);
         /// Damper openings through the walls, intakes and exhausts together.
         damper_count: f64, DamperCount, 0.0, 8.0, 1.0, 0.0;
         /// Inside diameter of an intake damper's steel sleeve.
         damper_diameter: Length, DamperDiameter, mm(100.0), mm(400.0), mm(5.0), mm(200.0);
         /// Inside diameter of an exhaust damper's steel sleeve.
         exhaust_diameter: Length, ExhaustDiameter, mm(100.0), mm(400.0), mm(5.0), mm(200.0);
+        /// Foam on the inner face of a damper's closed blade.
+        damper_blade_foam: Length, DamperBladeFoam, mm(0.0), mm(25.0), mm(1.0), mm(0.0);
+        /// Drains through the floor.
+        floor_drains: f64, FloorDrains, 0.0, 4.0, 1.0, 0.0;
         /// Width of the personnel door.
         door_width: Length, DoorWidth, mm(600.0), mm(1200.0), mm(5.0), mm(910.0);
         /// Height of the personnel door.

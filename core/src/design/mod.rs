@@ -17,8 +17,9 @@ pub use check::{
     MEASURED_TOLERANCE,
 };
 pub use choice::{
-    DamperScreen, EndWallTreatment, FanGiven, FoamMeasure, FramePosition, LiningMaterial,
-    OutdoorAirRule, PersonnelDoor, RoomUse, Wall, WeatherCover,
+    DamperScreen, DoorEndFinish, EndWallTreatment, FanGiven, FloorRecesses, FoamMeasure,
+    FramePosition, LiningMaterial, OutdoorAirRule, PersonnelDoor, RoomUse, SleeveEnd, Wall,
+    WeatherCover, WindowSpacer,
 };
 pub use field::{Design, DesignRange, Field, Quantity};
 pub use room_use::UsualUse;

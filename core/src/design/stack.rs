@@ -1,6 +1,6 @@
 //! What stands between the steel and the room on each surface, and so where the lining face lies.
 
-use super::choice::EndWallTreatment;
+use super::choice::{DoorEndFinish, EndWallTreatment};
 use super::field::Design;
 use crate::freight_box::FreightBox;
 use crate::units::Length;
@@ -12,7 +12,7 @@ pub enum Surface {
     SideWall,
     /// The end opposite the cargo doors.
     FrontEnd,
-    /// The framed wall behind the cargo doors.
+    /// The framed wall behind the cargo doors, or the foam in their leaves.
     DoorEnd,
     /// Under the roof.
     Ceiling,
@@ -49,19 +49,26 @@ pub const STOCK_MEMBER_DEPTHS: [Length; 3] = [Length::mm(41.0), Length::mm(64.0)
 pub struct Stack {
     /// Foam depth over the inner crests.
     pub foam: Length,
-    /// From the steel to the outer flange of the frame, as chosen. Zero on the floor.
+    /// From the steel to the outer flange of the frame, as chosen. Zero on the floor and in door leaves.
     pub stand_off: Length,
-    /// Depth of the stud or joist. Zero on the floor.
+    /// Depth of the stud or joist. Zero on the floor, and in door leaves, whose battens are as deep as the foam.
     pub member: Length,
     /// How far the surface, frame and all, is brought in past frame and foam to hide castings.
     pub brought_in: Length,
     /// Board thickness over it.
     pub lining: Length,
+    /// Wipeable panel over the board; zero on the floor.
+    pub panel: Length,
     /// Levelling coat under everything; floor only.
     pub levelling: Length,
 }
 
 impl Stack {
+    /// Whether it has a frame of steel.
+    pub fn is_framed(&self) -> bool {
+        self.member > Length::ZERO
+    }
+
     /// From the steel to the frame's inner face: foam up to here costs no room.
     pub fn frame_face(&self) -> Length {
         self.stand_off + self.member
@@ -99,7 +106,7 @@ impl Stack {
 
     /// Everything from the steel to the room.
     pub fn total(&self) -> Length {
-        self.lining_back() + self.lining
+        self.lining_back() + self.lining + self.panel
     }
 }
 
@@ -108,12 +115,12 @@ fn framed(
     foam: Length,
     stand_off: Length,
     member: Length,
-    lining: Length,
+    [lining, panel]: [Length; 2],
     hidden_depth: Option<Length>,
 ) -> Stack {
     let deeper = (stand_off + member).max(foam);
     let brought_in = (hidden_depth.unwrap_or(Length::ZERO) - deeper).max(Length::ZERO);
-    Stack { foam, stand_off, member, brought_in, lining, levelling: Length::ZERO }
+    Stack { foam, stand_off, member, brought_in, lining, panel, levelling: Length::ZERO }
 }
 
 impl Design {
@@ -140,8 +147,9 @@ impl Design {
         let casting = self.freight_box().casting;
         let built_out = self.end_wall_treatment == EndWallTreatment::BuildOutEndWalls;
         let dropped = self.end_wall_treatment == EndWallTreatment::DropCeiling;
+        let boards = [self.lining_thickness, self.panel_thickness];
         let wall = |foam, hidden_depth| {
-            framed(foam, self.stud_stand_off, self.stud_depth, self.lining_thickness, hidden_depth)
+            framed(foam, self.stud_stand_off, self.stud_depth, boards, hidden_depth)
         };
         match surface {
             Surface::SideWall => wall(self.side_wall_foam, None),
@@ -149,6 +157,10 @@ impl Design {
                 self.front_end_foam,
                 built_out.then_some(casting.front_length + self.casting_cover),
             ),
+            // Leaves swing, so nothing brings their lining in; the castings keep their own cover.
+            Surface::DoorEnd if self.door_end_finish == DoorEndFinish::FoamedLeaves => {
+                framed(self.door_end_foam, Length::ZERO, Length::ZERO, boards, None)
+            }
             Surface::DoorEnd => wall(
                 self.door_end_foam,
                 built_out.then_some(casting.door_length + self.casting_cover),
@@ -157,7 +169,7 @@ impl Design {
                 self.ceiling_foam,
                 self.joist_stand_off,
                 self.joist_depth,
-                self.lining_thickness,
+                boards,
                 dropped.then_some(casting.height + self.casting_cover),
             ),
             Surface::Floor => Stack {
@@ -170,6 +182,7 @@ impl Design {
                 } else {
                     Length::ZERO
                 },
+                panel: Length::ZERO,
                 levelling: self.floor_levelling,
             },
         }

@@ -43,7 +43,7 @@ pub struct BottomCornerBody {
     /// The casting.
     pub casting: BottomCasting,
     /// Track under the studs of the side wall, along y, and of the end, along x; they meet in the corner.
-    pub tracks: [Track; 2],
+    pub tracks: [Option<Track>; 2],
     /// ψ of the edges along x (end and floor), y (side and floor) and z (side and end).
     pub edge_transmittance: [LinearThermalTransmittance; 3],
 }
@@ -80,11 +80,14 @@ impl BottomCornerBody {
         drawing.fill_block(all, all, [-floor.plywood, zero], PLYWOOD.conductivity);
         drawing.fill_block(in_x, in_y, [floor.over, floor.face()], PLYWOOD.conductivity);
         let [of_side, of_end] = self.tracks;
-        for (x, z) in of_side.parts(zero) {
-            drawing.fill_block(x, past(of_end.stand_off), z, STEEL.conductivity);
+        // Where the other wall has no track, one runs on to the back of its lining.
+        let to_end = of_end.map_or(end.lining_back, |track| track.stand_off);
+        let to_side = of_side.map_or(side.lining_back, |track| track.stand_off);
+        for (x, z) in of_side.iter().flat_map(|track| track.parts(zero)) {
+            drawing.fill_block(x, past(to_end), z, STEEL.conductivity);
         }
-        for (y, z) in of_end.parts(zero) {
-            drawing.fill_block(past(of_side.stand_off), y, z, STEEL.conductivity);
+        for (y, z) in of_end.iter().flat_map(|track| track.parts(zero)) {
+            drawing.fill_block(past(to_side), y, z, STEEL.conductivity);
         }
         let above = past(floor.face());
         drawing.fill_block(
@@ -157,6 +160,10 @@ impl Model for BottomCornerBody {
 
     fn foam(&self) -> ThermalConductivity {
         self.floor.foam_conductivity
+    }
+
+    fn lining(&self) -> Option<ThermalConductivity> {
+        Some(self.side.lining_conductivity)
     }
 
     fn flanking(&self) -> HeatTransferCoefficient {

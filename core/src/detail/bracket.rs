@@ -32,15 +32,24 @@ pub struct BracketBody {
     pub line_transmittance: [LinearThermalTransmittance; 2],
 }
 
-impl BracketBody {
+/// One spacing of the edge between wall and roof, in the axes of [`BracketBody`], for what stands or hangs in it.
+#[derive(Clone, Copy, Debug)]
+pub(super) struct RailCut<'a> {
+    /// The edge.
+    pub(super) edge: &'a EdgeSection,
+    /// How much of it along the wall.
+    pub(super) spacing: Length,
+}
+
+impl RailCut<'_> {
     /// Where the domain is cut, into the room and down the wall.
-    fn cut(&self) -> Length {
+    pub(super) fn cut(&self) -> Length {
         Length::mm(600.0) + self.edge.first.face().max(self.edge.second.face())
     }
 
     fn draw_surfaces(&self, drawing: &mut Drawing) {
         let (wall, ceiling, rail) = (&self.edge.first, &self.edge.second, &self.edge.steel);
-        let along = [Length::ZERO, self.stud.spacing];
+        let along = [Length::ZERO, self.spacing];
         let cut = self.cut();
         let past = |from: Length| [from, cut];
         let mut fill = |y, z, conductivity| drawing.fill_block(along, y, z, conductivity);
@@ -60,13 +69,50 @@ impl BracketBody {
         fill(hollow_y, hollow_z, rail.hollow_conductivity());
     }
 
+    /// The problem of the edge with what `draw` adds to it.
+    pub(super) fn problem(&self, surfaces: Surfaces, draw: impl FnOnce(&mut Drawing)) -> Problem {
+        let (wall, ceiling, rail) = (&self.edge.first, &self.edge.second, &self.edge.steel);
+        let along = [Length::ZERO, self.spacing];
+        let cut = self.cut();
+        let past = |from: Length| [from, cut];
+        let domain =
+            Block::new(Point::new(along[0], rail.x[0], rail.y[0]), Point::new(along[1], cut, cut));
+        let mut cells = CellSizes::new(Length::mm(4.0), Length::mm(90.0));
+        cells.growth = 1.6;
+        let mut drawing = Drawing::body(domain, surfaces, cells);
+        self.draw_surfaces(&mut drawing);
+        draw(&mut drawing);
+        let inside = SurfaceResistances::uniform(surfaces.inside(wall.direction))
+            .with(Side::ZMaximum, surfaces.inside(ceiling.direction));
+        drawing.room_block(along, past(wall.face()), past(ceiling.face()), inside);
+        drawing.outdoors_block(along, [rail.x[0], -wall.sheet], [rail.y[0], cut]);
+        drawing.expose_outdoors(Side::YMinimum);
+        drawing.expose_outdoors(Side::ZMinimum);
+        drawing.finish()
+    }
+
+    /// What wall, ceiling and edge, with ψ of its own, lose by themselves.
+    pub(super) fn flanking(&self, edge: LinearThermalTransmittance) -> HeatTransferCoefficient {
+        let (wall, ceiling) = (&self.edge.first, &self.edge.second);
+        let (down, into) = (self.cut() - ceiling.face(), self.cut() - wall.face());
+        wall.transmittance() * (self.spacing * down)
+            + ceiling.transmittance() * (self.spacing * into)
+            + edge * self.spacing
+    }
+}
+
+impl BracketBody {
+    const fn rail_cut(&self) -> RailCut<'_> {
+        RailCut { edge: &self.edge, spacing: self.stud.spacing }
+    }
+
     fn draw_stud_and_bracket(&self, drawing: &mut Drawing) {
         let (stud, rail) = (&self.stud, &self.edge.steel);
         let steel = STEEL.conductivity;
         let (web, thin) = (stud.web_at(), stud.steel_thickness);
         let (outer, inner) = (stud.stand_off, stud.stand_off + stud.member);
         let flange = [web, web + stud.flange];
-        let down = [HEAD_GAP, self.cut()];
+        let down = [HEAD_GAP, self.rail_cut().cut()];
         drawing.fill_block([web, web + thin], [outer, inner], down, steel);
         drawing.fill_block(flange, [outer, outer + thin], down, steel);
         drawing.fill_block(flange, [inner - thin, inner], down, steel);
@@ -84,39 +130,21 @@ impl BracketBody {
 
 impl Model for BracketBody {
     fn problem(&self, surfaces: Surfaces) -> Problem {
-        let (wall, ceiling, rail) = (&self.edge.first, &self.edge.second, &self.edge.steel);
-        let along = [Length::ZERO, self.stud.spacing];
-        let cut = self.cut();
-        let past = |from: Length| [from, cut];
-        let domain =
-            Block::new(Point::new(along[0], rail.x[0], rail.y[0]), Point::new(along[1], cut, cut));
-        let mut cells = CellSizes::new(Length::mm(4.0), Length::mm(90.0));
-        cells.growth = 1.6;
-        let mut drawing = Drawing::body(domain, surfaces, cells);
-        self.draw_surfaces(&mut drawing);
-        self.draw_stud_and_bracket(&mut drawing);
-        let inside = SurfaceResistances::uniform(surfaces.inside(wall.direction))
-            .with(Side::ZMaximum, surfaces.inside(ceiling.direction));
-        drawing.room_block(along, past(wall.face()), past(ceiling.face()), inside);
-        drawing.outdoors_block(along, [rail.x[0], -wall.sheet], [rail.y[0], cut]);
-        drawing.expose_outdoors(Side::YMinimum);
-        drawing.expose_outdoors(Side::ZMinimum);
-        drawing.finish()
+        self.rail_cut().problem(surfaces, |drawing| self.draw_stud_and_bracket(drawing))
     }
 
     fn foam(&self) -> ThermalConductivity {
         self.edge.first.foam_conductivity
     }
 
+    fn lining(&self) -> Option<ThermalConductivity> {
+        Some(self.edge.first.lining_conductivity)
+    }
+
     fn flanking(&self) -> HeatTransferCoefficient {
-        let (wall, ceiling) = (&self.edge.first, &self.edge.second);
-        let spacing = self.stud.spacing;
-        let (down, into) = (self.cut() - ceiling.face(), self.cut() - wall.face());
         let [edge, stud] = self.line_transmittance;
-        wall.transmittance() * (spacing * down)
-            + ceiling.transmittance() * (spacing * into)
-            + edge * spacing
-            + stud * down
+        let down = self.rail_cut().cut() - self.edge.second.face();
+        self.rail_cut().flanking(edge) + stud * down
     }
 
     fn rounds_of_refinement(&self) -> usize {

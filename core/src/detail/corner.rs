@@ -45,7 +45,7 @@ pub struct CornerBody {
     pub post: EdgeSteel,
     /// Track over the studs of the side wall, along y, and of the end, along x. Both end before the
     /// casting, as far from it as its cover or as they stand off the box's steel.
-    pub tracks: [Track; 2],
+    pub tracks: [Option<Track>; 2],
     /// ψ of the three edges along x, y and z, as their own sections give it.
     pub edge_transmittance: [LinearThermalTransmittance; 3],
 }
@@ -53,13 +53,13 @@ pub struct CornerBody {
 impl CornerBody {
     /// The section of the edge between side wall and ceiling, along y.
     pub fn side_edge(&self) -> EdgeSection {
-        let track = Some(self.tracks[0]);
+        let track = self.tracks[0];
         EdgeSection { first: self.side, second: self.ceiling, steel: self.side_rail, track }
     }
 
     /// The section of the edge between end and ceiling, along x.
     pub fn end_edge(&self) -> EdgeSection {
-        let track = Some(self.tracks[1]);
+        let track = self.tracks[1];
         EdgeSection { first: self.end, second: self.ceiling, steel: self.end_rail, track }
     }
 
@@ -158,18 +158,25 @@ impl CornerBody {
         let cover = self.casting.cover.unwrap_or(Length::ZERO);
         let [reach_x, reach_y, reach_z] = self.casting.reach;
         // Where a track begins along its wall: past the casting if that stands in its way.
-        let begins = |track: Track, across: Length, along: Length, other: Track| {
+        let begins = |track: Track, across: Length, along: Length, other: Length| {
             let clear = cover.max(track.stand_off);
             let meets = track.stand_off < across + clear && HEAD_GAP < reach_z + clear;
-            if meets { (along + clear).max(other.stand_off) } else { other.stand_off }
+            if meets { (along + clear).max(other) } else { other }
         };
-        let along_y = [begins(side, reach_x, reach_y, end), cut];
-        let along_x = [begins(end, reach_y, reach_x, side), cut];
-        for (x, z) in side.parts(HEAD_GAP) {
-            drawing.fill_block(x, along_y, z, STEEL.conductivity);
+        // Where the other wall has no track, one runs on to the back of its lining.
+        let to_end = end.map_or(self.end.lining_back, |track| track.stand_off);
+        let to_side = side.map_or(self.side.lining_back, |track| track.stand_off);
+        if let Some(side) = side {
+            let along_y = [begins(side, reach_x, reach_y, to_end), cut];
+            for (x, z) in side.parts(HEAD_GAP) {
+                drawing.fill_block(x, along_y, z, STEEL.conductivity);
+            }
         }
-        for (y, z) in end.parts(HEAD_GAP) {
-            drawing.fill_block(along_x, y, z, STEEL.conductivity);
+        if let Some(end) = end {
+            let along_x = [begins(end, reach_y, reach_x, to_side), cut];
+            for (y, z) in end.parts(HEAD_GAP) {
+                drawing.fill_block(along_x, y, z, STEEL.conductivity);
+            }
         }
     }
 
@@ -231,6 +238,10 @@ impl Model for CornerBody {
 
     fn foam(&self) -> ThermalConductivity {
         self.side.foam_conductivity
+    }
+
+    fn lining(&self) -> Option<ThermalConductivity> {
+        Some(self.side.lining_conductivity)
     }
 
     fn flanking(&self) -> HeatTransferCoefficient {

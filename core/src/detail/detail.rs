@@ -3,22 +3,32 @@
 use super::bottom_corner::{BottomCasting, BottomCornerBody};
 use super::bracket::BracketBody;
 use super::build_up::BuildUp;
+use super::cargo_door::{BattenSlice, LeafEdgeSection, LeafMeetingSection};
+use super::cargo_sill::CargoSillSection;
 use super::corner::{Casting, CornerBody};
 use super::edge::{EdgeSection, EdgeSteel};
 use super::floor::FloorBuildUp;
+use super::floor_drain::FloorDrainBody;
 use super::floor_edge::FloorEdgeSection;
 use super::floor_member::FloorMemberSlice;
+use super::floor_recess::FloorRecessSection;
 use super::frame_line::FrameSlice;
+use super::joist_end::JoistEndBody;
 use super::model::{Model, Surfaces};
 use super::opening_frame::OpeningFrameSection;
+use super::screw::ScrewBody;
 use super::set::Lacking;
 use super::sleeve::SleeveBody;
+use super::thin_foam::ThinFoamSection;
+use super::threshold::ThresholdSection;
 use super::track::Track;
 use super::wave_section::WaveSection;
 use crate::conduction::{Dimensionality, Problem};
-use crate::design::{CheckedDesign, EndWallTreatment, Surface};
-use crate::envelope::{End, Opening, ThermalBridge, surface_of};
-use crate::freight_box::CORNER_FITTING_HEIGHT;
+use crate::design::{CheckedDesign, DoorEndFinish, EndWallTreatment, Surface};
+use crate::envelope::{End, Opening, ThermalBridge};
+use crate::freight_box::{
+    CORNER_FITTING_HEIGHT, DOOR_HEADER_THICKNESS, FORKLIFT_POCKET, GOOSENECK_TUNNEL,
+};
 use crate::units::{Length, LinearThermalTransmittance};
 
 /// A detail with everything its field depends on, and nothing else.
@@ -36,6 +46,16 @@ pub enum Detail {
     FloorMember(FloorMemberSlice),
     /// A jamb.
     OpeningFrame(OpeningFrameSection),
+    /// The threshold of the personnel door.
+    Threshold(ThresholdSection),
+    /// The upper or hinge edge of a leaf with foam in it.
+    LeafEdge(LeafEdgeSection),
+    /// Where two such leaves meet.
+    LeafMeeting(LeafMeetingSection),
+    /// A batten in such a leaf.
+    Batten(BattenSlice),
+    /// The sill under the cargo doors.
+    CargoSill(CargoSillSection),
     /// A top corner with its casting.
     Corner(CornerBody),
     /// A bottom corner with its casting.
@@ -44,6 +64,16 @@ pub enum Detail {
     Bracket(BracketBody),
     /// A damper's sleeve.
     Sleeve(SleeveBody),
+    /// A screw through the foam.
+    Screw(ScrewBody),
+    /// A spot of thin or missed foam.
+    ThinFoam(ThinFoamSection),
+    /// The end of a joist at the top rail.
+    JoistEnd(JoistEndBody),
+    /// A forklift pocket or the gooseneck tunnel.
+    FloorRecess(FloorRecessSection),
+    /// A drain through the floor.
+    FloorDrain(FloorDrainBody),
 }
 
 impl Detail {
@@ -55,10 +85,20 @@ impl Detail {
             Self::FloorEdge(model) => model,
             Self::FloorMember(model) => model,
             Self::OpeningFrame(model) => model,
+            Self::Threshold(model) => model,
+            Self::LeafEdge(model) => model,
+            Self::LeafMeeting(model) => model,
+            Self::Batten(model) => model,
+            Self::CargoSill(model) => model,
             Self::Corner(model) => model,
             Self::BottomCorner(model) => model,
             Self::Bracket(model) => model,
             Self::Sleeve(model) => model,
+            Self::Screw(model) => model,
+            Self::ThinFoam(model) => model,
+            Self::JoistEnd(model) => model,
+            Self::FloorRecess(model) => model,
+            Self::FloorDrain(model) => model,
         }
     }
 
@@ -70,13 +110,26 @@ impl Detail {
     /// Whether it is a body in three dimensions, which takes far longer to solve than a section.
     pub fn is_body(&self) -> bool {
         match self {
-            Self::Corner(_) | Self::BottomCorner(_) | Self::Bracket(_) | Self::Sleeve(_) => true,
+            Self::Corner(_)
+            | Self::BottomCorner(_)
+            | Self::Bracket(_)
+            | Self::Sleeve(_)
+            | Self::Screw(_)
+            | Self::JoistEnd(_)
+            | Self::FloorDrain(_) => true,
             Self::FrameLine(_)
             | Self::Wave(_)
             | Self::Edge(_)
             | Self::FloorEdge(_)
             | Self::FloorMember(_)
-            | Self::OpeningFrame(_) => false,
+            | Self::OpeningFrame(_)
+            | Self::ThinFoam(_)
+            | Self::FloorRecess(_)
+            | Self::Threshold(_)
+            | Self::LeafEdge(_)
+            | Self::LeafMeeting(_)
+            | Self::Batten(_)
+            | Self::CargoSill(_) => false,
         }
     }
 
@@ -94,23 +147,41 @@ impl Detail {
             Self::Corner(corner) => corner.edge_transmittance = [NOTHING; 3],
             Self::BottomCorner(corner) => corner.edge_transmittance = [NOTHING; 3],
             Self::Bracket(bracket) => bracket.line_transmittance = [NOTHING; 2],
+            Self::JoistEnd(end) => end.line_transmittance = [NOTHING; 2],
             Self::FrameLine(_)
             | Self::Wave(_)
             | Self::Edge(_)
             | Self::FloorEdge(_)
             | Self::FloorMember(_)
             | Self::OpeningFrame(_)
-            | Self::Sleeve(_) => {}
+            | Self::Sleeve(_)
+            | Self::Screw(_)
+            | Self::ThinFoam(_)
+            | Self::FloorRecess(_)
+            | Self::FloorDrain(_)
+            | Self::Threshold(_)
+            | Self::LeafEdge(_)
+            | Self::LeafMeeting(_)
+            | Self::Batten(_)
+            | Self::CargoSill(_) => {}
         }
         self
     }
 }
 
-/// The hollow rail along the top of a wall: x across the wall, y down from the roof's plane.
-fn top_rail(checked: &CheckedDesign, recess: Length, roof_sheet: Length) -> EdgeSteel {
+/// The hollow rail along the top of a wall, over the cargo doors their header: x across the wall, y down
+/// from the roof's plane. The header fills the depth of the doors' frame, as the posts do.
+fn top_rail(checked: &CheckedDesign, wall: Surface, roof_sheet: Length) -> EdgeSteel {
     let freight_box = checked.freight_box();
     let rail = freight_box.top_rail;
-    let outer = freight_box.rail_clearance - recess;
+    let outer = freight_box.rail_clearance - recess(checked, wall);
+    if wall == Surface::DoorEnd {
+        return EdgeSteel {
+            x: [outer, Length::ZERO],
+            y: [-roof_sheet, freight_box.header_drop()],
+            thickness: DOOR_HEADER_THICKNESS,
+        };
+    }
     EdgeSteel {
         x: [outer, outer + rail.width],
         y: [-roof_sheet, rail.height],
@@ -132,9 +203,33 @@ fn roof_edge(checked: &CheckedDesign, wall: Surface) -> EdgeSection {
     EdgeSection {
         first: BuildUp::of(checked, wall),
         second,
-        steel: top_rail(checked, recess(checked, wall), second.sheet),
-        track: Some(Track::of(checked, wall)),
+        steel: top_rail(checked, wall, second.sheet),
+        track: Track::of(checked, wall),
     }
+}
+
+/// The sill beam under the cargo doors, as deep as their frame and as high as the bottom rails.
+fn door_sill(checked: &CheckedDesign) -> EdgeSteel {
+    let freight_box = checked.freight_box();
+    let rail = freight_box.bottom_rail;
+    EdgeSteel {
+        x: [freight_box.rail_clearance - recess(checked, Surface::DoorEnd), Length::ZERO],
+        y: [-rail.height, Length::ZERO],
+        thickness: rail.thickness,
+    }
+}
+
+/// The edge of a leaf with foam in it, under the header or at the post it hangs on.
+fn leaf_edge(checked: &CheckedDesign, beside: Surface) -> LeafEdgeSection {
+    let frame = if beside == Surface::Ceiling {
+        roof_edge(checked, Surface::DoorEnd).steel
+    } else {
+        let freight_box = checked.freight_box();
+        let post = corner_post(checked, End::Door).steel;
+        let past_wall = (freight_box.internal.width - freight_box.door_opening_width) / 2.0;
+        EdgeSteel { x: post.y, y: [post.x[0], past_wall.max(Length::ZERO)], ..post }
+    };
+    LeafEdgeSection::of(checked, beside, frame)
 }
 
 fn corner_post(checked: &CheckedDesign, end: End) -> EdgeSection {
@@ -258,17 +353,23 @@ pub fn detail_at(
         ThermalBridge::FloorMember => {
             Detail::FloorMember(FloorMemberSlice { floor: FloorBuildUp::of(checked) })
         }
-        ThermalBridge::OpeningFrame(Opening::PersonnelDoor) => {
-            let wall = design.personnel_door.wall().map_or(Surface::SideWall, surface_of);
-            Detail::OpeningFrame(OpeningFrameSection::of(checked, wall, design.door_transmittance))
+        ThermalBridge::OpeningFrame(opening) => {
+            Detail::OpeningFrame(OpeningFrameSection::of(checked, opening))
         }
-        ThermalBridge::OpeningFrame(Opening::Window) => {
-            Detail::OpeningFrame(OpeningFrameSection::of(
-                checked,
-                surface_of(design.window_wall),
-                design.window_transmittance,
-            ))
+        ThermalBridge::WindowSill => {
+            Detail::OpeningFrame(OpeningFrameSection::of(checked, Opening::Window).with_members(1))
         }
+        ThermalBridge::DoorThreshold => Detail::Threshold(ThresholdSection::of(checked)),
+        ThermalBridge::CargoDoorHeader => match design.door_end_finish {
+            DoorEndFinish::FramedWall => Detail::Edge(roof_edge(checked, Surface::DoorEnd)),
+            DoorEndFinish::FoamedLeaves => Detail::LeafEdge(leaf_edge(checked, Surface::Ceiling)),
+        },
+        ThermalBridge::CargoDoorSill => {
+            Detail::CargoSill(CargoSillSection::of(checked, door_sill(checked)))
+        }
+        ThermalBridge::CargoDoorHinges => Detail::LeafEdge(leaf_edge(checked, Surface::SideWall)),
+        ThermalBridge::CargoDoorMeeting => Detail::LeafMeeting(LeafMeetingSection::of(checked)),
+        ThermalBridge::CargoDoorBatten => Detail::Batten(BattenSlice::of(checked)),
         ThermalBridge::TopCasting(end) => Detail::Corner(top_corner(checked, end, line)?),
         ThermalBridge::BottomCasting(end) => {
             Detail::BottomCorner(bottom_corner(checked, end, line)?)
@@ -279,6 +380,25 @@ pub fn detail_at(
         ThermalBridge::ExhaustSleeve => {
             Detail::Sleeve(SleeveBody::of(checked, design.exhaust_diameter))
         }
+        ThermalBridge::ScrewThrough => Detail::Screw(ScrewBody::of(checked)),
+        ThermalBridge::ThinFoam => Detail::ThinFoam(ThinFoamSection::of(checked)),
+        ThermalBridge::JoistEnd => {
+            let edge = roof_edge(checked, Surface::SideWall);
+            let joist = FrameSlice::on_a_crest(checked, Surface::Ceiling);
+            Detail::JoistEnd(JoistEndBody {
+                edge,
+                joist,
+                pad: design.bracket_pad,
+                line_transmittance: [line(&Detail::Edge(edge))?, line(&Detail::FrameLine(joist))?],
+            })
+        }
+        ThermalBridge::ForkliftPocket => {
+            Detail::FloorRecess(FloorRecessSection::of(checked, FORKLIFT_POCKET))
+        }
+        ThermalBridge::GooseneckTunnel => {
+            Detail::FloorRecess(FloorRecessSection::of(checked, GOOSENECK_TUNNEL))
+        }
+        ThermalBridge::FloorDrain => Detail::FloorDrain(FloorDrainBody::of(checked)),
     })
 }
 

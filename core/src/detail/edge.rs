@@ -97,6 +97,10 @@ impl Model for EdgeSection {
         self.first.foam_conductivity
     }
 
+    fn lining(&self) -> Option<ThermalConductivity> {
+        Some(self.first.lining_conductivity)
+    }
+
     fn flanking(&self) -> HeatTransferCoefficient {
         let cut = self.cut();
         let metre = Length::new(1.0);

@@ -23,7 +23,7 @@ pub struct FloorEdgeSection {
     pub rail: BottomRail,
     /// The track that the wall's studs stand in, on the plywood. The floor's own build-up ends at the
     /// back of the wall's lining.
-    pub track: Track,
+    pub track: Option<Track>,
 }
 
 impl FloorEdgeSection {
@@ -63,7 +63,7 @@ impl Model for FloorEdgeSection {
         drawing.fill(wall.gap_span(), past(zero), wall.gap_conductivity());
         drawing.fill(past(zero), [-floor.plywood, zero], PLYWOOD.conductivity);
         drawing.fill(indoors, [floor.over, floor.face()], PLYWOOD.conductivity);
-        for (x, y) in self.track.parts(zero) {
+        for (x, y) in self.track.iter().flat_map(|track| track.parts(zero)) {
             drawing.fill(x, y, STEEL.conductivity);
         }
         drawing.fill(wall.lining_span(), past(floor.face()), wall.lining_conductivity);
@@ -86,6 +86,10 @@ impl Model for FloorEdgeSection {
 
     fn foam(&self) -> ThermalConductivity {
         self.floor.foam_conductivity
+    }
+
+    fn lining(&self) -> Option<ThermalConductivity> {
+        Some(self.wall.lining_conductivity)
     }
 
     fn flanking(&self) -> HeatTransferCoefficient {

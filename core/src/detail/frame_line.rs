@@ -136,6 +136,10 @@ impl Model for FrameSlice {
         self.build_up.foam_conductivity
     }
 
+    fn lining(&self) -> Option<ThermalConductivity> {
+        Some(self.build_up.lining_conductivity)
+    }
+
     fn flanking(&self) -> HeatTransferCoefficient {
         match self.waves {
             None => self.build_up.transmittance() * (self.spacing * Length::new(1.0)),

@@ -4,7 +4,7 @@
 //! millimetre is as thick in it as in the field, and a surface lies where it is.
 
 use super::detail::Detail;
-use super::model::{ROOM, Surfaces, accuracy_to_look_at};
+use super::model::{Model, ROOM, Surfaces, accuracy_to_look_at};
 use super::view::View;
 use crate::conduction::{
     Axis, ConductionError, FactorSpot, Grid, Point, Problem, Section, Side, Solution, solve,
@@ -23,7 +23,7 @@ pub enum Filling {
     Steel,
     /// Sprayed foam or foam board.
     Foam,
-    /// Plywood or gypsum board.
+    /// Plywood or gypsum board, with its panel if it has one.
     Board,
     /// A plastic pad.
     Plastic,
@@ -48,10 +48,12 @@ impl Filling {
         !matches!(self, Self::Room | Self::Outdoors)
     }
 
-    /// What a conductivity in a section or body over this foam is that of.
-    fn of(conductivity: ThermalConductivity, foam: ThermalConductivity) -> Self {
-        if conductivity == foam {
+    /// What a conductivity in a section or body is that of.
+    fn of(conductivity: ThermalConductivity, model: &dyn Model) -> Self {
+        if conductivity == model.foam() {
             Self::Foam
+        } else if Some(conductivity) == model.lining() {
+            Self::Board
         } else if conductivity == STEEL.conductivity {
             Self::Steel
         } else if conductivity == RIGID_PLASTIC.conductivity {
@@ -170,7 +172,7 @@ impl DampField {
             Some(_) => Filling::Outdoors,
             // Beside a slope a point may lie in the air that a cell of material reaches into.
             None => self.problem.conductivity_at(point).map_or(Filling::Outdoors, |conductivity| {
-                Filling::of(conductivity, self.detail.model().foam())
+                Filling::of(conductivity, self.detail.model())
             }),
         }
     }

@@ -25,14 +25,14 @@ pub struct Track {
 }
 
 impl Track {
-    /// The track of a framed wall of a design.
-    pub fn of(checked: &CheckedDesign, wall: Surface) -> Self {
+    /// The track of a wall of a design; none where it has no frame.
+    pub fn of(checked: &CheckedDesign, wall: Surface) -> Option<Self> {
         let stack = checked.design().stack(wall);
-        Self {
+        stack.is_framed().then(|| Self {
             stand_off: stack.frame_stand_off(),
             web: stack.member,
             thickness: checked.design().stud_steel_thickness,
-        }
+        })
     }
 
     /// From its outer face to its inner, into the room.

@@ -1,6 +1,8 @@
 //! The windows through which a detail is looked at.
 
+use super::cargo_door::GASKET_DEPTH;
 use super::detail::Detail;
+use super::floor_drain::DRAIN_PLATE;
 use super::model::Span;
 use crate::conduction::{Axis, Point};
 use crate::units::Length;
@@ -23,7 +25,15 @@ pub struct View {
 impl Detail {
     /// Whether the last axis that is drawn points up in the finished room.
     const fn rises(&self) -> bool {
-        matches!(self, Self::FloorEdge(_) | Self::FloorMember(_) | Self::BottomCorner(_))
+        matches!(
+            self,
+            Self::FloorEdge(_)
+                | Self::FloorMember(_)
+                | Self::FloorRecess(_)
+                | Self::Threshold(_)
+                | Self::CargoSill(_)
+                | Self::BottomCorner(_)
+        )
     }
 
     /// The windows that show a detail: one for a section; for a body three cuts, which go through
@@ -69,8 +79,31 @@ impl Detail {
                 )
             }
             Self::OpeningFrame(frame) => section(
-                [-margin * 0.8, margin * 1.2],
+                [-margin * 1.1, margin * 1.2],
                 [-frame.wall.sheet - outdoors, frame.face() + room],
+            ),
+            Self::Threshold(threshold) => section(
+                [-threshold.rail.thickness - outdoors, threshold.bar_end() + margin],
+                [-threshold.rail.height - outdoors, threshold.leaf_bottom() + margin],
+            ),
+            Self::LeafEdge(edge) => section(
+                [edge.frame.x[0] - outdoors, edge.leaf.face() + margin],
+                [
+                    edge.frame.y[0].min(-edge.beside.sheet) - outdoors,
+                    edge.beside.face().max(edge.leaf_begins()) + margin,
+                ],
+            ),
+            Self::LeafMeeting(meeting) => section(
+                [Length::ZERO, margin],
+                [-GASKET_DEPTH - outdoors, meeting.leaf.face() + room],
+            ),
+            Self::Batten(batten) => section(
+                [batten.spacing / 2.0 - margin, batten.spacing / 2.0 + margin],
+                [-batten.leaf.sheet - outdoors, batten.leaf.face() + room],
+            ),
+            Self::CargoSill(sill) => section(
+                [sill.sill.x[0] - outdoors, sill.wall.face() + margin],
+                [sill.sill.y[0] - outdoors, sill.floor.face() + margin],
             ),
             Self::Corner(corner) => {
                 let low = corner.casting.outside.map(|outside| -outside - outdoors);
@@ -101,6 +134,38 @@ impl Detail {
                     bracket.edge.first.face() + margin,
                     bracket.edge.second.face() + margin,
                 ];
+                along_the_wall_first(cuts(self.rises(), middle, low, high))
+            }
+            Self::ThinFoam(spot) => section(
+                [Length::ZERO, spot.width / 2.0 + margin],
+                [-spot.wall.sheet - outdoors, spot.wall.face() + room],
+            ),
+            Self::FloorRecess(across) => section(
+                [Length::ZERO, across.recess.width / 2.0 + margin],
+                [across.lowest() - margin / 2.0, across.floor.face() + room],
+            ),
+            Self::JoistEnd(end) => {
+                let rail = end.edge.steel;
+                let web = end.joist.web_at();
+                let middle = [web - Length::mm(1.0), rail.x[1] + Length::mm(10.0), rail.y[1] / 2.0];
+                let low = [web - margin, rail.x[0] - outdoors, rail.y[0] - outdoors];
+                let high =
+                    [web + margin, end.edge.first.face() + margin, end.edge.second.face() + margin];
+                along_the_wall_first(cuts(self.rises(), middle, low, high))
+            }
+            Self::FloorDrain(drain) => {
+                let across = DRAIN_PLATE / 2.0 + margin;
+                let low = [Length::ZERO, drain.bottom() - outdoors, Length::ZERO];
+                let middle = [Length::mm(1.0), drain.floor.face() / 2.0, Length::mm(1.0)];
+                let high = [across, drain.top() + room, across];
+                cuts(self.rises(), middle, low, high)
+            }
+            Self::Screw(screw) => {
+                let face = screw.wall.face();
+                let across = Length::mm(90.0);
+                let low = [Length::ZERO, -screw.wall.sheet - outdoors, Length::ZERO];
+                let middle = [Length::mm(0.5), face / 2.0, Length::mm(0.5)];
+                let high = [across, face + room, across];
                 along_the_wall_first(cuts(self.rises(), middle, low, high))
             }
             Self::Sleeve(sleeve) => {

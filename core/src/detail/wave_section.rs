@@ -58,6 +58,10 @@ impl Model for WaveSection {
         self.build_up.foam_conductivity
     }
 
+    fn lining(&self) -> Option<ThermalConductivity> {
+        Some(self.build_up.lining_conductivity)
+    }
+
     fn flanking(&self) -> HeatTransferCoefficient {
         self.plain * (self.waves.width() * Length::new(1.0))
     }

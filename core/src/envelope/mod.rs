@@ -1,10 +1,12 @@
 //! What stands where: the plain areas with their layers, and how many metres or pieces of
 //! each cold detail there are.
 
+mod opening;
 mod plain;
 mod resistance;
 mod thermal_bridge;
 
+pub use opening::*;
 pub use plain::*;
 pub use resistance::*;
 pub use thermal_bridge::*;
@@ -127,8 +129,7 @@ impl Envelope {
             let metres = plain.area / counted_waves(checked, plain.surface)?.pitch();
             Some((ThermalBridge::Waves(plain.surface), Amount::Metres(metres)))
         });
-        let thermal_bridges =
-            thermal_bridges(design, clear, checked.freight_box().floor_member.spacing, waves);
+        let thermal_bridges = thermal_bridges(design, clear, &checked.freight_box(), waves);
         Self {
             plain,
             personnel_door: Openings { area: door_area, transmittance: design.door_transmittance },

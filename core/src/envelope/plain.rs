@@ -6,7 +6,7 @@ use super::{
 };
 use crate::design::{CheckedDesign, FoamMeasure, Surface};
 use crate::freight_box::Corrugation;
-use crate::material::{PLYWOOD, STEEL};
+use crate::material::{PLYWOOD, REINFORCED_PLASTIC, STEEL};
 use crate::units::{Length, ThermalConductivity, ThermalResistance, ThermalTransmittance};
 
 /// What a layer is.
@@ -20,6 +20,8 @@ pub enum LayerKind {
     AirGap,
     /// Lining board.
     Lining,
+    /// Wipeable panel over the lining board.
+    Panel,
     /// The box's plywood floor.
     FloorPlywood,
     /// Foam board over the floor.
@@ -36,6 +38,7 @@ impl LayerKind {
             Self::Foam => "foam",
             Self::AirGap => "air_gap",
             Self::Lining => "lining",
+            Self::Panel => "panel",
             Self::FloorPlywood => "floor_plywood",
             Self::FloorFoam => "floor_foam",
             Self::FloorDeck => "floor_deck",
@@ -83,6 +86,7 @@ pub fn layers(checked: &CheckedDesign, surface: Surface) -> Vec<Layer> {
             layers.push(Layer { kind: LayerKind::AirGap, thickness: gap, resistance });
         }
         layers.push(solid(LayerKind::Lining, stack.lining, lining_material(design).conductivity));
+        layers.push(solid(LayerKind::Panel, stack.panel, REINFORCED_PLASTIC.conductivity));
     }
     layers.retain(|layer| layer.thickness > Length::ZERO);
     layers

@@ -7,8 +7,11 @@
 mod corrugation;
 mod size;
 
-pub use corrugation::*;
-pub use size::*;
+pub use corrugation::{Corrugation, FRONT_END, ROOF, SIDE_WALL};
+pub use size::{
+    BoxSize, CORNER_FITTING_HEIGHT, CORNER_FITTING_LENGTH, CORNER_FITTING_WIDTH,
+    DOOR_HEADER_THICKNESS, FORKLIFT_POCKET, GOOSENECK_TUNNEL,
+};
 
 use crate::units::{Area, Length, Mass, Volume};
 
@@ -88,6 +91,17 @@ pub struct FloorMember {
     pub spacing: Length,
 }
 
+/// A place where the floor has less depth, for something to reach under it: a plate closes it off from above.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct FloorRecess {
+    /// Between its sides.
+    pub width: Length,
+    /// From the plywood's underside to its plate.
+    pub below_plywood: Length,
+    /// Thickness of the plate.
+    pub plate: Length,
+}
+
 /// A freight box: nominal dimensions of one standard size, any inside dimension replaced by a
 /// measured one where the survey has it.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -124,6 +138,10 @@ pub struct FreightBox {
     pub floor_plywood: Length,
     /// Under the floor.
     pub floor_member: FloorMember,
+    /// Forklift pockets ([`FORKLIFT_POCKET`]), which go right across the box.
+    pub forklift_pockets: u32,
+    /// Length of the gooseneck tunnel ([`GOOSENECK_TUNNEL`]) from the outside of the front end; 0 without one.
+    pub gooseneck_tunnel: Length,
 }
 
 impl FreightBox {

@@ -1,6 +1,6 @@
 //! The standard sizes.
 
-use super::{BottomRail, CastingIntrusion, Dimensions, FloorMember, FreightBox, Rail};
+use super::{BottomRail, CastingIntrusion, Dimensions, FloorMember, FloorRecess, FreightBox, Rail};
 use super::{FRONT_END, ROOF, SIDE_WALL};
 use crate::units::{Length, Mass};
 
@@ -21,6 +21,28 @@ const ROOF_BELOW_FITTING: Length = Length::mm(6.0);
 
 /// Rails and posts stay this far inside the outer faces of the corner fittings (makers' sheets).
 const RAIL_CLEARANCE: Length = Length::mm(3.0);
+
+/// A forklift pocket, 360 mm wide and 115 mm high (ISO 1496-1 annex on fork-lift pockets, from memory) within members
+/// of 122 mm, under a plate of 3 mm (makers' sheets, from memory): 122 − 115 − 3 = 4 mm are left above it.
+pub const FORKLIFT_POCKET: FloorRecess = FloorRecess {
+    width: Length::mm(360.0),
+    below_plywood: Length::mm(4.0),
+    plate: Length::mm(3.0),
+};
+
+/// The gooseneck tunnel, 1029 mm wide and 120 mm high over the underside of the corner fittings (ISO 1496-1 annex on
+/// gooseneck tunnels, from memory), under a plate of 4 mm (makers' sheets, from memory). The top of the floor is 170 mm
+/// over that underside: 170 − 28 of plywood − 120 − 4 = 18 mm are left above it.
+pub const GOOSENECK_TUNNEL: FloorRecess = FloorRecess {
+    width: Length::mm(1029.0),
+    below_plywood: Length::mm(18.0),
+    plate: Length::mm(4.0),
+};
+
+/// Length of that tunnel from the outside of the front end, from 3150 to 3500 mm (the same annex, from memory).
+const TUNNEL_LENGTH: Length = Length::mm(3150.0);
+/// Steel of the header over the cargo doors, a hollow beam. From memory.
+pub const DOOR_HEADER_THICKNESS: Length = Length::mm(4.0);
 
 /// The standard sizes of general-purpose freight box.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, Default)]
@@ -72,7 +94,9 @@ impl BoxSize {
     ///
     /// Outside: ISO 668 table of lengths, widths and heights. Inside and doors: makers'
     /// specification sheets of the common 20 and 40 ft boxes; the 10 and 45 ft lengths keep the
-    /// same 160 mm between outside and inside. Floor members: makers' sheets. Rails, posts and the
+    /// same 160 mm between outside and inside. Pockets on 10 and 20 ft boxes, a tunnel on longer ones (ISO 1496-1, from
+    /// memory; makers' sheets).
+    /// Floor members: makers' sheets. Rails, posts and the
     /// tare of the 10 and 45 ft boxes: from memory.
     pub fn nominal(self) -> FreightBox {
         const STANDARD_HEIGHT: f64 = 2591.0;
@@ -127,6 +151,8 @@ impl BoxSize {
                 thickness: Length::mm(4.0),
                 spacing: Length::mm(305.0),
             },
+            forklift_pockets: if external_length < 12_000.0 { 2 } else { 0 },
+            gooseneck_tunnel: if external_length < 12_000.0 { Length::ZERO } else { TUNNEL_LENGTH },
         }
     }
 }

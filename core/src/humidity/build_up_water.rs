@@ -7,7 +7,7 @@ use crate::envelope::{
     Envelope, HeatFlow, Layer, LayerKind, OUTSIDE_SURFACE_RESISTANCE, PlainArea, foam_material,
     lining_material,
 };
-use crate::material::{PLYWOOD, STEEL};
+use crate::material::{PLYWOOD, REINFORCED_PLASTIC, STEEL};
 use crate::moisture::{
     AIR_LAYER_EQUIVALENT_THICKNESS, Assembly, MoistureError, MonthBalance, MonthState, VapourLayer,
     YearBalance, monthly_balance,
@@ -129,6 +129,7 @@ pub fn assembly_of(checked: &CheckedDesign, plain: &PlainArea) -> Result<Assembl
             LayerKind::SteelSheet => STEEL,
             LayerKind::Foam | LayerKind::FloorFoam => foam_material(design),
             LayerKind::Lining => lining_material(design),
+            LayerKind::Panel => REINFORCED_PLASTIC,
             LayerKind::FloorPlywood | LayerKind::FloorDeck => PLYWOOD,
         };
         VapourLayer::new(layer.thickness, layer.resistance, material.vapour_resistance_factor)

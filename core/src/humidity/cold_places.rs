@@ -1,9 +1,10 @@
 //! The places that take water from a room's air, each with its temperature factor and its area.
 
 use super::{ColdSpots, SpotPlace};
-use crate::design::{Design, Surface};
+use crate::design::{Design, SleeveEnd, Surface};
+use crate::detail::{DRAIN_PLATE, HEAD_DIAMETER};
 use crate::envelope::{Amount, End, Envelope, ThermalBridge};
-use crate::freight_box::Dimensions;
+use crate::freight_box::{Dimensions, FORKLIFT_POCKET, GOOSENECK_TUNNEL};
 use crate::moisture::{
     MoistureError, STILL_CORNER_COEFFICIENT, Sink, mass_transfer_coefficient, surface_temperature,
 };
@@ -106,9 +107,15 @@ pub fn cold_area(place: SpotPlace, design: &Design, room: &Room, envelope: &Enve
             if corner.stands_out() { open_faces(&corner.size) } else { COLD_STRIP * COLD_STRIP }
         }
         ThermalBridge::BottomCasting(_) => COLD_STRIP * COLD_STRIP,
-        ThermalBridge::StudHead => design.flange_width * design.flange_width,
+        ThermalBridge::StudHead | ThermalBridge::JoistEnd => {
+            design.flange_width * design.flange_width
+        }
         ThermalBridge::DamperSleeve => sleeve_area(design, design.damper_diameter),
         ThermalBridge::ExhaustSleeve => sleeve_area(design, design.exhaust_diameter),
+        ThermalBridge::ScrewThrough => {
+            HEAD_DIAMETER * HEAD_DIAMETER * (core::f64::consts::PI / 4.0)
+        }
+        ThermalBridge::FloorDrain => DRAIN_PLATE * DRAIN_PLATE,
         _ => Area::ZERO,
     };
     match amount {
@@ -116,6 +123,9 @@ pub fn cold_area(place: SpotPlace, design: &Design, room: &Room, envelope: &Enve
         Some((_, Amount::Metres(length))) => {
             let across = match detail {
                 ThermalBridge::FrameLine(_) | ThermalBridge::FloorMember => design.flange_width,
+                ThermalBridge::ThinFoam => design.thin_foam_width,
+                ThermalBridge::ForkliftPocket => FORKLIFT_POCKET.width,
+                ThermalBridge::GooseneckTunnel => GOOSENECK_TUNNEL.width,
                 _ => COLD_STRIP,
             };
             across * *length
@@ -124,9 +134,14 @@ pub fn cold_area(place: SpotPlace, design: &Design, room: &Room, envelope: &Enve
     }
 }
 
-/// The inner face of a sleeve through a side wall.
+/// The inner face of a sleeve through a side wall; of a recessed one the steel up to its end, and the blade.
 fn sleeve_area(design: &Design, diameter: Length) -> Area {
-    diameter * core::f64::consts::PI * design.stack(Surface::SideWall).total()
+    let wall = design.stack(Surface::SideWall);
+    let depth = match design.sleeve_end {
+        SleeveEnd::ThroughLining => wall.total(),
+        SleeveEnd::Recessed => wall.frame_stand_off() + diameter / 4.0,
+    };
+    diameter * core::f64::consts::PI * depth
 }
 
 /// The three faces of a corner block that the room's air reaches.

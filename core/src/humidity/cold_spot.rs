@@ -178,9 +178,13 @@ impl ColdSpots {
                     let own = field.lowest_of(place.surface_kind());
                     let factor = own.map_or(field.temperature_factor, |spot| spot.factor);
                     known.push((place, [factor, field.ordinary_opaque_factor]));
-                    if let (ThermalBridge::OpeningFrame(opening), Some(edge)) =
-                        (placed.place, field.frame_or_glazing)
-                    {
+                    let opening = match placed.place {
+                        ThermalBridge::OpeningFrame(opening) => Some(opening),
+                        ThermalBridge::DoorThreshold => Some(Opening::PersonnelDoor),
+                        ThermalBridge::WindowSill => Some(Opening::Window),
+                        _ => None,
+                    };
+                    if let (Some(opening), Some(edge)) = (opening, field.frame_or_glazing) {
                         edges.push((SpotPlace::of_opening(opening), edge.factor));
                     }
                 }
@@ -206,9 +210,14 @@ impl ColdSpots {
             if openings.area > Area::ZERO {
                 let mean = opening_temperature_factor(openings);
                 let of_place = edges.iter().filter(|(of, _)| *of == place);
-                let colder = of_place.map(|&(_, factor)| factor).find(|&factor| factor < mean);
+                let coldest = of_place.fold(
+                    mean,
+                    |coldest, &(_, factor)| {
+                        if factor < coldest { factor } else { coldest }
+                    },
+                );
                 // Judged at its edge; as a whole it takes water at its mean.
-                known.push((place, [colder.unwrap_or(mean), mean]));
+                known.push((place, [coldest, mean]));
             }
         }
         Self::from_factors(design.indoor_temperature, design.outdoor_temperature, known, unknown)

@@ -27,7 +27,9 @@ mod warm_season;
 
 pub use air_exchange::FanAir;
 pub use air_need::{AirNeed, heat_exchanger, heat_gain_in_use};
-pub use build_up_water::{BuildUpWater, WettestMonth, build_up_water, controls_vapour};
+pub use build_up_water::{
+    BuildUpWater, WettestMonth, assembly_of, build_up_water, controls_vapour,
+};
 pub use cold_places::{ColdPlace, cold_area, cold_places, conductance_onto_surface};
 pub use cold_spot::{
     ColdSpot, ColdSpots, SpotPlace, UnknownReason, UnknownSpot, opening_temperature_factor,

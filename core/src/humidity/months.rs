@@ -45,7 +45,9 @@ impl RoomMonths {
         for (month, means) in months.iter().enumerate() {
             let outdoor = means.air(setting.pressure)?;
             let indoor = design.indoor_temperature.max(means.temperature);
-            let outdoor_vapour = outdoor.vapour_pressure();
+            // Saturated air of the one pair of formulas is a hair beyond saturation by the other.
+            let outdoor_vapour =
+                outdoor.vapour_pressure().min(saturation_pressure(means.temperature)?);
             let stands = if indoor - means.temperature >= HEATED {
                 let target = setting.air(indoor, design.target_humidity)?;
                 let held = Setting { target, ..*setting };

@@ -52,7 +52,7 @@ impl HumidityLimit {
     /// The limits of a surface in a room.
     ///
     /// φ_drip = p_sat(θ_si) / p_sat(θ_i) and φ_mould = 0.8·φ_drip. Above 1 where the surface is
-    /// warmer than the room. Range: −60 °C to 100 °C. Source: ISO 13788:2012, clause 5 and
+    /// warmer than the room. Range: −90 °C to 100 °C. Source: ISO 13788:2012, clause 5 and
     /// annex E.
     ///
     /// # Errors

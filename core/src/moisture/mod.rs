@@ -1,6 +1,6 @@
 //! Moist surfaces and build-ups: how humid a room may be before a surface drips or moulds, how much
 //! water a cold surface takes from the air, what people and things give off, and what diffuses into a
-//! build-up. Formulas only; a design is put to them in [`crate::humidity`].
+//! build-up. Formulas only; a design is put to them elsewhere.
 //!
 //! - when: [`HumidityLimit`] of a surface; [`limit_curve`] is that limit over the outdoor temperature;
 //! - by what rule: [`NeededFactor`], [`FixedCriterion`], [`HumidityClass`] and [`critical_month`];

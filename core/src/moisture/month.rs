@@ -40,7 +40,7 @@ pub struct MonthState {
 impl MonthState {
     /// From relative humidities as they are, p = φ·p_sat(θ), without a margin.
     ///
-    /// Range: −60 °C to 100 °C, φ from 0 to 1.
+    /// Range: −90 °C to 100 °C, φ from 0 to 1.
     ///
     /// # Errors
     /// Refuses an input out of range.

@@ -24,7 +24,7 @@ impl VapourProfile {
     /// The profile of a build-up in a steady state, with water lying at the interfaces of the given
     /// indices, counted from the inside.
     ///
-    /// Condensing on the inner surface itself is not looked at. Range: −60 °C to 100 °C, vapour
+    /// Condensing on the inner surface itself is not looked at. Range: −90 °C to 100 °C, vapour
     /// pressures from 0 to 110 kPa.
     ///
     /// # Errors

@@ -27,3 +27,17 @@ pub const LATENT_HEAT_AT_ZERO: f64 = 2.501e6;
 pub const fn latent_heat_of_vaporisation(celsius: f64) -> f64 {
     LATENT_HEAT_AT_ZERO - 2326.0 * celsius
 }
+
+#[cfg(test)]
+mod tests {
+    use super::latent_heat_of_vaporisation;
+
+    #[test]
+    fn latent_heat_is_that_of_the_steam_tables() {
+        // Steam tables, from memory: 2500.9 kJ/kg at 0 °C, 2453.5 at 20 °C, 2406.0 at 40 °C.
+        for (celsius, kilojoules) in [(0.0, 2500.9), (20.0, 2453.5), (40.0, 2406.0)] {
+            let found = latent_heat_of_vaporisation(celsius) / 1000.0;
+            assert!((found - kilojoules).abs() < 2.5, "{found} at {celsius} °C");
+        }
+    }
+}

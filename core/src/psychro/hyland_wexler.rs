@@ -23,6 +23,9 @@ const TRIPLE_POINT_KELVIN: f64 = 273.16;
 const COLDEST_KELVIN: f64 = 173.15;
 const HOTTEST_KELVIN: f64 = 473.15;
 
+/// Coldest that the formula of liquid water is carried on to, °C: it still gives 0.12 Pa there.
+const COLDEST_LIQUID: f64 = -80.0;
+
 /// Steps after which the search for a dew point ends in any case. The logarithm of the pressure is
 /// a concave rising curve, on which Newton's method cannot miss; it settles in four or five.
 const MOST_STEPS: usize = 12;
@@ -115,12 +118,17 @@ pub fn saturation_pressure_over_ice(temperature: Temperature) -> Result<Pressure
 /// Saturation pressure over liquid water, Pa, at T in K:
 /// ln p_ws = C8/T + C9 + C10·T + C11·T² + C12·T³ + C13·ln T.
 ///
-/// Range: 0 °C to 200 °C. Source: ASHRAE Fundamentals 2017, chapter 1, equation 6.
+/// Below 0 °C it is the formula of liquid water carried on to supercooled water, over which weather
+/// services state dew point and relative humidity in frost too. There it lies above Goff and Gratch
+/// by 0.3 % at −20 °C, 0.8 % at −40 °C and 3 % at −60 °C.
+///
+/// Range: −80 °C to 200 °C, stated by its source from 0 °C. Source: ASHRAE Fundamentals 2017,
+/// chapter 1, equation 6.
 ///
 /// # Errors
 /// Refuses a temperature out of range.
 pub fn saturation_pressure_over_water(temperature: Temperature) -> Result<Pressure, PsychroError> {
-    let allowed = Bounds::between(0.0, HOTTEST);
+    let allowed = Bounds::between(COLDEST_LIQUID, HOTTEST);
     PsychroQuantity::Temperature.check_within(temperature.as_celsius(), allowed)?;
     Ok(Pressure::new(Phase::Water.pressure(temperature.as_kelvin())))
 }
@@ -170,6 +178,24 @@ pub fn vapour_pressure(
 ) -> Result<Pressure, PsychroError> {
     let humidity = check_relative_humidity(humidity)?;
     Ok(saturation_pressure(temperature)? * humidity)
+}
+
+/// Vapour pressure of a relative humidity over water, also in frost, p_w = φ·p_w,water(t), Pa.
+///
+/// Weather services state humidity over water at all temperatures, because most hygrometers follow
+/// it (American Meteorological Society, Glossary of Meteorology, relative humidity). What they state
+/// in frost is more than air saturated over ice may hold.
+///
+/// Range: as [`saturation_pressure_over_water`], φ from 0 to 1.
+///
+/// # Errors
+/// Refuses a temperature or relative humidity out of range.
+pub fn vapour_pressure_over_water(
+    temperature: Temperature,
+    humidity: RelativeHumidity,
+) -> Result<Pressure, PsychroError> {
+    let humidity = check_relative_humidity(humidity)?;
+    Ok(saturation_pressure_over_water(temperature)? * humidity)
 }
 
 /// Relative humidity φ = p_w / p_ws(t). More than 1 says that vapour would condense.

@@ -13,9 +13,9 @@ use crate::units::{Pressure, RelativeHumidity, Temperature};
 /// Saturation pressure at 0 °C, Pa, in both formulas.
 const AT_ZERO: f64 = 610.5;
 
-/// The standard states no range; this one covers building surfaces, and the pair stays within
-/// 5 % of Hyland–Wexler in it.
-const TEMPERATURE: Bounds = Bounds::between(-60.0, 100.0);
+/// The standard states no range; this one covers building surfaces and the air of every place. The pair stays
+/// within 5 % of Hyland–Wexler down to −60 °C, and within 16 % down to −90 °C.
+const TEMPERATURE: Bounds = Bounds::between(-90.0, 100.0);
 
 /// One formula of the pair: p_sat = 610.5·exp(a·θ / (b + θ)).
 struct Magnus {
@@ -42,7 +42,7 @@ pub(super) fn dew_point_celsius(p: f64) -> f64 {
 /// Saturation pressure p_sat, Pa, at θ in °C: 610.5·exp(17.269·θ / (237.3 + θ)) from 0 °C up,
 /// 610.5·exp(21.875·θ / (265.5 + θ)) below.
 ///
-/// Range: −60 °C to 100 °C. Source: ISO 13788:2012, annex E.
+/// Range: −90 °C to 100 °C. Source: ISO 13788:2012, annex E.
 ///
 /// # Errors
 /// Refuses a temperature out of range.
@@ -55,7 +55,7 @@ pub fn saturation_pressure(temperature: Temperature) -> Result<Pressure, Psychro
 /// Dew point of a vapour pressure, °C, below 0 °C the frost point: with k = ln(p / 610.5),
 /// 237.3·k / (17.269 − k) from 610.5 Pa up, 265.5·k / (21.875 − k) below.
 ///
-/// Range: the saturation pressures from −60 °C to 100 °C, 1.0 Pa to 102 kPa.
+/// Range: the saturation pressures from −90 °C to 100 °C, 8 mPa to 102 kPa.
 /// Source: ISO 13788:2012, annex E.
 ///
 /// # Errors
@@ -69,7 +69,7 @@ pub fn dew_point(vapour_pressure: Pressure) -> Result<Temperature, PsychroError>
 
 /// Vapour pressure p = φ·p_sat(θ), Pa.
 ///
-/// Range: −60 °C to 100 °C, φ from 0 to 1. Source: ISO 13788:2012, clause 3 and annex E.
+/// Range: −90 °C to 100 °C, φ from 0 to 1. Source: ISO 13788:2012, clause 3 and annex E.
 ///
 /// # Errors
 /// Refuses a temperature or relative humidity out of range.
@@ -84,7 +84,7 @@ pub fn vapour_pressure(
 /// Relative humidity φ = p / p_sat(θ), in the air or at a surface. More than 1 says that vapour
 /// would condense.
 ///
-/// Range: −60 °C to 100 °C, p from 0 to 1.6 MPa. Source: ISO 13788:2012, clause 3 and annex E.
+/// Range: −90 °C to 100 °C, p from 0 to 1.6 MPa. Source: ISO 13788:2012, clause 3 and annex E.
 ///
 /// # Errors
 /// Refuses a temperature out of range or vapour pressure out of range.

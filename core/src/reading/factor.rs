@@ -1,8 +1,9 @@
 //! The factor that three readings give, what it means at the design's temperatures, and whether it
 //! is what was predicted.
 
-use super::refusal::{ReadingError, ReadingField, Refusals, beyond_saturation};
+use super::refusal::{ReadingError, ReadingField, TEMPERATURES, beyond_saturation};
 use super::taken::{PlaceReadings, USUAL_READING_DIFFERENCE};
+use crate::bounds::{Bounds, Refusals};
 use crate::moisture::{HumidityLimit, surface_temperature};
 use crate::units::{Temperature, TemperatureDifference, TemperatureFactor};
 
@@ -124,9 +125,9 @@ impl MeasuredFactor {
         indoor: Temperature,
         outdoor: Temperature,
     ) -> Result<MeasuredLimit, ReadingError> {
-        let mut refusals = Refusals::default();
+        let mut refusals = Refusals::new();
         check_design(&mut refusals, indoor, outdoor);
-        refusals.done()?;
+        refusals.finish()?;
         let at = |factor| {
             let surface = surface_temperature(factor, indoor, outdoor);
             HumidityLimit::at_surface(surface, indoor)
@@ -150,10 +151,10 @@ impl MeasuredFactor {
         indoor: Temperature,
         outdoor: Temperature,
     ) -> Result<Comparison, ReadingError> {
-        let mut refusals = Refusals::default();
+        let mut refusals = Refusals::new();
         check_design(&mut refusals, indoor, outdoor);
-        refusals.holds(ReadingField::PredictedFactor, predicted.value(), 0.0..=1.0);
-        refusals.done()?;
+        refusals.holds(ReadingField::PredictedFactor, None, predicted.value());
+        refusals.finish()?;
         let (standing, nearest) = if predicted < self.least {
             (Standing::Warmer, self.least)
         } else if predicted > self.most {
@@ -170,12 +171,15 @@ impl MeasuredFactor {
     }
 }
 
-fn check_design(refusals: &mut Refusals, indoor: Temperature, outdoor: Temperature) {
+fn check_design(refusals: &mut Refusals<ReadingField>, indoor: Temperature, outdoor: Temperature) {
+    use ReadingField as Field;
+    let (coldest, hottest) = (TEMPERATURES.minimum(), TEMPERATURES.maximum());
     let indoor = indoor.as_celsius();
-    let is_lawful =
-        refusals.holds(ReadingField::DesignIndoor, indoor, -60.0 + LEAST_DESIGN_DIFFERENCE..=100.0);
-    let warmest = if is_lawful { indoor } else { 100.0 } - LEAST_DESIGN_DIFFERENCE;
-    refusals.holds(ReadingField::DesignOutdoor, outdoor.as_celsius(), -60.0..=warmest);
+    let allowed = Bounds::between(coldest + LEAST_DESIGN_DIFFERENCE, hottest);
+    let is_lawful = refusals.holds_within(Field::DesignIndoor, None, indoor, allowed);
+    let warmest = if is_lawful { indoor } else { hottest } - LEAST_DESIGN_DIFFERENCE;
+    let allowed = Bounds::between(coldest, warmest);
+    refusals.holds_within(Field::DesignOutdoor, None, outdoor.as_celsius(), allowed);
 }
 
 /// A surface at the design's temperatures.

@@ -1,7 +1,8 @@
 //! Readings taken again and again at one place.
 
-use super::refusal::{ReadingError, ReadingField, Refusals};
+use super::refusal::{ReadingError, ReadingField};
 use super::taken::{PlaceReadings, ThermometerReading, both};
+use crate::bounds::{BoundedQuantity, Bounds, Refusals};
 use crate::units::{Temperature, TemperatureDifference, Time};
 
 /// Three thermometers, read at one time.
@@ -46,12 +47,13 @@ impl PlaceReadings {
     /// Every number of the rows that cannot stand, together.
     pub fn of_log(rows: &[LogRow], terms: &LogTerms) -> Result<Self, ReadingError> {
         use ReadingField as Field;
-        let mut refusals = Refusals::default();
-        refusals.holds(Field::LogRows, rows.len() as f64, 3.0..=10_000.0);
-        let end = Time::days(366.0).as_hours();
-        let mut earliest = -end;
+        let mut refusals = Refusals::new();
+        refusals.holds(Field::LogRows, None, rows.len() as f64);
+        let span = Field::RowTime.bounds();
+        let mut earliest = span.minimum();
         for (n, row) in rows.iter().enumerate() {
-            if refusals.holds_in_row(Some(n), Field::RowTime, row.at.as_hours(), earliest..=end) {
+            let allowed = Bounds::between(earliest, span.maximum());
+            if refusals.holds_within(Field::RowTime, Some(n), row.at.as_hours(), allowed) {
                 earliest = row.at.as_hours() + 1.0 / 3600.0;
             }
             for (field, temperature) in [
@@ -59,10 +61,10 @@ impl PlaceReadings {
                 (Field::OutsideTemperature, row.outside),
                 (Field::SurfaceTemperature, row.surface),
             ] {
-                refusals.holds_in_row(Some(n), field, temperature.as_celsius(), -60.0..=100.0);
+                refusals.holds(field, Some(n), temperature.as_celsius());
             }
         }
-        refusals.done()?;
+        refusals.finish()?;
         let hours: Vec<f64> = rows.iter().map(|row| row.at.as_hours()).collect();
         let thermometer = |read: fn(&LogRow) -> Temperature, uncertainty| {
             let celsius: Vec<f64> = rows.iter().map(|row| read(row).as_celsius()).collect();
@@ -124,7 +126,7 @@ mod tests {
         let refused = |rows: &[LogRow]| {
             let refusals =
                 PlaceReadings::of_log(rows, &terms).map_or_else(|error| error.refusals, |_| vec![]);
-            refusals.iter().map(|one| (one.row, one.field)).collect::<Vec<_>>()
+            refusals.iter().map(|one| (one.index, one.quantity)).collect::<Vec<_>>()
         };
         // Two rows have no scatter; a row of the same minute twice has no place on a line.
         assert_eq!(refused(&[row(0.0, 14.0), row(1.0, 14.0)]), [(None, ReadingField::LogRows)]);

@@ -18,8 +18,13 @@ mod refusal;
 mod settling;
 mod taken;
 
-pub use factor::*;
-pub use log::*;
-pub use refusal::*;
-pub use settling::*;
-pub use taken::*;
+pub use factor::{
+    BandParts, Comparison, MeasuredFactor, MeasuredLimit, ReadingDoubt, Standing, SurfaceAt,
+    WIDEST_HALF_BAND,
+};
+pub use log::{LogRow, LogTerms};
+pub use refusal::{ReadingError, ReadingField};
+pub use settling::{SETTLING_TIME_CONSTANTS, StoringLayer, plain_time_constant, time_constant};
+pub use taken::{
+    LEAST_READING_DIFFERENCE, PlaceReadings, ThermometerReading, USUAL_READING_DIFFERENCE,
+};

@@ -5,7 +5,7 @@ use crate::envelope::{
     HeatFlow, Layer, LayerKind, OUTSIDE_SURFACE_RESISTANCE, PlainArea, foam_material,
     lining_material,
 };
-use crate::material::{Material, PLYWOOD, STEEL};
+use crate::material::{Material, PLYWOOD, REINFORCED_PLASTIC, STEEL};
 use crate::units::{ThermalResistance, Time};
 
 /// How many time constants outdoors, room and sun must have stood before a place is read.
@@ -77,6 +77,7 @@ pub fn plain_time_constant(design: &Design, plain: &PlainArea) -> Time {
             LayerKind::SteelSheet => STEEL,
             LayerKind::Foam | LayerKind::FloorFoam => foam_material(design),
             LayerKind::Lining => lining_material(design),
+            LayerKind::Panel => REINFORCED_PLASTIC,
             LayerKind::FloorPlywood | LayerKind::FloorDeck => PLYWOOD,
         };
         StoringLayer::of(layer, &material)

@@ -1,8 +1,9 @@
 //! What was read, and whether it is worth a factor.
 
 use super::factor::MeasuredFactor;
-use super::refusal::{ReadingError, ReadingField, Refusals};
+use super::refusal::{ReadingError, ReadingField};
 use super::settling::SETTLING_TIME_CONSTANTS;
+use crate::bounds::{Bounds, Refusals};
 use crate::units::{Temperature, TemperatureDifference, Time};
 
 /// Least difference of inside and outside air, 10 K: below it no factor is taken.
@@ -42,9 +43,6 @@ pub struct PlaceReadings {
     pub since_sun: Time,
 }
 
-/// Temperatures that the saturation formula of ISO 13788 is used for here, °C.
-const TEMPERATURES: core::ops::RangeInclusive<f64> = -60.0..=100.0;
-
 impl PlaceReadings {
     /// The temperature factor of the place, with its band.
     ///
@@ -59,28 +57,27 @@ impl PlaceReadings {
     /// asked of it.
     pub fn factor(&self) -> Result<MeasuredFactor, ReadingError> {
         use ReadingField as Field;
-        let mut refusals = Refusals::default();
+        let mut refusals = Refusals::new();
         let readings = [self.inside, self.outside, self.surface];
         let fields =
             [Field::InsideTemperature, Field::OutsideTemperature, Field::SurfaceTemperature];
         let lawful = [0, 1, 2]
-            .map(|n| refusals.holds(fields[n], readings[n].temperature.as_celsius(), TEMPERATURES));
+            .map(|n| refusals.holds(fields[n], None, readings[n].temperature.as_celsius()));
         let fields =
             [Field::InsideUncertainty, Field::OutsideUncertainty, Field::SurfaceUncertainty];
-        let known = [0, 1, 2]
-            .map(|n| refusals.holds(fields[n], readings[n].uncertainty.value(), 0.01..=5.0));
+        let known =
+            [0, 1, 2].map(|n| refusals.holds(fields[n], None, readings[n].uncertainty.value()));
         let fields = [Field::InsideDrift, Field::OutsideDrift, Field::SurfaceDrift];
-        let drifts = [0, 1, 2]
-            .map(|n| refusals.holds(fields[n], readings[n].drift_per_hour.value(), -20.0..=20.0));
+        let drifts =
+            [0, 1, 2].map(|n| refusals.holds(fields[n], None, readings[n].drift_per_hour.value()));
 
         let constant = self.time_constant.as_hours();
-        let longest = Time::days(30.0).as_hours();
-        let has_constant = refusals.holds(Field::TimeConstant, constant, 1.0 / 3600.0..=longest);
+        let has_constant = refusals.holds(Field::TimeConstant, None, constant);
         let wait = if has_constant { SETTLING_TIME_CONSTANTS * constant } else { 0.0 };
         for (field, since) in
             [(Field::SteadyFor, self.steady_for), (Field::SinceSun, self.since_sun)]
         {
-            refusals.holds(field, since.as_hours(), wait..=f64::INFINITY);
+            refusals.holds_within(field, None, since.as_hours(), Bounds::at_least(wait));
         }
 
         let [inside, outside, surface] = readings;
@@ -90,26 +87,23 @@ impl PlaceReadings {
             let warmest = inside.temperature + both(inside.uncertainty, surface.uncertainty);
             // Outdoors warmer than the room has no order: the difference is refused below.
             if coldest <= warmest {
-                let allowed = coldest.as_celsius()..=warmest.as_celsius();
+                let allowed = Bounds::between(coldest.as_celsius(), warmest.as_celsius());
                 let given = surface.temperature.as_celsius();
-                is_ordered = refusals.holds(Field::SurfaceTemperature, given, allowed);
+                is_ordered = refusals.holds_within(Field::SurfaceTemperature, None, given, allowed);
             }
         }
         let is_wide = lawful[0]
             && lawful[1]
             && refusals.holds(
                 Field::Difference,
+                None,
                 (inside.temperature - outside.temperature).value(),
-                LEAST_READING_DIFFERENCE.value()..=f64::INFINITY,
             );
 
         let is_whole = [lawful, known, drifts].iter().all(|all| *all == [true; 3]);
         let measured = (is_whole && has_constant && is_wide && is_ordered)
             .then(|| MeasuredFactor::of(self))
-            .filter(|measured| {
-                let widest = super::WIDEST_HALF_BAND.value();
-                refusals.holds(Field::HalfBand, measured.half_band().value(), 0.0..=widest)
-            });
+            .filter(|measured| refusals.holds(Field::HalfBand, None, measured.half_band().value()));
         match measured {
             Some(measured) if refusals.are_none() => Ok(measured),
             _ => Err(refusals.into_error()),
@@ -125,7 +119,8 @@ pub(super) fn both(a: TemperatureDifference, b: TemperatureDifference) -> Temper
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::reading::{ReadingDoubt, ReadingRefusal};
+    use crate::bounds::Refusal;
+    use crate::reading::ReadingDoubt;
 
     fn thermometer(celsius: f64) -> ThermometerReading {
         ThermometerReading {
@@ -146,7 +141,7 @@ mod tests {
         }
     }
 
-    fn refused(readings: &PlaceReadings) -> Vec<ReadingRefusal> {
+    fn refused(readings: &PlaceReadings) -> Vec<Refusal<ReadingField>> {
         readings.factor().map_or_else(|error| error.refusals, |_| Vec::new())
     }
 
@@ -158,7 +153,7 @@ mod tests {
         readings.surface.drift_per_hour = TemperatureDifference::new(-21.0);
         readings.steady_for = Time::hours(2.9);
         readings.since_sun = Time::hours(0.0);
-        let fields: Vec<ReadingField> = refused(&readings).iter().map(|one| one.field).collect();
+        let fields: Vec<ReadingField> = refused(&readings).iter().map(|one| one.quantity).collect();
         assert_eq!(
             fields,
             [
@@ -183,10 +178,10 @@ mod tests {
         for beyond in [20.43, -10.43] {
             let refusals = surface(beyond).map_or_else(|error| error.refusals, |_| Vec::new());
             assert_eq!(refusals.len(), 1, "{refusals:?}");
-            assert_eq!(refusals[0].field, ReadingField::SurfaceTemperature);
+            assert_eq!(refusals[0].quantity, ReadingField::SurfaceTemperature);
             assert_eq!(refusals[0].given, beyond);
-            assert!((refusals[0].allowed.end() - 20.424_264).abs() < 1e-6, "{refusals:?}");
-            assert!((refusals[0].allowed.start() + 10.424_264).abs() < 1e-6, "{refusals:?}");
+            assert!((refusals[0].allowed.maximum() - 20.424_264).abs() < 1e-6, "{refusals:?}");
+            assert!((refusals[0].allowed.minimum() + 10.424_264).abs() < 1e-6, "{refusals:?}");
         }
     }
 
@@ -203,13 +198,13 @@ mod tests {
         assert_eq!(doubts, Ok(vec![ReadingDoubt::DriftPrevails]));
         let refusals = refused(&drifting(-10.0));
         assert_eq!(refusals.len(), 1, "{refusals:?}");
-        assert_eq!(refusals[0].field, ReadingField::HalfBand);
+        assert_eq!(refusals[0].quantity, ReadingField::HalfBand);
     }
 
     #[test]
     fn a_refusal_says_field_value_and_range() {
         let readings = PlaceReadings { since_sun: Time::hours(0.5), ..sound() };
         let said = readings.factor().map_or_else(|error| error.to_string(), |_| String::new());
-        assert_eq!(said, "since_sun is 0.5, allowed is from 3 to inf h");
+        assert_eq!(said, "since sun of 0.5 h is out of range: it must be at least 3 h");
     }
 }

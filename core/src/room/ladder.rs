@@ -12,10 +12,14 @@ pub enum Taker {
     Frame,
     /// Foam past the frame's inner face.
     FoamPastFrame,
+    /// Foam in the leaves of the cargo doors.
+    LeafFoam,
     /// A surface brought in to hide the castings.
     BroughtIn,
     /// The lining board.
     Lining,
+    /// The wipeable panel over it.
+    Panel,
     /// Seal or levelling coat.
     Levelling,
     /// Foam board over the floor.
@@ -33,8 +37,10 @@ impl Taker {
             Self::StandOff => "stand_off",
             Self::Frame => "frame",
             Self::FoamPastFrame => "foam_past_frame",
+            Self::LeafFoam => "leaf_foam",
             Self::BroughtIn => "brought_in",
             Self::Lining => "lining",
+            Self::Panel => "panel",
             Self::Levelling => "levelling",
             Self::FloorFoam => "floor_foam",
             Self::FloorDeck => "floor_deck",
@@ -56,12 +62,14 @@ pub struct LadderStep {
 
 /// The rungs of a framed surface from the steel inwards, empty ones left out.
 fn framed_steps(surface: Surface, stack: &Stack) -> Vec<LadderStep> {
+    let foam = if stack.is_framed() { Taker::FoamPastFrame } else { Taker::LeafFoam };
     let steps = [
         (Taker::StandOff, stack.stand_off),
         (Taker::Frame, stack.member),
-        (Taker::FoamPastFrame, stack.foam_past_frame()),
+        (foam, stack.foam_past_frame()),
         (Taker::BroughtIn, stack.brought_in),
         (Taker::Lining, stack.lining),
+        (Taker::Panel, stack.panel),
     ];
     keep_taken(surface, &steps)
 }
@@ -113,4 +121,28 @@ pub fn height_ladder(design: &Design) -> Vec<LadderStep> {
         design.clear_dimensions().height,
         floor_steps(&design.stack(Surface::Floor)),
     )
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    /// 2.3 mm on each of two side walls, and on the ceiling once: the room loses 4.6 mm of width and 2.3 mm of height.
+    #[test]
+    fn a_panel_takes_its_thickness_from_the_room() {
+        let mut design = Design::default();
+        let bare = design.clear_dimensions();
+        design.panel_thickness = Length::mm(2.3);
+        let lined = design.clear_dimensions();
+        let lost = [bare.width - lined.width, bare.height - lined.height];
+        for (lost, panels) in lost.into_iter().zip([2.0, 1.0]) {
+            assert!((lost.as_mm() - 2.3 * panels).abs() < 1e-9, "{lost:?}");
+        }
+        let taken = |ladder: Vec<LadderStep>| {
+            let panels = ladder.into_iter().filter(|step| step.taker == Taker::Panel);
+            panels.map(|step| step.taken).sum::<Length>().as_mm()
+        };
+        assert!((taken(width_ladder(&design)) - 4.6).abs() < 1e-9);
+        assert!((taken(height_ladder(&design)) - 2.3).abs() < 1e-9);
+    }
 }

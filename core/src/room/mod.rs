@@ -4,9 +4,9 @@ mod ladder;
 mod obstruction;
 mod treatment;
 
-pub use ladder::*;
-pub use obstruction::*;
-pub use treatment::*;
+pub use ladder::{LadderStep, Taker, height_ladder, length_ladder, width_ladder};
+pub use obstruction::{CornerObstruction, HiddenFrom, corner_obstructions};
+pub use treatment::CastingCost;
 
 use crate::design::{CheckedDesign, EndWallTreatment};
 use crate::freight_box::Dimensions;

@@ -37,7 +37,8 @@ impl CornerObstruction {
 pub fn corner_obstructions(design: &Design) -> (CornerObstruction, CornerObstruction) {
     let casting = design.freight_box().casting;
     let bare = design.end_wall_treatment == EndWallTreatment::LeaveBare;
-    let over = if bare { Length::ZERO } else { design.casting_cover + design.lining_thickness };
+    let boards = design.lining_thickness + design.panel_thickness;
+    let over = if bare { Length::ZERO } else { design.casting_cover + boards };
     let past =
         |reach: Length, surface| (reach + over - design.stack(surface).total()).max(Length::ZERO);
     let corner = |reach: Length, end| {

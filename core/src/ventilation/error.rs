@@ -38,7 +38,7 @@ bounded_quantities! {
         /// Part of the free area of a screen that dirt, lint or frost has closed.
         CloggedShare: "clogged_share", "", Bounds::below(0.0, 1.0);
         /// Density of air, kg/m³.
-        AirDensity: "air_density", "kg/m³", Bounds::between(0.6, 1.8);
+        AirDensity: "air_density", "kg/m³", Bounds::between(0.5, 1.9);
         /// Speed of air, m/s.
         Speed: "speed", "m/s", Bounds::between(0.0, 100.0);
         /// Rate at which moisture is given off, kg/s.

@@ -164,7 +164,7 @@ pub fn screen_loss(free_area: FreeAreaRatio) -> Result<LossCoefficient, Ventilat
 
 /// Dynamic pressure ρ·v² / 2, Pa.
 ///
-/// Range: v from 0 to 100 m/s, ρ from 0.6 to 1.8 kg/m³.
+/// Range: v from 0 to 100 m/s, ρ from 0.5 to 1.9 kg/m³.
 ///
 /// # Errors
 /// Refuses an input out of range.

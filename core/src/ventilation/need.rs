@@ -105,7 +105,7 @@ pub fn steady_humidity_ratio(
     outdoor: &MoistAir,
 ) -> Result<HumidityRatio, VentilationError> {
     VentilationQuantity::MoistureSource.check(source.value())?;
-    let some = Bounds::below(LEAST_FLOW, f64::INFINITY);
+    let some = Bounds::at_least(LEAST_FLOW);
     VentilationQuantity::DryAirFlow.check_within(flow.0.value(), some)?;
     let gained = source / flow.0;
     Ok(HumidityRatio::new(outdoor.humidity_ratio().value() + gained))

@@ -68,7 +68,7 @@ impl VentilationSystem {
     /// pressure, as ρ_room / 1.2 of its curve, is s and the losses of its path. The suction is
     /// found to 10⁻⁹ Pa. Left out: wind, stack effect and leaks; give a leak as an intake.
     ///
-    /// Range: densities from 0.6 to 1.8 kg/m³.
+    /// Range: densities from 0.5 to 1.9 kg/m³.
     ///
     /// # Errors
     /// Refuses a density out of range, a system with every intake or every exhaust shut, and a

@@ -35,7 +35,7 @@ pub struct StackFlow {
 /// Pressure of a column of room air against one of outdoor air, Δp = g·h·(ρ_outdoor − ρ_room), Pa;
 /// negative if the room is the colder.
 ///
-/// Range: h from 0 to 20 m, densities from 0.6 to 1.8 kg/m³.
+/// Range: h from 0 to 20 m, densities from 0.5 to 1.9 kg/m³.
 /// Source: ASHRAE Handbook of Fundamentals 2017, chapter 16, stack pressure.
 ///
 /// # Errors

@@ -56,8 +56,12 @@ fn of_place(design: &Design, place: ThermalBridge) -> Shares {
         ThermalBridge::RoofEdge(wall) => halves(of_surface(wall), ROOF),
         ThermalBridge::FloorEdge(wall) => halves(of_surface(wall), FLOOR),
         ThermalBridge::CornerPost(end) => halves(of_end(end), SIDES),
-        ThermalBridge::StudHead | ThermalBridge::TopCasting(_) => ROOF,
-        ThermalBridge::FloorMember | ThermalBridge::BottomCasting(_) => FLOOR,
+        ThermalBridge::StudHead | ThermalBridge::TopCasting(_) | ThermalBridge::JoistEnd => ROOF,
+        ThermalBridge::FloorMember
+        | ThermalBridge::BottomCasting(_)
+        | ThermalBridge::ForkliftPocket
+        | ThermalBridge::GooseneckTunnel
+        | ThermalBridge::FloorDrain => FLOOR,
         ThermalBridge::OpeningFrame(opening) => {
             let wall = match opening {
                 Opening::PersonnelDoor => design.personnel_door.wall().unwrap_or_default(),
@@ -65,7 +69,19 @@ fn of_place(design: &Design, place: ThermalBridge) -> Shares {
             };
             of_surface(surface_of(wall))
         }
-        ThermalBridge::DamperSleeve | ThermalBridge::ExhaustSleeve => SIDES,
+        ThermalBridge::DamperSleeve
+        | ThermalBridge::ExhaustSleeve
+        | ThermalBridge::ScrewThrough
+        | ThermalBridge::ThinFoam => SIDES,
+        ThermalBridge::CargoDoorHeader => halves(DOORS, ROOF),
+        ThermalBridge::CargoDoorSill => halves(DOORS, FLOOR),
+        ThermalBridge::CargoDoorHinges => halves(DOORS, SIDES),
+        ThermalBridge::CargoDoorMeeting | ThermalBridge::CargoDoorBatten => DOORS,
+        ThermalBridge::DoorThreshold => {
+            let wall = design.personnel_door.wall().unwrap_or_default();
+            halves(of_surface(surface_of(wall)), FLOOR)
+        }
+        ThermalBridge::WindowSill => of_surface(surface_of(design.window_wall)),
     }
 }
 

@@ -10,9 +10,9 @@ use super::surroundings::Surroundings;
 use super::use_schedule::UseSchedule;
 use super::vapour_balance::VapourBalance;
 use crate::climate::{BoxFace, SKY_BEFORE_WINDOWS, SUNNY_SURFACE_COEFFICIENT, WHOLE_SKY};
-use crate::design::{Design, Surface};
+use crate::design::Design;
 use crate::evaluate::{Evaluation, NotReckoned};
-use crate::humidity::{Humidity, SpotPlace, conductance_onto_surface};
+use crate::humidity::conductance_onto_surface;
 use crate::room_network::RoomNetwork;
 use crate::units::Power;
 
@@ -98,7 +98,7 @@ impl<'a> YearModel<'a> {
                 + heat.door * 0.5 * WHOLE_SKY.value(),
             sun_on_door: (heat.door * per_sun, door_column),
             window: (open, window_column),
-            places: of_year(&balance.humidity, onto),
+            places: balance.humidity.places.iter().map(|&at| OfYear::new(at, onto)).collect(),
             is_waiting: evaluation.heat_loss.is_waiting() || evaluation.cold_spots.is_waiting(),
             choices: checked.choices().clone(),
             design: design.clone(),
@@ -131,13 +131,4 @@ impl<'a> YearModel<'a> {
 /// The column of a face in the table of sun.
 fn column_of(face: BoxFace) -> usize {
     BoxFace::ALL.iter().position(|&one| one == face).unwrap_or(0)
-}
-
-/// The cold places of a room, but for the plain areas of walls and ceiling: these are the lining, which the
-/// balance of vapour has for itself.
-fn of_year(humidity: &Humidity, onto: f64) -> Vec<OfYear> {
-    let is_lining =
-        |place: SpotPlace| matches!(place, SpotPlace::Plain(surface) if surface != Surface::Floor);
-    let places = humidity.places.iter().filter(|place| !is_lining(place.place));
-    places.map(|&place| OfYear::new(place, onto)).collect()
 }

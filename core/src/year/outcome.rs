@@ -32,8 +32,8 @@ pub struct EnergyByPurpose {
     pub by_fan: Energy,
     /// Taken by water that dried in the room.
     pub by_drying: Energy,
-    /// Given back by water that condensed and froze on cold places, as far as it came to the room; below 0 what
-    /// thawing and drying back took.
+    /// Given back by water that condensed and froze on cold places, as far as it came to the room, or in full air; below
+    /// 0 what thawing and drying back took.
     pub condensing: Energy,
 }
 
@@ -105,7 +105,7 @@ pub struct Period {
     pub mean_celsius: f64,
     /// Mean of the hours' relative humidities, 0 to 1.
     pub mean_humidity: f64,
-    /// Water that condensed on the lining itself.
+    /// Water that condensed wherever it could, on the lining first, because the air held no more.
     pub water_on_lining: Mass,
 }
 

@@ -9,6 +9,7 @@ use super::record::Record;
 use super::vapour_balance::{Terms, VapourBalance, VapourDrive, VapourState};
 use crate::climate::{HOURS_IN_YEAR, hours_of};
 use crate::extremes::{greater, lesser};
+use crate::psychro::LATENT_HEAT_AT_ZERO;
 use crate::room_network::{Drive, NetworkStep};
 use crate::units::{Energy, Mass, Temperature};
 
@@ -46,7 +47,8 @@ struct Acting {
 /// the hour to the set-point as far as it can. The fan runs for those inside, and more for as much of the hour as
 /// it takes to hold the room at its temperature or humidity, only while outdoor air is colder, or holds less
 /// vapour; while it cools, its air goes past the heat exchanger. Cold places take water from the air and give
-/// it back; of the heat of that their temperature factor's part comes to the room, in the hour after. Water
+/// it back; of the heat of that their temperature factor's part comes to the room, in the hour after, and all of what
+/// condenses in full air. Water
 /// that dries in the room takes its heat from the air; people's own moisture takes none, for their heat is
 /// counted dry. Left out: wind, frost that insulates, the heat of what the lining takes up.
 pub fn run_year(model: &YearModel<'_>) -> YearOutcome {
@@ -185,7 +187,8 @@ impl<'a> Run<'a> {
         let (after, gone) = model.vapour.go(&state.vapour, &vapour, &terms, sinks, pascals, HOUR);
         state.vapour = after;
         let (spot, joules) = self.record.let_pass(&mut state.places, pascals, HOUR, period);
-        state.released = joules / HOUR;
+        // What condenses in full air warms the room with all of its heat.
+        state.released = (joules + gone.anywhere * LATENT_HEAT_AT_ZERO) / HOUR;
 
         let humidity = after.pascals / vapour.at_air;
         let too_warm = room.air > model.design.too_warm.as_celsius();
@@ -194,7 +197,7 @@ impl<'a> Run<'a> {
         period.drip_hours += u32::from(spot == SpotState::Drip);
         period.frost_hours += u32::from(spot == SpotState::Frost);
         period.fan_hours += duty;
-        period.water_on_lining += Mass::new(gone.on_lining);
+        period.water_on_lining += Mass::new(gone.anywhere);
         period.mean_celsius += room.air;
         period.mean_humidity += humidity;
         self.record.water_given += use_now.source * HOUR;
@@ -254,7 +257,7 @@ impl<'a> Run<'a> {
             air: air.let_in,
             source: model.schedule.at(hour).source,
             at_lining: saturation.pascals(air.lining),
-            at_air: saturation.pascals(air.celsius),
+            at_air: model.vapour.most(saturation.pascals(air.celsius)),
         };
         let terms = model.vapour.terms(&state.vapour, &drive, HOUR);
         // The most the room can come to: nothing taken, and all that lies there given back.
@@ -262,7 +265,7 @@ impl<'a> Run<'a> {
         let most = (supply.given + state.places.gives_at_most() / HOUR) / supply.carried;
         state.places.find_sinks(
             [air.celsius, outdoors],
-            lesser(most, lesser(drive.at_air, drive.at_lining)),
+            lesser(most, drive.at_air),
             HOUR,
             |celsius| saturation.pascals(celsius),
         );

@@ -4,7 +4,7 @@ use crate::design::{Design, LiningMaterial, Surface};
 use crate::envelope::{Envelope, lining_material};
 use crate::extremes::lesser;
 use crate::heat_loss::{AIR_DENSITY, AIR_HEAT_CAPACITY};
-use crate::material::STILL_AIR_PERMEABILITY;
+use crate::material::{REINFORCED_PLASTIC, STILL_AIR_PERMEABILITY};
 use crate::moisture::{Sink, Supply};
 use crate::psychro::{MOLAR_MASS_RATIO, STANDARD_PRESSURE};
 use crate::room::Room;
@@ -24,6 +24,10 @@ const fn sorption(lining: LiningMaterial) -> f64 {
         LiningMaterial::GypsumBoard => 9.0,
     }
 }
+
+/// Most of the air's pressure that its vapour may be, one half: saturation at 81 °C at sea level. Hotter rooms, which
+/// no heater of a room makes, are out of the range of W = 0.622·p/(P − p).
+const MOST_VAPOUR: f64 = 0.5;
 
 /// Coefficients of the balance, SI.
 #[derive(Clone, Copy, Debug)]
@@ -67,8 +71,8 @@ pub(super) struct VapourState {
 pub(super) struct WaterGone {
     /// Carried off by air; below 0 brought in.
     pub(super) by_air: f64,
-    /// Condensed on the lining, because air and lining were full.
-    pub(super) on_lining: f64,
+    /// Condensed wherever it could, because the air was full.
+    pub(super) anywhere: f64,
 }
 
 /// The balance of a step but for the sinks.
@@ -86,7 +90,8 @@ pub(super) struct Terms {
 impl VapourBalance {
     /// The lining by its effective moisture penetration depth d = √(D·T/π), D = δ·p_sat/ξ (M. J. Cunningham, Modelling of
     /// moisture transfer in structures, Building and Environment 23, 1988; ASHRAE Handbook of
-    /// Fundamentals 2017, chapter 25), its layer reached through the air at its face and half the depth.
+    /// Fundamentals 2017, chapter 25), its layer reached through the air at its face, a wipeable
+    /// panel if there is one, and half the depth.
     /// Walls and ceiling count; the sealed floor does not. Onto surfaces by the Lewis relation.
     ///
     /// Onto a square metre of surface passes `onto_surface`, kg/(m²·s·Pa).
@@ -106,13 +111,21 @@ impl VapourBalance {
         let depth = (permeability * AT_TWENTY / sorption * CYCLE / core::f64::consts::PI)
             .sqrt()
             .min(design.lining_thickness.value());
-        let through = 1.0 / (1.0 / onto_surface + 0.5 * depth / permeability);
+        let panel = design.panel_thickness.value()
+            * REINFORCED_PLASTIC.vapour_resistance_factor.value()
+            / STILL_AIR_PERMEABILITY.value();
+        let through = 1.0 / (1.0 / onto_surface + panel + 0.5 * depth / permeability);
         Self {
             air_pressure: air_pressure.value(),
             air: dry_air * MOLAR_MASS_RATIO / air_pressure.value(),
             lining: lined * sorption * depth,
             into_lining: lined * through,
         }
+    }
+
+    /// The most vapour that air of a saturation pressure holds, Pa.
+    pub(super) fn most(&self, saturation: f64) -> f64 {
+        lesser(saturation, MOST_VAPOUR * self.air_pressure)
     }
 
     /// The coefficients by name.
@@ -159,16 +172,14 @@ impl VapourBalance {
     }
 
     /// The vapour pressure after a step, implicit in time, so that water is neither lost nor made: no higher than air
-    /// and lining hold.
+    /// holds. A lining colder than that takes up a film beyond its saturation, and gives it back.
     pub(super) fn pressure(
         terms: &Terms,
         drive: &VapourDrive,
         sinks: &[Sink],
         before: &VapourState,
     ) -> f64 {
-        let free = terms.supply.balanced(sinks, before.pascals);
-        // Air holds no more than it does at its own temperature, nor beside a colder lining.
-        lesser(free, lesser(drive.at_lining, drive.at_air))
+        lesser(terms.supply.balanced(sinks, before.pascals), drive.at_air)
     }
 
     /// The state after a step of seconds that ended at a vapour pressure.
@@ -181,12 +192,11 @@ impl VapourBalance {
         pascals: f64,
         seconds: f64,
     ) -> (VapourState, WaterGone) {
-        // What does not balance in air that holds no more condenses on the lining.
-        let is_full = pascals >= lesser(drive.at_lining, drive.at_air);
-        let over = if is_full { terms.supply.left(sinks, pascals) } else { 0.0 };
+        // What does not balance in air that holds no more condenses wherever it can.
+        let over = if pascals >= drive.at_air { terms.supply.left(sinks, pascals) } else { 0.0 };
         let gone = WaterGone {
             by_air: terms.flow * (terms.ratio * pascals - terms.outdoors) * seconds,
-            on_lining: over * seconds,
+            anywhere: over * seconds,
         };
         let lining = self.lining / seconds;
         let after = VapourState {
@@ -219,6 +229,24 @@ mod tests {
             .unwrap_or(4246.0)
     }
 
+    /// Through 2.3 mm of plastic pass 2·10⁻¹⁰/(10 000 · 0.0023) = 8.7·10⁻¹² kg/(m²·s·Pa): a lining behind it takes up next
+    /// to nothing, where bare plywood takes hundreds of times as much.
+    #[test]
+    fn a_panel_keeps_vapour_from_the_lining() {
+        let into = |panel: f64| {
+            let panel_thickness = crate::units::Length::mm(panel);
+            let checked = Design { panel_thickness, ..Design::default() }.check().unwrap();
+            let room = Room::of(&checked);
+            let envelope = Envelope::of(&checked, &room.clear);
+            let balance = VapourBalance::of(checked.design(), &room, &envelope, 2.5e-8);
+            let lined = envelope.plain.iter().filter(|plain| plain.surface != Surface::Floor);
+            balance.into_lining / lined.map(|plain| plain.area.value()).sum::<f64>()
+        };
+        let (bare, behind_plastic) = (into(0.0), into(2.3));
+        assert!((behind_plastic / 8.696e-12 - 1.0).abs() < 0.02, "{behind_plastic}");
+        assert!(bare > 100.0 * behind_plastic, "{bare}");
+    }
+
     #[test]
     fn water_neither_comes_out_of_a_surface_nor_stands_above_saturation() {
         // Muggy outdoors with a window warmer than the lining, then a wet source in air colder
@@ -241,9 +269,9 @@ mod tests {
                 let pascals = VapourBalance::pressure(&terms, &drive, &sinks, &state);
                 let (after, gone) = BALANCE.go(&state, &drive, &terms, &sinks, pascals, 3600.0);
                 let onto_window = sinks[0].takes(pascals) * 3600.0;
-                assert!(onto_window >= 0.0 && gone.on_lining >= -1e-12, "{gone:?}");
+                assert!(onto_window >= 0.0 && gone.anywhere >= -1e-12, "{gone:?}");
                 assert!(after.pascals <= drive.at_air * (1.0 + 1e-12), "{after:?}");
-                let made = source * 3600.0 - gone.by_air - onto_window - gone.on_lining;
+                let made = source * 3600.0 - gone.by_air - onto_window - gone.anywhere;
                 let kept = BALANCE.held(&after) - BALANCE.held(&state);
                 // The lining takes up by its humidity, whose saturation may move between steps.
                 assert!((made - kept).abs() < 1e-9 * (1.0 + made.abs()), "{made} kept {kept}");

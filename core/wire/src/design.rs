@@ -1,8 +1,9 @@
 //! A design to and from one flat JSON object.
 
 use inchwise_core::design::{
-    DamperScreen, Design, DesignError, EndWallTreatment, FanGiven, Field, FoamMeasure,
-    FramePosition, LiningMaterial, OutdoorAirRule, PersonnelDoor, RoomUse, Wall, WeatherCover,
+    DamperScreen, Design, DesignError, DoorEndFinish, EndWallTreatment, FanGiven, Field,
+    FloorRecesses, FoamMeasure, FramePosition, LiningMaterial, OutdoorAirRule, PersonnelDoor,
+    RoomUse, SleeveEnd, Wall, WeatherCover, WindowSpacer,
 };
 use inchwise_core::freight_box::BoxSize;
 use inchwise_core::year::YearChoices;
@@ -10,6 +11,7 @@ use serde::de::{Deserializer, MapAccess, Visitor};
 use serde_json::{Map, Value, json};
 
 use crate::error::{climate_error, design_error};
+use crate::former_keys::{FormerDesign, FormerKey, former_design_key};
 use crate::place::{NoPlace, place_from_value, place_to_value};
 use crate::unit::{field_key, from_si, to_si};
 use crate::year::choices_from_value;
@@ -98,16 +100,23 @@ pub fn design_and_year_from_json(text: &str) -> Result<(Design, Option<YearChoic
         .map_err(|error| Unreadable::NotAnObject { reason: error.to_string() })?;
     let mut design = Design::default();
     let mut year = None;
+    let mut former = FormerDesign::default();
     for (n, (key, value)) in entries.iter().enumerate() {
         if entries[..n].iter().any(|(earlier, _)| earlier == key) {
             return Err(Unreadable::RepeatedKey(key.clone()));
         }
         if key == YEAR {
             year = Some(choices_from_value(value)?);
+        } else if let Some(meant) = former_design_key(key) {
+            let written = value.as_f64().ok_or_else(|| Unreadable::NotANumber(key.clone()))?;
+            if let FormerKey::Is(number) = meant {
+                former.take(number, written);
+            }
         } else if !put_option(&mut design, key, value)? {
             put_number(&mut design, key, value)?;
         }
     }
+    former.put_into(&mut design);
     Ok((design, year))
 }
 
@@ -139,6 +148,10 @@ fn put_option(design: &mut Design, key: &str, value: &Value) -> Result<bool, Unr
         "frame_position" => {
             option!(frame_position, FramePosition, FramePosition::ALL.iter().copied());
         }
+        "floor_recesses" => {
+            option!(floor_recesses, FloorRecesses, FloorRecesses::ALL.iter().copied());
+        }
+        "sleeve_end" => option!(sleeve_end, SleeveEnd, SleeveEnd::ALL.iter().copied()),
         "lining_material" => {
             option!(lining_material, LiningMaterial, LiningMaterial::ALL.iter().copied());
         }
@@ -146,6 +159,10 @@ fn put_option(design: &mut Design, key: &str, value: &Value) -> Result<bool, Unr
             option!(personnel_door, PersonnelDoor, PersonnelDoor::ALL.iter().copied());
         }
         "window_wall" => option!(window_wall, Wall, Wall::ALL.iter().copied()),
+        "door_end_finish" => {
+            option!(door_end_finish, DoorEndFinish, DoorEndFinish::ALL.iter().copied());
+        }
+        "window_spacer" => option!(window_spacer, WindowSpacer, WindowSpacer::ALL.iter().copied()),
         "room_use" => option!(room_use, RoomUse, RoomUse::ALL.iter().copied()),
         "outdoor_air_rule" => {
             option!(outdoor_air_rule, OutdoorAirRule, OutdoorAirRule::ALL.iter().copied());
@@ -185,9 +202,13 @@ pub fn design_to_value(design: &Design) -> Value {
     put("end_wall_treatment", design.end_wall_treatment.key());
     put("foam_measure", design.foam_measure.key());
     put("frame_position", design.frame_position.key());
+    put("floor_recesses", design.floor_recesses.key());
+    put("sleeve_end", design.sleeve_end.key());
     put("lining_material", design.lining_material.key());
     put("personnel_door", design.personnel_door.key());
     put("window_wall", design.window_wall.key());
+    put("door_end_finish", design.door_end_finish.key());
+    put("window_spacer", design.window_spacer.key());
     put("room_use", design.room_use.key());
     put("outdoor_air_rule", design.outdoor_air_rule.key());
     put("weather_cover", design.weather_cover.key());

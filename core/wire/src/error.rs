@@ -28,6 +28,7 @@ pub fn design_error(error: &DesignError) -> Value {
     let written = |si: f64| json!(from_si(quantity, si));
     let more = match error.problem {
         DesignProblem::ByItself(RangeProblem::NotFinite | RangeProblem::NotWhole)
+        | DesignProblem::NoWallThere
         | DesignProblem::UsedUntilIsUsedFrom
         | DesignProblem::SourceWithoutAir => json!({}),
         DesignProblem::ByItself(RangeProblem::OutOfRange { minimum, maximum }) => {

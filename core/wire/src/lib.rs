@@ -9,6 +9,7 @@ pub mod conduction_file;
 mod design;
 mod error;
 mod evaluation;
+mod former_keys;
 mod hourly_file;
 mod humidity;
 mod place;
@@ -16,13 +17,20 @@ mod place_table;
 mod unit;
 mod year;
 
-pub use design::*;
-pub use error::*;
-pub use evaluation::*;
-pub use hourly_file::*;
+pub use design::{
+    LONGEST_DESIGN, Unreadable, design_and_year_from_json, design_from_json, design_to_value,
+    error_report, unreadable,
+};
+pub use error::{
+    climate_error, conduction_error, design_error, moisture_error, not_reckoned, ventilation_error,
+    year_error,
+};
+pub use evaluation::evaluation;
+pub use former_keys::*;
+pub use hourly_file::{HourlyFileError, read_hours};
 pub use place::{NoPlace, place_from_value, place_to_value};
-pub use place_table::*;
-pub use unit::*;
+pub use place_table::{NamedPlace, NotAPlace, PlaceTable};
+pub use unit::{field_key, from_si, key_suffix, to_si};
 pub use year::year;
 
 use inchwise_core::detail::FieldCache;

@@ -131,7 +131,7 @@ proptest! {
         let refused = |error: DepthError| {
             assert!(!error.refusals.is_empty() && !error.to_string().is_empty());
             for refusal in error.refusals {
-                assert!(!refusal.allowed.contains(&refusal.given), "{refusal}");
+                assert!(!refusal.allowed.contains(refusal.given), "{refusal}");
             }
         };
         let made = FoamedWall::new(

@@ -2,13 +2,15 @@
 
 use inchwise_core::choice_table::RangeProblem;
 use inchwise_core::design::{
-    CheckedDesign, DamperScreen, Design, DesignProblem, EndWallTreatment, FanGiven, Field,
-    FoamMeasure, FramePosition, LiningMaterial, PersonnelDoor, Quantity, RoomUse, Wall,
-    WeatherCover,
+    CheckedDesign, DamperScreen, Design, DesignProblem, DoorEndFinish, EndWallTreatment, FanGiven,
+    Field, FloorRecesses, FoamMeasure, FramePosition, LiningMaterial, OutdoorAirRule,
+    PersonnelDoor, Quantity, RoomUse, SleeveEnd, Wall, WeatherCover, WindowSpacer,
 };
 use inchwise_core::freight_box::BoxSize;
 use proptest::prelude::*;
 use proptest::sample::select;
+
+use super::place::lawful_place;
 
 /// Every choice, each within its range; measurements not taken.
 fn any_design() -> impl Strategy<Value = Design> {
@@ -23,6 +25,7 @@ fn any_design() -> impl Strategy<Value = Design> {
             })
         })
         .collect();
+    let recesses = (select(FloorRecesses::ALL.to_vec()), select(SleeveEnd::ALL.to_vec()));
     let options = (
         select(BoxSize::ALL.to_vec()),
         select(EndWallTreatment::ALL.to_vec()),
@@ -34,7 +37,14 @@ fn any_design() -> impl Strategy<Value = Design> {
         select(WeatherCover::ALL.to_vec()),
         select(DamperScreen::ALL.to_vec()),
         select(FanGiven::ALL.to_vec()),
-        select(FramePosition::ALL.to_vec()),
+        (
+            select(FramePosition::ALL.to_vec()),
+            select(WindowSpacer::ALL.to_vec()),
+            select(DoorEndFinish::ALL.to_vec()),
+            select(OutdoorAirRule::ALL.to_vec()),
+            lawful_place(),
+        ),
+        recesses,
     );
     (numbers, options).prop_map(|(numbers, options)| {
         let mut design = Design {
@@ -48,12 +58,22 @@ fn any_design() -> impl Strategy<Value = Design> {
             weather_cover: options.7,
             damper_screen: options.8,
             fan_given: options.9,
-            frame_position: options.10,
+            frame_position: options.10.0,
+            window_spacer: options.10.1,
+            door_end_finish: options.10.2,
+            outdoor_air_rule: options.10.3,
+            place: options.10.4,
+            floor_recesses: options.11.0,
+            sleeve_end: options.11.1,
             ..Design::default()
         };
         for (field, number) in numbers {
             design.set(field, Some(number));
         }
+        // A spot of thin foam is thinner than its wall, and lies on it.
+        let depth = design.thin_foam_depth.value() / Field::ThinFoamDepth.range().maximum;
+        design.thin_foam_depth = design.side_wall_foam * (0.9 * depth);
+        design.thin_foam_length = design.thin_foam_length / 4.0;
         design
     })
 }
@@ -61,6 +81,10 @@ fn any_design() -> impl Strategy<Value = Design> {
 /// A design that passes its check: openings that do not fit are left out.
 pub(crate) fn lawful_design() -> impl Strategy<Value = CheckedDesign> {
     any_design().prop_filter_map("outdoors not colder than the room", |mut design| {
+        if design.used_from == design.used_until {
+            design.used_until = 24.0;
+        }
+        design.fan_cools_above = design.fan_cools_above.max(design.indoor_temperature);
         // Points of a fan's curve drawn one by one hardly ever fall in order.
         if design.check().is_err() {
             design.fan_given = FanGiven::Label;

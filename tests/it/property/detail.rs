@@ -6,7 +6,7 @@ use inchwise_core::detail::{
     Detail, Effort, FieldCache, FrameSlice, OpeningFrameSection, Outcome, PlacedDetail, Surfaces,
     drawn_detail, placed_detail,
 };
-use inchwise_core::envelope::{Amount, End, Envelope, SurfaceKind, ThermalBridge};
+use inchwise_core::envelope::{Amount, End, Envelope, Opening, SurfaceKind, ThermalBridge};
 use inchwise_core::room::Room;
 use inchwise_core::units::Length;
 use proptest::prelude::*;
@@ -119,18 +119,14 @@ proptest! {
     /// or window in the details round them alone.
     #[test]
     fn a_jamb_tells_both_kinds_of_surface_apart(checked in lawful_design()) {
-        let frame = Detail::OpeningFrame(OpeningFrameSection::of(
-            &checked,
-            Surface::SideWall,
-            checked.design().window_transmittance,
-        ));
+        let frame = Detail::OpeningFrame(OpeningFrameSection::of(&checked, Opening::Window));
         let field = frame.solve().expect("a lawful section");
         prop_assert!(field.is_settled);
         let lowest = |kind| field.lowest_of(kind).expect("both kinds").factor;
         let (opaque, panel) = (lowest(SurfaceKind::Opaque), lowest(SurfaceKind::FrameOrGlazing));
         let lower = if opaque < panel { opaque } else { panel };
         prop_assert_eq!(field.temperature_factor, lower);
-        // Far from the jamb a panel is plane: f = 1 − 0.13·U (ISO 13788); its edge is no warmer.
+        // Far from its edge a pane is plane: f = 1 − 0.13·U (ISO 13788); its edge is no warmer.
         let plane = 1.0 - 0.13 * checked.design().window_transmittance.value();
         prop_assert!(panel.value() < plane + 0.002, "{panel:?} beside {plane}");
         let stud = Detail::FrameLine(FrameSlice::of(&checked, Surface::SideWall));

@@ -2,13 +2,14 @@
 
 mod conduction;
 mod conduction_reading;
-mod damp;
 mod depth_grid;
 mod design;
 mod detail;
 mod evaluation;
 mod heat_loss;
+mod humidity;
 mod moisture;
+mod place;
 mod psychro;
 mod reading;
 mod refusals;

@@ -32,7 +32,7 @@ proptest! {
     }
 
     #[test]
-    fn the_closed_dew_point_undoes_saturation(celsius in -60.0..100.0) {
+    fn the_closed_dew_point_undoes_saturation(celsius in -90.0..100.0) {
         let temperature = Temperature::celsius(celsius);
         let pressure = iso_13788::saturation_pressure(temperature).unwrap();
         let back = iso_13788::dew_point(pressure).unwrap();
@@ -181,7 +181,7 @@ fn each_refusal_names_what_was_wrong() {
 
     assert_eq!(refused(hyland_wexler::saturation_pressure(too_cold)), PsychroQuantity::Temperature);
     assert_eq!(
-        refused(iso_13788::saturation_pressure(Temperature::celsius(-61.0))),
+        refused(iso_13788::saturation_pressure(Temperature::celsius(-91.0))),
         PsychroQuantity::Temperature
     );
     assert_eq!(

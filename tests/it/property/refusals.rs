@@ -5,8 +5,10 @@ use std::error::Error;
 use inchwise_core::bounds::BoundedQuantity;
 use inchwise_core::climate::{ClimateError, ClimateProblem, ClimateQuantity, varnholm_flats};
 use inchwise_core::conduction::{ConductionError, ProblemPart, Side};
+use inchwise_core::depth_grid::DepthField;
 use inchwise_core::moisture::{MoistureError, MoistureQuantity, least_depth};
 use inchwise_core::psychro::{PsychroQuantity, standard_pressure};
+use inchwise_core::reading::ReadingField;
 use inchwise_core::units::{
     HumidityRatio, Length, Temperature, ThermalConductivity, ThermalResistance, VapourPermeability,
     VapourPermeance, VolumeFlow,
@@ -50,6 +52,8 @@ fn tables_of_bounds_hold_together() {
     holds_together(ClimateQuantity::ALL);
     holds_together(VentilationQuantity::ALL);
     holds_together(MoistureQuantity::ALL);
+    holds_together(ReadingField::ALL);
+    holds_together(DepthField::ALL);
 }
 
 #[test]

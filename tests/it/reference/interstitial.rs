@@ -2,6 +2,7 @@
 
 use inchwise_core::design::{Design, Surface};
 use inchwise_core::envelope::Envelope;
+use inchwise_core::humidity::assembly_of;
 use inchwise_core::moisture::*;
 use inchwise_core::room::Room;
 use inchwise_core::units::*;
@@ -195,7 +196,7 @@ fn a_design_gives_its_own_build_ups() {
     let checked = Design::default().check().unwrap();
     let envelope = Envelope::of(&checked, &Room::of(&checked).clear);
     for plain in &envelope.plain {
-        let assembly = Assembly::of_plain_area(&checked, plain).unwrap();
+        let assembly = assembly_of(&checked, plain).unwrap();
         let outermost = assembly.layers().last().expect("a layer").equivalent_air_thickness;
         assert_eq!(outermost.is_finite(), plain.surface == Surface::Floor, "{:?}", plain.surface);
         let profile = VapourProfile::of(&assembly, &months(40.0)[0], &[]).unwrap();

@@ -1,19 +1,21 @@
 //! The engine against outside truth: standards, handbooks, closed forms, other libraries.
 
+mod cargo_doors;
 mod climate;
 mod conduction;
 mod conduction_file;
-mod damp;
 mod depth_grid;
 mod envelope;
 mod finite_elements;
 mod frame_line;
 mod freight_box;
+mod humidity;
 mod interstitial;
 mod moisture;
 mod opening_frame;
 mod psychro;
 mod reading;
+mod threshold;
 mod trade;
 mod units;
 mod ventilation;

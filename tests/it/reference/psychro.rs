@@ -26,6 +26,20 @@ fn saturation_pressure_is_the_handbook_table() {
 }
 
 #[test]
+fn saturation_over_supercooled_water_is_the_weather_services() {
+    let table = Table::read(include_str!("../../reference/psychro/supercooled_water.tsv"));
+    for row in table.rows() {
+        let temperature = celsius(&row, "temperature_c");
+        let all = RelativeHumidity::new(1.0);
+        let saturated = hyland_wexler::vapour_pressure_over_water(temperature, all).unwrap();
+        row.close_to("saturation_pressure_pa", saturated.value());
+        let half = RelativeHumidity::percent(50.0);
+        let damp = hyland_wexler::vapour_pressure_over_water(temperature, half).unwrap();
+        close_to("half", damp.value(), 0.5 * saturated.value(), Tolerance::relative(1e-12));
+    }
+}
+
+#[test]
 fn saturated_air_is_the_handbook_table() {
     let table = Table::read(include_str!("../../reference/psychro/ashrae_saturated_air.tsv"));
     for row in table.rows() {

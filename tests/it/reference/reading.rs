@@ -277,6 +277,7 @@ fn a_plain_area_brings_its_own_time_constant() {
                     LayerKind::Foam | LayerKind::FloorFoam => 32.0 * 1400.0,
                     LayerKind::AirGap => 0.0,
                     LayerKind::Lining => board,
+                    LayerKind::Panel => 1500.0 * 1200.0,
                     LayerKind::FloorPlywood | LayerKind::FloorDeck => 500.0 * 1600.0,
                 };
                 let capacity_per_area = per_volume * layer.thickness.value();
@@ -306,7 +307,7 @@ fn readings_that_are_not_worth_a_factor_are_refused_or_doubted() {
             .factor()
     };
     let fields = |error: ReadingError| -> Vec<ReadingField> {
-        error.refusals.iter().map(|refusal| refusal.field).collect()
+        error.refusals.iter().map(|refusal| refusal.quantity).collect()
     };
     assert_eq!(fields(with_outside(10.1, 18.0).unwrap_err()), [ReadingField::Difference]);
     assert_eq!(with_outside(9.9, 18.0).unwrap().doubts, [ReadingDoubt::DifferenceBelowUsual]);

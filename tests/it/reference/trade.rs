@@ -156,7 +156,7 @@ fn a_packed_opening_frame_is_warmer_than_a_bare_one() {
         let window = ThermalBridge::OpeningFrame(Opening::Window);
         let placed = evaluation.details.iter().find(|placed| placed.place == window);
         let field = placed.and_then(|placed| placed.field()).expect("a section that solves");
-        field.temperature_factor.value()
+        field.opaque.expect("tube, lining and reveal").factor.value()
     };
     let factors = [0.0, 10.0, 25.0, 40.0].map(at);
     assert!(factors.is_sorted_by(|colder, warmer| colder < warmer), "{factors:?}");

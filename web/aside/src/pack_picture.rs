@@ -9,7 +9,7 @@ use inchwise_core::units::{Length, TemperatureFactor};
 use crate::pack::{pack_design, unpack_design};
 
 /// Every place there may be.
-const PLACES: [ThermalBridge; 25] = [
+const PLACES: [ThermalBridge; 38] = [
     ThermalBridge::FrameLine(Surface::SideWall),
     ThermalBridge::FrameLine(Surface::FrontEnd),
     ThermalBridge::FrameLine(Surface::DoorEnd),
@@ -35,6 +35,19 @@ const PLACES: [ThermalBridge; 25] = [
     ThermalBridge::Waves(Surface::SideWall),
     ThermalBridge::Waves(Surface::FrontEnd),
     ThermalBridge::Waves(Surface::Ceiling),
+    ThermalBridge::DoorThreshold,
+    ThermalBridge::WindowSill,
+    ThermalBridge::CargoDoorHeader,
+    ThermalBridge::CargoDoorSill,
+    ThermalBridge::CargoDoorHinges,
+    ThermalBridge::CargoDoorMeeting,
+    ThermalBridge::CargoDoorBatten,
+    ThermalBridge::ScrewThrough,
+    ThermalBridge::ThinFoam,
+    ThermalBridge::JoistEnd,
+    ThermalBridge::ForkliftPocket,
+    ThermalBridge::GooseneckTunnel,
+    ThermalBridge::FloorDrain,
 ];
 
 /// A place as a number; none for a place without one, which no picture is made of.

@@ -127,7 +127,8 @@ const ENGLISH: Weather = Weather {
         ["temperature_c", "temperature, °C"],
         [
             "dew_point_c / relative_humidity_percent / vapour_pressure_pa",
-            "one of them: dew point, °C; relative humidity, %; vapour pressure, Pa",
+            "one of them: dew point, °C, or relative humidity, %, both over water in frost too, as \
+             weather services give them; vapour pressure, Pa",
         ],
         ["global_horizontal_w_m2", "sun on level ground, W/m²"],
     ],
@@ -191,7 +192,8 @@ const FRENCH: Weather = Weather {
         ["temperature_c", "température, °C"],
         [
             "dew_point_c / relative_humidity_percent / vapour_pressure_pa",
-            "l’une d’elles : point de rosée, °C; humidité relative, %; pression de vapeur, Pa",
+            "l’une d’elles : point de rosée, °C, ou humidité relative, %, par rapport à l’eau même par \
+             gel, comme les donnent les services météo; pression de vapeur, Pa",
         ],
         ["global_horizontal_w_m2", "soleil sur sol plat, W/m²"],
     ],

@@ -49,7 +49,7 @@ pub enum HourlyFileError {
         /// What is wrong.
         error: ClimateError,
     },
-    /// A humidity that its formula refuses: a dew point beyond −100 °C to 200 °C, or a relative
+    /// A humidity that its formula refuses: a dew point beyond −80 °C to 200 °C, or a relative
     /// humidity beyond 0 to 100 %.
     NoHumidity {
         /// Number of the line, from 1.

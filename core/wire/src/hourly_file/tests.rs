@@ -165,3 +165,20 @@ fn columns_in_other_units_are_told() {
     let humidity = "temperature_c,relative_humidity_percent,global_horizontal_w_m2";
     assert_eq!(year(humidity, "10,0.8,300"), ["relative_humidity_percent"], "a share");
 }
+
+/// Saturation at −20 °C is 125.4 Pa over water and 103.3 Pa over ice (Goff and Gratch, as the
+/// Smithsonian Meteorological Tables print them, from memory).
+#[test]
+fn dew_point_and_relative_humidity_are_over_water_in_frost_too() {
+    let frosty = |column: &str, given: &str| {
+        let heading = format!("temperature_c,{column},global_horizontal_w_m2");
+        let text = file(&heading, 8760, |_| format!("-20,{given},100"));
+        read(&text).expect("a year").vapour_pascals()[0]
+    };
+    let found = frosty("dew_point_c", "-20");
+    assert!((found - 125.4).abs() < 0.5, "{found}");
+    // 0.6 · 125.4 = 75.24; over ice it would be 61.98.
+    let found = frosty("relative_humidity_percent", "60");
+    assert!((found - 75.24).abs() < 0.3, "{found}");
+    assert_eq!(frosty("vapour_pressure_pa", "62"), 62.0);
+}

@@ -1,19 +1,19 @@
 //! Heat of a year against closed forms and the monthly method.
 
 use inchwise_core::climate::{BoxFace, SunOnBox, hours_of};
-use inchwise_core::design::Surface;
+use inchwise_core::design::{Design, RoomUse, Surface};
 use inchwise_core::evaluate::Evaluation;
 use inchwise_core::heat_loss::Element;
 use inchwise_core::units::{
-    Energy, HeatCapacity, HeatTransferCoefficient, Irradiance, MassFlow, Power, Temperature,
-    TemperatureDifference, Time, VolumeFlow,
+    Energy, HeatCapacity, HeatTransferCoefficient, Irradiance, Mass, Power, Temperature,
+    TemperatureDifference, Time,
 };
 use inchwise_core::year::{
-    HeaterKind, Surroundings, YearChoices, gain_utilisation, monthly_heating, run_year,
+    HeaterKind, RoomHour, Surroundings, YearChoices, gain_utilisation, monthly_heating, run_year,
 };
 use inchwise_tests::{Tolerance, close_to};
 
-use super::{always, default_evaluation, empty_room, lawful, modelled, run, varnholm};
+use super::{always, ample, empty_room, evaluated, lawful, modelled, run, run_design, varnholm};
 
 /// E = 24·H·HDD: 80 W/K and 3,500 K·d are 6,720 kWh (plain arithmetic, as handbooks print it).
 #[test]
@@ -52,17 +52,16 @@ fn gain_utilisation_is_that_of_the_monthly_method() {
 /// Without gains and in weather that stands still a year takes H·Δθ·8,760 h, and what the sky draws.
 #[test]
 fn without_gains_a_year_is_loss_times_hours() {
-    let evaluation = default_evaluation();
+    let evaluation = evaluated(&empty_room());
     let total = evaluation.heat_loss.total().value();
     let surroundings = always(-10.0, 200.0);
-    let choices = empty_room();
-    let checked = lawful(&evaluation, &choices);
+    let checked = lawful(&ample());
     let model = modelled(&evaluation, &surroundings, &checked);
     let outcome = run_year(&model);
     let expected = (total * 30.0 + model.sky_loss().value()) * 8.76;
     let heat = outcome.year.energy.heat().as_kilowatt_hours();
     close_to("kWh", heat, expected, Tolerance::relative(1e-9));
-    let colder = run(&evaluation, &always(-20.0, 90.0), &choices).year.energy.heat();
+    let colder = run(&evaluation, &always(-20.0, 90.0), &ample()).year.energy.heat();
     let more = colder.as_kilowatt_hours() - heat;
     close_to("ten kelvin more, kWh", more, total * 10.0 * 8.76, Tolerance::relative(1e-9));
     assert_eq!(outcome.year.unmet_hours, 0);
@@ -72,9 +71,8 @@ fn without_gains_a_year_is_loss_times_hours() {
 /// place of 0.837 0.99 K (ISO 13790:2008, 11.3.5, from memory); a steady room loses U·A times that more.
 #[test]
 fn the_sky_draws_heat_through_openings() {
-    let evaluation = default_evaluation();
-    let surroundings = always(-10.0, 200.0);
-    let outcome = run(&evaluation, &surroundings, &empty_room());
+    let evaluation = evaluated(&empty_room());
+    let outcome = run(&evaluation, &always(-10.0, 200.0), &ample());
     let of = |element| {
         let loss = evaluation.heat_loss.losses.iter().find(|loss| loss.element == element);
         loss.map_or(0.0, |loss| loss.coefficient.value())
@@ -87,63 +85,51 @@ fn the_sky_draws_heat_through_openings() {
 }
 
 /// A kilogram of water dries with 2,454 kJ at 20 °C (ASHRAE Fundamentals 2017, chapter 1, table 3), 0.682 kWh; the
-/// heater gives it, and the air is as damp as with the same moisture from people.
+/// heater gives it, and the air is as damp as with the same moisture from animals that give off no heat.
 #[test]
 fn what_dries_in_the_room_takes_its_heat() {
-    let evaluation = default_evaluation();
     let surroundings = always(-10.0, 200.0);
-    let rate = MassFlow::grams_per_hour(100.0);
-    let of = |choices: YearChoices| run(&evaluation, &surroundings, &choices);
-    let breathed = of(YearChoices { moisture_always: rate, ..empty_room() });
-    let dried = of(YearChoices { moisture_drying: rate, ..empty_room() });
+    let breathed =
+        run_design(&Design { animal_mass: Mass::new(100.0), ..empty_room() }, &surroundings);
+    // 0.87 g/h for each kilogram of animal.
+    let water = Mass::new(0.87 * 100.0 * 24.0 / 1000.0);
+    let dried = run_design(&Design { plant_water: water, ..empty_room() }, &surroundings);
     let more = dried.year.energy.heat() - breathed.year.energy.heat();
-    let expected = 876.0 * 2454.0 / 3600.0;
+    let expected = 0.087 * 8760.0 * 2454.0 / 3600.0;
     close_to("kWh", more.as_kilowatt_hours(), expected, Tolerance::relative(1e-3));
-    close_to("kg", dried.water_given.value(), 876.0, Tolerance::relative(1e-9));
-    assert_eq!(breathed.water_given, dried.water_given);
+    let given = dried.water_given.value();
+    close_to("kg", given, 0.087 * 8760.0, Tolerance::relative(1e-9));
+    close_to("breathed, kg", breathed.water_given.value(), given, Tolerance::relative(1e-9));
     assert!(dried.heat_off().abs() < 1e-9, "{:e}", dried.heat_off());
 }
 
-/// Heat that came in went out or stayed, water likewise, with every device running.
+/// Heat that came in went out or stayed, water likewise, for every use, with every device running: frost and the heat
+/// of condensing, freezing, melting and drying with it.
 #[test]
 fn the_balances_close() {
-    let evaluation = default_evaluation();
     let surroundings = varnholm();
-    for heater in HeaterKind::LAWFUL {
-        for fan in [0.0, 300.0] {
+    for &room_use in RoomUse::ALL {
+        for (n, heater) in HeaterKind::LAWFUL.into_iter().enumerate() {
+            let mut design = Design { damper_count: 3.0 * (n % 2) as f64, ..Design::default() };
+            design.take_use(room_use);
+            design.setback = TemperatureDifference::new(5.0);
+            design.showers = 2.0;
             let choices = YearChoices {
                 heater,
                 heater_limit: Power::new(2000.0),
                 backup_limit: Power::new(500.0),
-                setback: TemperatureDifference::new(5.0),
-                fan_flow: VolumeFlow::cubic_metres_per_hour(fan),
-                moisture_in_use: MassFlow::grams_per_hour(600.0),
                 ..YearChoices::default()
             };
-            let outcome = run(&evaluation, &surroundings, &choices);
-            assert!(
-                outcome.heat_off().abs() < 1e-9,
-                "{heater:?}: heat off {:e}",
-                outcome.heat_off()
-            );
-            assert!(
-                outcome.water_off().abs() < 1e-9,
-                "{heater:?}: water off {:e}",
-                outcome.water_off()
-            );
+            let outcome = run(&evaluated(&design), &surroundings, &choices);
+            let off = [outcome.heat_off(), outcome.water_off()];
+            assert!(off.iter().all(|off| off.abs() < 1e-9), "{room_use:?} {heater:?}: {off:?}");
+            let landed = outcome.year.condensed + outcome.year.frosted;
+            assert!(!room_use.is_wet() || landed > Mass::ZERO, "{room_use:?} {heater:?}");
             let months: Energy = outcome.months.iter().map(|month| month.energy.heat()).sum();
-            close_to(
-                "months",
-                months.value(),
-                outcome.year.energy.heat().value(),
-                Tolerance::relative(1e-12),
-            );
-            assert!(
-                outcome
-                    .hours
-                    .iter()
-                    .all(|hour| hour.celsius.is_finite() && hour.humidity.is_finite())
-            );
+            let year = outcome.year.energy.heat().value();
+            close_to("months", months.value(), year, Tolerance::relative(1e-12));
+            let is_number = |hour: &RoomHour| hour.celsius.is_finite() && hour.humidity.is_finite();
+            assert!(outcome.hours.iter().all(is_number));
         }
     }
 }
@@ -152,10 +138,10 @@ fn the_balances_close() {
 /// over the year (stated band; the standard's own comparisons lie within about 10 %).
 #[test]
 fn the_months_come_to_what_the_hours_do() {
-    let evaluation = default_evaluation();
+    let evaluation = evaluated(&Design::default());
     let surroundings = varnholm();
     let choices = YearChoices { heater_limit: Power::new(10_000.0), ..YearChoices::default() };
-    let checked = lawful(&evaluation, &choices);
+    let checked = lawful(&choices);
     let model = modelled(&evaluation, &surroundings, &checked);
     let outcome = run_year(&model);
     let loss = model.network().steady_loss();
@@ -165,7 +151,7 @@ fn the_months_come_to_what_the_hours_do() {
         .map(|month| {
             let lasting = Time::hours(hours_of(month).len() as f64);
             let energy = &outcome.months[month].energy;
-            let steel_sun = steel_sun(&evaluation, &surroundings, &choices, month);
+            let steel_sun = steel_sun(&evaluation, &surroundings, month);
             let gains = energy.people + energy.equipment + energy.sun + steel_sun
                 - model.sky_loss() * lasting;
             let outdoors = means[month].temperature;
@@ -178,13 +164,9 @@ fn the_months_come_to_what_the_hours_do() {
 
 /// Sun taken in by the steel that comes through to the room: U·A·α·I/h_o (ASHRAE Fundamentals 2017, chapter 18), from
 /// the plain areas alone.
-fn steel_sun(
-    evaluation: &Evaluation,
-    surroundings: &Surroundings,
-    choices: &YearChoices,
-    month: usize,
-) -> Energy {
-    let sun = SunOnBox::of(surroundings.weather(), choices.front_faces);
+fn steel_sun(evaluation: &Evaluation, surroundings: &Surroundings, month: usize) -> Energy {
+    let design = evaluation.checked.design();
+    let sun = SunOnBox::of(surroundings.weather(), design.front_faces);
     let plain = |surface| {
         let area = evaluation.envelope.plain.iter().find(|plain| plain.surface == surface);
         area.map_or(0.0, |plain| (plain.transmittance * plain.area).value())
@@ -201,7 +183,7 @@ fn steel_sun(
         .map(|&(face, loss)| {
             let falls: f64 =
                 hours_of(month).map(|hour| sun.on(face, hour).map_or(0.0, Irradiance::value)).sum();
-            loss / 22.7 * choices.paint.value() * falls
+            loss / 22.7 * design.paint.value() * falls
         })
         .sum();
     Energy::kilowatt_hours(watt_hours / 1000.0)

@@ -1,7 +1,10 @@
 //! Sun on the steel against the handbook's sol-air temperature.
 
-use inchwise_core::climate::{BoxFace, HOURS_IN_YEAR, SunOnBox, WeatherHour, WeatherYear};
-use inchwise_core::design::{CheckedDesign, Surface, Wall};
+use inchwise_core::climate::{
+    BoxFace, HOURS_IN_YEAR, SUNNY_SURFACE_COEFFICIENT, SunOnBox, WeatherHour, WeatherYear,
+    sol_air_temperature,
+};
+use inchwise_core::design::{Design, Surface, Wall};
 use inchwise_core::detail::{Effort, FieldCache};
 use inchwise_core::evaluate::{Evaluation, evaluate_with};
 use inchwise_core::heat_loss::Element;
@@ -9,12 +12,10 @@ use inchwise_core::units::{
     Angle, Irradiance, Length, Pressure, SolarShare, SurfaceCoefficient, Temperature,
     TemperatureDifference,
 };
-use inchwise_core::year::{
-    SUNNY_SURFACE_COEFFICIENT, Surroundings, YearChoices, sol_air_temperature,
-};
+use inchwise_core::year::Surroundings;
 use inchwise_tests::{Tolerance, close_to};
 
-use super::{empty_room, run};
+use super::{ample, empty_room, run};
 
 /// Sol-air temperature: a/h_o of 0.052 m²·K/W and 900 W/m² at 35 °C give 81.8 °C upright and 77.9 °C level (read in an
 /// encyclopedia's table after ASHRAE); α 0.7, h_o 17 give 72.06 °C.
@@ -46,36 +47,37 @@ fn steel_in_the_sun_has_the_summer_film() {
     close_to("m²·K/W", 1.0 / coefficient, 0.044, Tolerance::absolute(0.0005));
 }
 
-/// The default design at -20 °C under 200 W/m² day and night.
-fn under_an_even_sky() -> (Evaluation, Surroundings) {
-    let design = CheckedDesign::default();
-    let evaluation = evaluate_with(&design, &mut FieldCache::default(), Effort::Known);
+/// -20 °C under 200 W/m² day and night.
+fn under_an_even_sky() -> Surroundings {
     let hour = WeatherHour {
         temperature: Temperature::celsius(-20.0),
         vapour_pressure: Pressure::new(90.0),
         global_horizontal_irradiance: Irradiance::new(200.0),
     };
     let year = WeatherYear::new(Length::new(0.0), Angle::degrees(50.0), &[hour; HOURS_IN_YEAR]);
-    let faces = YearChoices::default().front_faces;
-    let surroundings = Surroundings::new(year.expect("a year"), faces).expect("an elevation");
-    (evaluation, surroundings)
+    Surroundings::new(year.expect("a year"), Design::default().front_faces)
+}
+
+fn evaluated(design: &Design) -> Evaluation {
+    let checked = design.check().expect("a lawful design");
+    evaluate_with(&checked, &mut FieldCache::default(), Effort::Known)
 }
 
 /// A roof under 200 W/m² day and night, so cold that the heater never rests: shading half of it costs what its sol-air
 /// temperature falls by, U·A·α·100/h_o through the year (ASHRAE Fundamentals 2017, chapter 18).
 #[test]
 fn sun_on_the_roof_comes_through_by_its_sol_air_temperature() {
-    let (evaluation, surroundings) = under_an_even_sky();
+    let surroundings = under_an_even_sky();
     let heat = |share: f64| {
-        let choices = YearChoices {
+        let design = Design {
             sun_on_roof: SolarShare::new(share),
             sun_on_windows: SolarShare::new(0.0),
             paint: SolarShare::new(0.7),
             ..empty_room()
         };
-        run(&evaluation, &surroundings, &choices).year.energy.heat().as_kilowatt_hours()
+        run(&evaluated(&design), &surroundings, &ample()).year.energy.heat().as_kilowatt_hours()
     };
-    let plain = &evaluation.envelope.plain;
+    let plain = evaluated(&Design::default()).envelope.plain;
     let roof = plain.iter().find(|plain| plain.surface == Surface::Ceiling).expect("a ceiling");
     let through = (roof.transmittance * roof.area).value();
     let expected = through * 0.7 * 100.0 / 22.7 * 8.76;
@@ -85,10 +87,11 @@ fn sun_on_the_roof_comes_through_by_its_sol_air_temperature() {
 /// A personnel door painted dark in place of light lets in U·A·Δα·I/h_o more (as above), its room held all the while.
 #[test]
 fn sun_on_the_door_comes_through_by_its_sol_air_temperature() {
-    let (evaluation, surroundings) = under_an_even_sky();
+    let surroundings = under_an_even_sky();
+    let evaluation = evaluated(&Design::default());
     let lost = |paint: f64| {
-        let choices = YearChoices { paint: SolarShare::new(paint), ..empty_room() };
-        run(&evaluation, &surroundings, &choices).year.energy.through_openings
+        let design = Design { paint: SolarShare::new(paint), ..empty_room() };
+        run(&evaluated(&design), &surroundings, &ample()).year.energy.through_openings
     };
     let losses = &evaluation.heat_loss.losses;
     let door = losses.iter().find(|loss| loss.element == Element::PersonnelDoor).expect("a door");

@@ -1,12 +1,14 @@
 //! Warm-up and cool-down against closed forms.
 
+use inchwise_core::design::Design;
+use inchwise_core::room_network::{RoomNetwork, RoomPart};
 use inchwise_core::units::{
     HeatCapacity, HeatTransferCoefficient, Power, Temperature, TemperatureDifference,
 };
-use inchwise_core::year::{CheckedYearChoices, RoomNetwork, RoomPart};
+use inchwise_core::year::CheckedYearChoices;
 use inchwise_tests::{Tolerance, close_to};
 
-use super::{default_evaluation, modelled, varnholm};
+use super::{evaluated, modelled, varnholm};
 
 /// One heat capacity: t = −τ·ln(1 − H·Δθ/Φ) upwards, t = τ·ln(Δθ₀/Δθ) downwards (closed form), to 0.1 %, and
 /// the trade's table for a lined 20 ft box of 1,430 kJ/K and 31.5 W/K (common practice, no source), to its rounding.
@@ -55,7 +57,7 @@ fn one_capacity_warms_and_cools_by_the_closed_form() {
 /// In a real room the air leads and the surfaces follow; both end where the one node ends.
 #[test]
 fn air_warms_before_the_surfaces() {
-    let evaluation = default_evaluation();
+    let evaluation = evaluated(&Design::default());
     let surroundings = varnholm();
     let model = modelled(&evaluation, &surroundings, &CheckedYearChoices::default());
     let network = model.network();
@@ -77,7 +79,7 @@ fn air_warms_before_the_surfaces() {
 /// air and mass from two linear equations (Cramer's rule), the mass by its flows. Warm-up and cool-down to 0.1 %.
 #[test]
 fn a_real_room_warms_and_cools_as_its_balances_say() {
-    let evaluation = default_evaluation();
+    let evaluation = evaluated(&Design::default());
     let surroundings = varnholm();
     let model = modelled(&evaluation, &surroundings, &CheckedYearChoices::default());
     let coefficients = model.coefficients();

@@ -1,9 +1,8 @@
-//! What must hold of damp and air, whatever the design.
+//! What must hold of humidity and air, whatever the design.
 
-use inchwise_core::damp::{Damp, relative_humidity};
 use inchwise_core::design::{CheckedDesign, Field};
 use inchwise_core::envelope::{End, Envelope, ThermalBridge};
-use inchwise_core::moisture::{ColdSpots, SpotPlace};
+use inchwise_core::humidity::{ColdSpots, Humidity, SpotPlace, build_up_water};
 use inchwise_core::room::Room;
 use inchwise_core::units::*;
 use proptest::prelude::*;
@@ -11,7 +10,7 @@ use proptest::prelude::*;
 use super::design::lawful_design;
 
 /// The stage with a few spots of any factor.
-fn damp_with(checked: &CheckedDesign, factors: [f64; 3]) -> Damp {
+fn humidity_with(checked: &CheckedDesign, factors: [f64; 3]) -> Humidity {
     let room = Room::of(checked);
     let envelope = Envelope::of(checked, &room.clear);
     let places = [
@@ -19,11 +18,11 @@ fn damp_with(checked: &CheckedDesign, factors: [f64; 3]) -> Damp {
         SpotPlace::Detail(ThermalBridge::StudHead),
         SpotPlace::Detail(ThermalBridge::FloorMember),
     ];
-    let known = places.into_iter().zip(factors.map(TemperatureFactor::new));
+    let known = places.into_iter().zip(factors.map(|factor| [TemperatureFactor::new(factor); 2]));
     let design = checked.design();
     let (indoor, outdoor) = (design.indoor_temperature, design.outdoor_temperature);
     let spots = ColdSpots::from_factors(indoor, outdoor, known, Vec::new());
-    Damp::of(checked, &room, &envelope, &spots).expect("a lawful design is in range")
+    Humidity::of(checked, &room, &envelope, &spots).expect("a lawful design is in range")
 }
 
 fn factors() -> impl Strategy<Value = [f64; 3]> {
@@ -33,7 +32,7 @@ fn factors() -> impl Strategy<Value = [f64; 3]> {
 proptest! {
     #[test]
     fn what_comes_goes_out_or_lands(checked in lawful_design(), factors in factors()) {
-        let water = damp_with(&checked, factors).cold_spots;
+        let water = humidity_with(&checked, factors).cold_spots;
         let landing: MassFlow = water.places.iter().map(|place| place.rate).sum();
         prop_assert!(landing >= MassFlow::ZERO && water.anywhere >= MassFlow::ZERO);
         let out = water.carried_out + landing + water.anywhere;
@@ -48,27 +47,30 @@ proptest! {
 
     #[test]
     fn everything_is_a_number(checked in lawful_design(), factors in factors()) {
-        let damp = damp_with(&checked, factors);
+        let humidity = humidity_with(&checked, factors);
         let mut figures = vec![
-            damp.busy.alone().value(),
-            damp.busy.ventilated().value(),
-            damp.need.busy_heat.value(),
-            damp.need.mean_heat.value(),
-            damp.cold_spots.frost().value(),
-            damp.cold_spots.could_take.value(),
-            damp.outlook.holds_up_to.map_or(0.0, Temperature::as_celsius),
+            humidity.busy.alone().value(),
+            humidity.busy.ventilated().value(),
+            humidity.day.ventilated().value(),
+            humidity.need.busy.dry_air().value(),
+            humidity.need.mean.dry_air().value(),
+            humidity.cold_spots.frost().value(),
+            humidity.cold_spots.could_take.value(),
+            humidity.warm_season.holds_up_to.map_or(0.0, Temperature::as_celsius),
+            humidity.verdict.needed_factor.map_or(0.0, TemperatureFactor::value),
         ];
-        for build_up in &damp.build_ups {
+        let envelope = Envelope::of(&checked, &Room::of(&checked).clear);
+        for build_up in build_up_water(&checked, &envelope, &humidity.months).expect("in range") {
             figures.push(build_up.peak().value());
             figures.push(build_up.equivalent_air_thickness.value());
             // Something gathers exactly where there is a month that most does.
             prop_assert_eq!(build_up.wettest.is_some(), build_up.year.peak().is_some());
             if let Some(wettest) = &build_up.wettest {
                 prop_assert!(wettest.gained <= build_up.peak() * (1.0 + 1e-12));
-                prop_assert!(wettest.indoor_vapour > wettest.steel_saturation);
+                prop_assert!(wettest.indoor_vapour > wettest.steel_saturation, "{wettest:?} {:?} {:?}", humidity.months.states[wettest.month], build_up.surface);
             }
         }
-        if let Some(run) = damp.fan.run() {
+        if let Some(run) = humidity.fan.run() {
             let stuck = [run.intake_stuck.as_ref(), run.exhaust_stuck.as_ref()];
             for point in [&run.clean, &run.dirty].into_iter().chain(stuck.into_iter().flatten()) {
                 figures.push(point.exhausted().value());
@@ -77,21 +79,22 @@ proptest! {
             }
         }
         prop_assert!(figures.iter().all(|figure| figure.is_finite()), "{:?}", figures);
-        let humidity = relative_humidity(&damp.mean.with_fan).value();
-        prop_assert!((0.0..=1.0 + 1e-9).contains(&humidity));
+        for room in [&humidity.busy, &humidity.day, &humidity.mean] {
+            prop_assert!((0.0..=1.0 + 1e-9).contains(&room.ventilated().value()));
+        }
     }
 
     /// Winter air is drier than the room: more of it, by leaks or by a stronger fan, never wets.
     #[test]
     fn more_air_never_wets_the_room(checked in lawful_design(), factors in factors(), more in 1.0..3.0) {
-        let now = damp_with(&checked, factors);
+        let now = humidity_with(&checked, factors);
         for field in [Field::AirChanges, Field::FanFreeAirFlow] {
             let mut design = checked.design().clone();
             let range = field.range();
             let number: f64 = design.get(field).unwrap_or(0.0) * more;
             design.set(field, Some(number.min(range.maximum)));
             let Ok(checked) = design.check() else { continue };
-            let then = damp_with(&checked, factors);
+            let then = humidity_with(&checked, factors);
             let slack = 1e-9;
             prop_assert!(then.busy.alone().value() <= now.busy.alone().value() + slack);
             prop_assert!(then.busy.ventilated().value() <= now.busy.ventilated().value() + slack);
@@ -101,8 +104,8 @@ proptest! {
     /// Dirt, and a stuck damper, cost flow.
     #[test]
     fn nothing_in_the_way_ever_helps(checked in lawful_design(), factors in factors()) {
-        let damp = damp_with(&checked, factors);
-        if let Some(run) = damp.fan.run() {
+        let humidity = humidity_with(&checked, factors);
+        if let Some(run) = humidity.fan.run() {
             let slack = VolumeFlow::new(1e-9);
             prop_assert!(run.dirty.exhausted() <= run.clean.exhausted() + slack);
             if let Some(stuck) = &run.intake_stuck {
@@ -117,7 +120,7 @@ proptest! {
                 let mut design = checked.design().clone();
                 design.set(field, Some(field.range().maximum));
                 let Ok(wider) = design.check() else { continue };
-                let wider = damp_with(&wider, factors);
+                let wider = humidity_with(&wider, factors);
                 let flow = wider.fan.run().map(|run| run.clean.exhausted());
                 prop_assert!(flow.is_some_and(|flow| flow + slack >= run.clean.exhausted()));
             }
