@@ -125,3 +125,44 @@ pub(super) fn finish(
         }
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::{Pending, Slice, finish};
+    use crate::design::{CheckedDesign, Design};
+    use crate::detail::FieldCache;
+    use crate::evaluate::evaluate;
+    use crate::units::Length;
+
+    /// With its own fields alone every place, the edge of a window too, is as cold as in the whole.
+    #[test]
+    fn a_place_tried_alone_is_as_cold_as_in_the_whole() {
+        let mut cache = FieldCache::default();
+        let before = evaluate(&CheckedDesign::default(), &mut cache);
+        let changed = Design {
+            side_wall_foam: Length::mm(75.0),
+            opening_frame_foam: Length::mm(40.0),
+            ..Design::default()
+        };
+        let changed = changed.check().expect("lawful");
+        let whole = evaluate(&changed, &mut cache);
+        let factor = |of: &crate::evaluate::Evaluation, place| {
+            let spot = of.cold_spots.spots.iter().find(|spot| spot.place == place);
+            spot.map(|spot| spot.temperature_factor)
+        };
+        let mut moved = 0;
+        for spot in &whole.cold_spots.spots {
+            let mut pending = Pending::of_places(changed.clone(), &[spot.place]);
+            let solved = finish(&mut cache, |cache| {
+                let detail = pending.lacking(cache);
+                Ok(detail.map_or(Slice::Done, |detail| Slice::Solve(Box::new(detail))))
+            });
+            assert_eq!(solved, Ok(()));
+            let beside = pending.evaluate_beside(&before, &mut cache);
+            let (alone, known) = (factor(&beside, spot.place), Some(spot.temperature_factor));
+            assert_eq!(alone, known, "{}", spot.place.key());
+            moved += usize::from(known != factor(&before, spot.place));
+        }
+        assert!(moved > 10, "only {moved} places were moved by the change");
+    }
+}
