@@ -21,4 +21,5 @@ mod trade;
 mod units;
 mod uses;
 mod ventilation;
+mod verdict;
 mod year;
