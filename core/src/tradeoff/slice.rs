@@ -59,13 +59,13 @@ impl Pending {
 
     /// What tells how cold some places are.
     pub(super) fn of_places(checked: CheckedDesign, places: &[SpotPlace]) -> Self {
-        let tells = |bridge| match bridge {
-            // The edge of a door or window is seen in the section of its frame.
-            ThermalBridge::OpeningFrame(opening) => {
-                let own = [SpotPlace::of(bridge), SpotPlace::of_opening(opening)];
-                own.iter().any(|place| places.contains(place))
-            }
-            _ => places.contains(&SpotPlace::of(bridge)),
+        let tells = |bridge: ThermalBridge| {
+            // The edge of a door or window is seen in the sections of its frame and of its foot.
+            let opening = bridge.opening_shown().map(SpotPlace::of_opening);
+            [Some(SpotPlace::of(bridge)), opening]
+                .into_iter()
+                .flatten()
+                .any(|place| places.contains(&place))
         };
         Self::such(checked, tells)
     }
