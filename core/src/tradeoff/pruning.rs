@@ -187,17 +187,17 @@ mod tests {
         for surplus in [StepKind::PackOpeningFrames, StepKind::BetterWindows] {
             assert!(!left.contains(&surplus), "{left:?}");
         }
-        for out in 0..left.len() {
+        for (out, kind) in left.iter().enumerate() {
             let mut fewer = start.clone();
             for (n, taken) in pruning.taken().iter().enumerate() {
                 // The higher rungs of its ladder go with it.
-                if n < out || taken.step.kind != left[out] {
+                if n < out || taken.step.kind != *kind {
                     fewer = taken.step.taken_by(&fewer);
                 }
             }
             let fewer = evaluate(&fewer.check().expect("lawful"), &mut cache);
             let balance = fewer.balance.as_ref().expect("air is known");
-            assert!(!balance.humidity.verdict.is_dry(), "{:?} could go too", left[out]);
+            assert!(!balance.humidity.verdict.is_dry(), "{kind:?} could go too");
         }
         let balance = pruning.current().balance.as_ref().expect("air is known");
         assert!(balance.humidity.verdict.is_dry());
