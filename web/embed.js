@@ -1,10 +1,30 @@
 // <inchwise-planner>: whatever a page writes inside it is shown until the planner is ready, and
 // stays if the planner cannot start. Nothing else is fetched until the element nears the screen.
+// `data-state` on the element says how far it is: loading, working, ready, lost, failed.
 
 const address = (name) => new URL(`element/__VERSION__/${name}`, import.meta.url);
 
+const PATIENCE = 10_000; // Milliseconds until what does not come is told to have failed.
+
+// What is asked for again must not be answered from a broken copy.
+const asked = new Map();
+const fresh = (name) => {
+  const url = address(name);
+  const turn = asked.get(name) ?? 0;
+  asked.set(name, turn + 1);
+  if (turn) url.searchParams.set("again", turn);
+  return url;
+};
+
+const within = (promise, patience = PATIENCE) =>
+  Promise.race([
+    promise,
+    new Promise((_, fail) => setTimeout(() => fail(new Error("it took too long")), patience)),
+  ]);
+
 const get = async (name) => {
-  const response = await fetch(address(name));
+  const ends = AbortSignal.timeout(PATIENCE);
+  const response = await fetch(fresh(name), { signal: ends });
   if (!response.ok) throw new Error(`${response.url}: ${response.status}`);
   return response;
 };
@@ -18,24 +38,12 @@ const style = async (name) => {
 
 const start = async () => {
   const files = [get("planner_bg.wasm"), style("planner.css")];
-  const [glue, wasm, sheet] = await Promise.all([import(address("planner.js")), ...files]);
+  const [glue, wasm, sheet] = await Promise.all([import(fresh("planner.js")), ...files]);
   await glue.default({ module_or_path: wasm });
   return { mount: glue.mount, sheet };
 };
 
-// The further part of the page, loaded behind the first, which stands and works without it.
-const startFurther = async () => {
-  const files = [get("further_bg.wasm"), style("further.css")];
-  const [glue, wasm, sheet] = await Promise.all([import(address("further.js")), ...files]);
-  await glue.default({ module_or_path: wasm });
-  return { Further: glue.Further, sheet };
-};
-
-// The table of places, fetched when a visitor first searches it.
-const places = async () => (await get("places.txt")).text();
-
 let started;
-let startedFurther;
 let engine;
 let policy;
 
@@ -46,50 +54,32 @@ export const evaluate = async (design = {}) => {
     await glue.default({ module_or_path: get("engine_bg.wasm") });
     return glue;
   });
-  return JSON.parse((await engine).evaluate(JSON.stringify(design)));
+  try {
+    return JSON.parse((await engine).evaluate(JSON.stringify(design)));
+  } catch (error) {
+    engine = undefined;
+    throw error;
+  }
 };
 
 /// What solves fields: a worker; where the page forbids workers, the same work in slices on the
 /// page.
-const aside = () => {
-  let worker;
-  let over = false;
-  let last;
-  let lastYear;
-  let hear;
-  const here = {
-    onmessage: null,
-    postMessage: (data) => hear((last = data)),
-    also: { onmessage: null, postMessage: (data) => hear((lastYear = data)) },
-    terminate: () => {
-      over = true;
-      worker?.terminate();
-    },
-  };
-  const say = (data) => {
-    if (over) return;
-    here.onmessage?.({ data });
-    here.also.onmessage?.({ data });
-  };
-  const stand = (reason) => {
-    console.warn("inchwise-planner: no worker", reason);
-    const served = import(address("worker.js")).then(({ serve }) => serve(say));
-    hear = async (data) => (await served)(data);
-    if (last) hear(last);
-    if (lastYear) hear(lastYear);
-  };
+const spawn = () => {
   try {
     const { href } = address("worker.js");
     // Where a page requires trusted types, a policy of this name vouches for the one address.
     policy ??= globalThis.trustedTypes?.createPolicy("inchwise", { createScriptURL: () => href });
-    worker = new Worker(policy?.createScriptURL(href) ?? href, { type: "module" });
-    worker.onmessage = ({ data }) => say(data);
-    worker.onerror = stand;
-    hear = (data) => worker.postMessage(data);
+    return new Worker(policy?.createScriptURL(href) ?? href, { type: "module" });
   } catch (error) {
-    stand(error);
+    console.warn("inchwise-planner: no worker", error);
+    const here = { onmessage: null, onerror: null, terminate: () => (here.onmessage = null) };
+    const served = import(address("worker.js")).then(({ serve }) =>
+      serve((data) => here.onmessage?.({ data })),
+    );
+    here.postMessage = async (data) => (await served)(data);
+    served.catch(() => here.onerror?.());
+    return here;
   }
-  return here;
 };
 
 /// A design as the planner reads it: a link, or an object or its JSON made into one.
@@ -100,28 +90,41 @@ const link = (design) => {
     const entries = Object.entries(typeof text === "string" ? JSON.parse(text) : text ?? {});
     return ["v=1", ...entries.map(([key, value]) => `${key}=${value}`)].join("&");
   } catch {
-    return String(text);
+    return String(text).slice(0, 40);
   }
 };
 
-const apologies = {
-  planner: {
-    en: "The planner could not start here. What stands above still holds.",
-    fr: "Le calculateur n’a pas pu démarrer ici. Ce qui précède reste valable.",
-  },
-  further: {
-    en: "Further choices and figures could not be loaded here. Reload the page to try again.",
-    fr: "D’autres choix et chiffres n’ont pas pu être chargés. Rechargez la page pour réessayer.",
-  },
+const words = {
+  en: [
+    "The planner could not start here. What stands above still holds. It tries again by itself.",
+    "Try again",
+  ],
+  fr: [
+    "Le calculateur n’a pas pu démarrer ici. Ce qui précède reste valable. Il réessaie de lui-même.",
+    "Réessayer",
+  ],
 };
+
+const ATTRIBUTES = ["design", "units", "language"];
 
 class Planner extends HTMLElement {
   #turn = 0; // Loading takes time: a later turn means this one was overtaken.
   #handle;
   #near;
   #changes;
-  #worker;
-  #further;
+  #kept;
+  #again;
+  #failures = 0;
+
+  constructor() {
+    super();
+    // A property set before the element was known is taken over.
+    if (Object.hasOwn(this, "design")) {
+      const { design } = this;
+      delete this.design;
+      queueMicrotask(() => (this.design = design));
+    }
+  }
 
   /// The design as it stands; set it to a link, or to an object with the keys of the JSON form.
   get design() {
@@ -146,69 +149,61 @@ class Planner extends HTMLElement {
 
   disconnectedCallback() {
     this.#turn++;
+    clearTimeout(this.#again);
     this.#near.disconnect();
     this.#changes?.disconnect();
-    this.#further?.unmount();
-    this.#handle?.unmount();
-    this.#further = this.#handle = undefined;
-    this.#worker?.terminate();
+    this.#kept = this.#handle?.unmount() ?? this.#kept;
+    this.#handle = undefined;
     if (this.shadowRoot) this.#fill(document.createElement("slot"));
   }
 
   async #show(turn) {
     try {
+      if (!this.#handle) this.dataset.state = "loading";
       started ??= start();
-      const { mount, sheet } = await started;
+      const { mount, sheet } = await within(started);
       if (turn !== this.#turn) return;
       const root = document.createElement("div");
+      root.className = "root";
       this.#fill(root).adoptedStyleSheets = [sheet];
       const json = this.getAttribute("design")?.trim().startsWith("{");
       if (json) this.setAttribute("design", link(this.getAttribute("design")));
-      this.#worker = aside();
-      this.#handle = mount(root, this, this.#worker);
+      const places = async () => (await get("places.txt")).text();
+      this.#handle = mount(root, this, { spawn, places, kept: this.#kept });
       this.#changes = new MutationObserver((changes) => {
         for (const { attributeName: name } of changes) {
           const value = this.getAttribute(name) ?? undefined;
           this.#handle?.set(name, name === "design" && value ? link(value) : value);
         }
       });
-      this.#changes.observe(this, { attributes: true });
+      this.#changes.observe(this, { attributeFilter: ATTRIBUTES });
+      this.#failures = 0;
       this.dispatchEvent(new Event("inchwise-ready", { bubbles: true }));
-      this.#showFurther(turn);
     } catch (error) {
       console.warn("inchwise-planner:", error);
       started = undefined;
       if (turn !== this.#turn) return;
-      this.#fill(document.createElement("slot"), this.#apology("planner"));
+      this.dataset.state = "failed";
+      this.#fill(document.createElement("slot"), ...this.#apology(turn));
+      const pause = Math.min(60_000, 2000 * 2 ** this.#failures++);
+      this.#again = setTimeout(() => this.#show(turn), pause);
     }
   }
 
-  async #showFurther(turn) {
-    try {
-      startedFurther ??= startFurther();
-      const { Further, sheet } = await startedFurther;
-      if (turn !== this.#turn) return;
-      this.shadowRoot.adoptedStyleSheets.push(sheet);
-      this.#further = new Further(
-        this.#handle.further(),
-        this.#worker.also,
-        this.#handle,
-        places,
-      );
-      this.#handle.follow(this.#further);
-    } catch (error) {
-      console.warn("inchwise-planner:", error);
-      startedFurther = undefined;
-      if (turn === this.#turn) this.#handle.further().append(this.#apology("further"));
-    }
-  }
-
-  #apology(part) {
+  #apology(turn) {
+    const language = this.getAttribute("language") ?? this.closest("[lang]")?.lang ?? "";
+    const [said, again] = words[language.slice(0, 2)] ?? words.en;
     const note = document.createElement("p");
     note.setAttribute("role", "status");
-    const language = this.getAttribute("language") ?? this.closest("[lang]")?.lang ?? "";
-    note.textContent = apologies[part][language.slice(0, 2)] ?? apologies[part].en;
-    return note;
+    note.textContent = said;
+    const button = document.createElement("button");
+    button.type = "button";
+    button.textContent = again;
+    button.addEventListener("click", () => {
+      clearTimeout(this.#again);
+      this.#show(turn);
+    });
+    return [note, button];
   }
 
   #fill(...nodes) {

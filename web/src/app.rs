@@ -1,94 +1,78 @@
-//! How the page is put together.
+//! How the page is put together: the bench, which never leaves, and the open sheet.
 
-use crate::address;
-use crate::dom::{El, el};
-use crate::drawing;
-use crate::heights::Rests;
-use crate::panel;
-use crate::state::State;
-use crate::text::Language;
-use crate::year::YearState;
+use leptos::prelude::*;
 
-/// The first part. A change of language makes it anew around the block of the further part; any
-/// other change moves only what it concerns.
-pub fn first_part(state: State, further: &El) -> El {
-    let further = further.clone();
-    let yearly = el("span").class("yearly");
-    el("div").children_with(move || vec![first(state, state.language.get(), &further, &yearly)])
+use crate::bench::{Answer, Chips, Controls, Drawings, Steps};
+use crate::sheets::{Names, OpenSheet};
+use crate::state::{Health, Planner};
+use crate::ui::Announcer;
+
+/// The whole planner.
+#[component]
+pub fn App() -> impl IntoView {
+    let planner = Planner::here();
+    let words = move || planner.language.get().bench();
+    let lost = move || planner.pool.health.get() == Health::Lost;
+    let undo = move |event: leptos::ev::KeyboardEvent| {
+        if !(event.ctrl_key() || event.meta_key()) || is_typing(&event) {
+            return;
+        }
+        match (event.key().to_lowercase().as_str(), event.shift_key()) {
+            ("z", false) => planner.undo(),
+            ("z", true) | ("y", _) => planner.redo(),
+            _ => return,
+        }
+        event.prevent_default();
+    };
+    view! {
+        <div
+            class="planner"
+            lang=move || planner.language.get().code()
+            dir="ltr"
+            data-sheet=move || planner.view.sheet.get().key()
+            on:keydown=undo
+        >
+            <div class="bench" class:pulled-up=move || planner.view.pulled_up.get()>
+                <Answer/>
+                <Drawings/>
+                <Chips/>
+                <form class="controls" aria-label=move || words().controls on:submit=|event| event.prevent_default()>
+                    <Controls/>
+                    <Steps/>
+                </form>
+                <div class="sheet-holder">
+                    <button
+                        type="button"
+                        class="pull"
+                        aria-expanded=move || planner.view.pulled_up.get().to_string()
+                        aria-label=move || {
+                            if planner.view.pulled_up.get() { words().let_down } else { words().pull_up }
+                        }
+                        on:click=move |_| planner.view.pulled_up.update(|up| *up = !*up)
+                    >
+                        {""}
+                    </button>
+                    {move || lost().then(|| view! {
+                        <div class="lost" role="alert" data-testid="solver-lost">
+                            <p>{words().solver_lost}</p>
+                            <button type="button" class="do" on:click=move |_| planner.pool.try_again()>
+                                {words().try_again}
+                            </button>
+                        </div>
+                    })}
+                    <OpenSheet/>
+                </div>
+                <Names/>
+            </div>
+            <p class="planning-aid">{move || planner.language.get().answer().planning_aid}</p>
+            <Announcer/>
+        </div>
+    }
 }
 
-/// A block that is greyed while what it shows is not what is chosen.
-fn framed(state: State, class: &str) -> El {
-    el("div").class(class).class_with("stands-in", move || state.stands_in())
-}
-
-fn first(state: State, language: Language, further: &El, yearly: &El) -> El {
-    let awaiting = !further.element().has_child_nodes();
-    let sheet = el("div").class(if awaiting { "sheet awaiting" } else { "sheet" }).with(&[
-        framed(state, "drawing section").child(&drawing::section(state, language)),
-        el("div")
-            .class("choices")
-            .with(&[panel::controls(state, language), panel::facts(state, language)]),
-        framed(state, "drawing plan").child(&drawing::plan(state, language)),
-        further.clone(),
-    ]);
-    el("div").class("planner").attr("lang", language.code()).with(&[
-        panel::answer(state, language, yearly),
-        sheet,
-        link_unread(state, language),
-        el("p").class("planning-aid").text(language.answer().planning_aid),
-        panel::announcer(state, language),
-    ])
-}
-
-/// The further part.
-pub fn further_part(state: State, year: YearState) -> El {
-    let whole = el("div").class("further-part");
-    let rests = Rests::of(state, whole.clone());
-    let within = whole.clone();
-    whole.children_with(move || {
-        let language = state.language.get();
-        panel::yearly(year, language, rests, &within);
-        let mut parts = vec![
-            rests.part(|| {
-                framed(state, "drawing close-up").child(&drawing::close_up(state, language))
-            }),
-            rests
-                .part(|| framed(state, "drawing spots-part").child(&panel::spots(state, language))),
-            rests.part(|| {
-                framed(state, "drawing chart").child(&drawing::depth_chart(state, language))
-            }),
-            el("div").class("side-column").with(&[
-                rests.part(|| panel::folds(state, language)),
-                rests.part(|| {
-                    framed(state, "drawing ladder").child(&drawing::ladder(state, language))
-                }),
-                rests.part(|| panel::losses(state, language)),
-            ]),
-            rests.part(|| panel::damp(state, language)),
-            rests.part(|| panel::year(year, language)),
-            rests.part(|| panel::summary(year, language)),
-            rests.part(|| panel::cautions(state, language)),
-        ];
-        parts.extend(address::link(year, language));
-        parts.push(foot(year, language));
-        parts
-    })
-}
-
-/// What is wrong with the page's address.
-fn link_unread(state: State, language: Language) -> El {
-    let words = language.controls();
-    let unread = move || if state.link_unread.get() { words.link_unread } else { "" };
-    el("p").attr("role", "status").text_with(move || unread().to_owned())
-}
-
-/// Starting over, design and year alike.
-fn foot(year: YearState, language: Language) -> El {
-    let start_over = el("button")
-        .attr("type", "button")
-        .test_id("start-over")
-        .text(language.controls().start_over)
-        .on("click", move |_| year.start_over());
-    el("div").class("foot").child(&start_over)
+/// Whether a key goes into a box for text, which has an undoing of its own.
+fn is_typing(event: &leptos::ev::KeyboardEvent) -> bool {
+    use wasm_bindgen::JsCast;
+    let target = event.composed_path().get(0).dyn_into::<web_sys::HtmlInputElement>();
+    target.is_ok_and(|input| matches!(input.type_().as_str(), "text" | "search"))
 }

@@ -5,29 +5,14 @@
 #[macro_use]
 extern crate inchwise_tests;
 
-mod address;
 mod app;
-mod aside;
-mod choices;
-mod dom;
+mod bench;
 pub mod drawing;
-mod first;
-mod further;
-mod heights;
-mod ledger;
-mod line;
-pub mod link;
+mod host;
 pub mod measure;
-mod outward;
-mod panel;
-mod promise;
-mod reactive;
-mod sight;
+pub mod sheets;
 pub mod state;
 pub mod text;
-mod year;
+pub mod ui;
 
-pub use choices::Packed;
-pub use first::Planner;
-pub use further::Further;
-pub use ledger::Request;
+pub use host::{Handle, mount};

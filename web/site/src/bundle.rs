@@ -13,35 +13,20 @@ use std::{
 use anyhow::{Context, Result, bail};
 
 use crate::{
-    fallback, glue, machine, program, project,
+    fallback, glue, machine, program, project, split,
     weight::{self, Weight},
 };
 
 /// The element's script: the one address a host page writes.
 const SHIM: &str = "embed.js";
 
-/// The parts of the first part's style sheet, in the order in which later rules win.
-const PLANNER_STYLES: [&str; 13] = [
-    "colours",
-    "words",
-    "answer",
-    "drip",
-    "sheet",
-    "field",
-    "options",
-    "foot",
-    "widths",
-    "print",
-    "drawing",
-    "grips",
-    "drawing-widths",
+/// The layers of the element's style sheet, in the order in which later ones win.
+const STYLES: [&str; 10] = [
+    "colours", "words", "bench", "answer", "drawing", "controls", "sheet", "fields", "widths", "print",
 ];
 
-/// The first part of the page: its script and wasm, loaded when the element nears the screen.
+/// The folder of the element's style, and the name of its sheet.
 const PLANNER: &str = "planner";
-
-/// The further part of the page: loaded behind the first.
-const FURTHER: &str = "further";
 
 /// The solver alone: loaded by the worker, behind the page.
 const SOLVER: &str = "solver";
@@ -58,33 +43,47 @@ const VERSIONS: &str = "element";
 /// Where the script names its version; the build fills it in.
 const VERSION_MARK: &str = "__VERSION__";
 
+/// How a build is made.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(crate) enum Kind {
+    /// What a host gets.
+    Shipped,
+    /// Large and slow, in half a minute.
+    Quick,
+}
+
 /// Builds dist and prints what it weighs.
 pub(crate) fn build_and_weigh() -> Result<Weight> {
-    build()?;
+    build(Kind::Shipped)?;
     weight::report()
 }
 
 /// Builds dist.
-pub(crate) fn build() -> Result<()> {
+pub(crate) fn build(kind: Kind) -> Result<()> {
     machine::wasm_target()?;
-    compile(&["--profile", "page", "--example", "planner", "--example", "further"])?;
-    compile(&["--release", "--example", "solver", "--example", "evaluate"])?;
+    let (page, worker) = compile(kind)?;
 
     // Everything is made beside dist first, so that a failure leaves the last good one standing.
     let root = project::root();
     let fresh = project::target().join("site");
     empty(&fresh)?;
     let parts = fresh.join(VERSIONS).join("fresh");
-    let compiled = project::target().join(project::WASM).join("release");
-    let page = project::target().join(project::WASM).join("page");
-    glue::generate(&page.join("examples/planner.wasm"), &parts, PLANNER)?;
-    glue::generate(&page.join("examples/further.wasm"), &parts, FURTHER)?;
-    glue::generate(&compiled.join("examples/solver.wasm"), &parts, SOLVER)?;
-    glue::generate(&compiled.join("examples/evaluate.wasm"), &parts, ENGINE)?;
+    empty(&parts)?;
+    let planner = page.join("inchwise_web.wasm");
+    match kind {
+        Kind::Shipped => {
+            println!("Cutting the sheets apart.");
+            let whole = split::split(&planner, &parts, PLANNER)?;
+            glue::generate(&whole, &parts, PLANNER, true)?;
+            fs::remove_file(&whole).context("The build folder is stuck.")?;
+            split::strip_all(&parts)?;
+        }
+        Kind::Quick => glue::generate(&planner, &parts, PLANNER, false)?,
+    }
+    glue::generate(&worker.join("inchwise_worker.wasm"), &parts, SOLVER, false)?;
+    glue::generate(&worker.join("inchwise_engine.wasm"), &parts, ENGINE, false)?;
     let styles = root.join("style");
-    join(&styles.join(PLANNER), &PLANNER_STYLES.map(|part| format!("{part}.css")), &parts)?;
-    // What comes with the further part has one subject a file; their order does not matter.
-    join(&styles.join(FURTHER), &files(&styles.join(FURTHER), |_| true)?, &parts)?;
+    join(&styles.join(PLANNER), &STYLES.map(|part| format!("{part}.css")), &parts)?;
     // The hand-written scripts go beside the wasm: all of them but the element's own.
     for name in files(&root.join("web"), |name| name.ends_with(".js") && name != SHIM)? {
         copy(&root.join("web").join(&name), &parts.join(&name))?;
@@ -110,15 +109,40 @@ pub(crate) fn build() -> Result<()> {
     move_to(&fresh, &dist)
 }
 
-/// Compiles a part of the planner's package to wasm, in a profile made for shipping.
-pub(crate) fn compile(part: &[&str]) -> Result<()> {
+/// Compiles the planner, and the worker with the engine; gives the folders they lie in.
+fn compile(kind: Kind) -> Result<(std::path::PathBuf, std::path::PathBuf)> {
+    let of_profile = |name| project::target().join(project::WASM).join(name);
+    let planner = ["rustc", "--package", "inchwise-web", "--lib", "--crate-type", "cdylib"];
+    let aside = ["build", "--package", "inchwise-worker", "--package", "inchwise-engine", "--lib"];
+    match kind {
+        Kind::Shipped => {
+            println!("Compiling the planner.");
+            let split = ["--profile", "page", "--features", "split"];
+            // Only the planner itself is linked so that it can be cut.
+            let relocations = ["--", "-Clink-args=--emit-relocs"];
+            to_wasm(&[&planner[..], &split].concat(), &relocations)?;
+            println!("Compiling the solver.");
+            to_wasm(&[&aside[..], &["--release"]].concat(), &[])?;
+            Ok((of_profile("page"), of_profile("release")))
+        }
+        Kind::Quick => {
+            println!("Compiling the planner and the solver, quickly.");
+            to_wasm(&planner, &[])?;
+            to_wasm(&aside, &[])?;
+            Ok((of_profile("debug"), of_profile("debug")))
+        }
+    }
+}
+
+/// Compiles something to wasm.
+fn to_wasm(words: &[&str], for_compiler: &[&str]) -> Result<()> {
     // Panic messages carry source paths; these keep the builder's own folders out of them.
     let home = std::env::var("CARGO_HOME")
         .or_else(|_| std::env::var("HOME").map(|home| format!("{home}/.cargo")))
         .unwrap_or_default();
     let flags = format!("target.{}.rustflags=['--remap-path-prefix={home}=cargo']", project::WASM);
-    let mut command = program::cargo(&["build", "--package", "inchwise-web"]);
-    command.args(part).args(["--target", project::WASM, "--config", &flags]);
+    let mut command = program::cargo(words);
+    command.args(["--target", project::WASM, "--config", &flags]).args(for_compiler);
     program::run(&mut command).context("The planner did not compile to wasm.")
 }
 
@@ -132,9 +156,10 @@ pub(crate) fn is_engine(name: &str) -> bool {
     is_part(name, ENGINE)
 }
 
-/// Whether a file of the element is loaded behind the first part of the page.
-pub(crate) fn is_further(name: &str) -> bool {
-    is_part(name, FURTHER)
+/// Whether a file of the element is a sheet's, or what several share: loaded when one is opened.
+pub(crate) fn is_sheet(name: &str) -> bool {
+    let file = name.rsplit('/').next().unwrap_or_default();
+    file.ends_with(".wasm") && !file.ends_with("_bg.wasm") || is_part(name, "planner_parts")
 }
 
 /// Whether a file of the element is loaded by the worker, when the page already stands.

@@ -5,21 +5,26 @@ use std::path::Path;
 
 use anyhow::{Context, Result};
 
-/// Writes a script of this name and the wasm it loads into `folder`.
-pub(crate) fn generate(wasm: &Path, folder: &Path, name: &str) -> Result<()> {
-    let arguments: [&std::ffi::OsStr; 11] = [
+/// Writes a script of this name and the wasm it loads into `folder`. Of a wasm that was split, what
+/// its parts look for is kept.
+pub(crate) fn generate(wasm: &Path, folder: &Path, name: &str, is_split: bool) -> Result<()> {
+    let mut arguments: Vec<&std::ffi::OsStr> = vec![
         "wasm-bindgen".as_ref(),
         wasm.as_ref(),
         "--target".as_ref(),
         "web".as_ref(),
         "--no-typescript".as_ref(),
-        "--remove-name-section".as_ref(),
-        "--remove-producers-section".as_ref(),
         "--out-name".as_ref(),
         name.as_ref(),
         "--out-dir".as_ref(),
         folder.as_ref(),
     ];
+    if is_split {
+        arguments.push("--keep-lld-exports".as_ref());
+    } else {
+        arguments.push("--remove-name-section".as_ref());
+        arguments.push("--remove-producers-section".as_ref());
+    }
     wasm_bindgen_cli::wasm_bindgen::run_cli_with_args(arguments)
         .context("wasm-bindgen could not write the script that loads the wasm")
 }

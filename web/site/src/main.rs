@@ -13,6 +13,7 @@ mod program;
 mod project;
 mod same_bits;
 mod serve;
+mod split;
 mod squeeze;
 mod tally;
 mod weight;
@@ -29,6 +30,7 @@ Usage: cargo site COMMAND
         --port N          listen on port N (8080 unless told; 0 takes any free one)
         --under PATH      serve below a sub-path such as /shop/planner/
         --no-build        serve dist/ as it stands
+        --quick           build in half a minute, large and slow: for working on the page
   check                   run every check, stopping at the first that fails
   bench [PART ...]        measure speed and accuracy, and write the figures into DEVELOPERS.md
   years                   compare made years with measured ones, fetched from PyPI
@@ -55,8 +57,10 @@ fn run(arguments: &[String]) -> Result<()> {
         ("build", []) => bundle::build_and_weigh().map(|_| ()),
         ("serve", options) => {
             let options = serve::Options::parse(options)?;
-            if options.build {
-                bundle::build_and_weigh()?;
+            match options.build {
+                serve::Build::None => {}
+                serve::Build::Shipped => drop(bundle::build_and_weigh()?),
+                serve::Build::Quick => bundle::build(bundle::Kind::Quick)?,
             }
             serve::run(&options)
         }

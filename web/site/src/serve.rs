@@ -17,11 +17,22 @@ use anyhow::{Context, Result, bail};
 use request::Request;
 use shelf::Shelf;
 
+/// What is built before anything is served.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(crate) enum Build {
+    /// Nothing.
+    None,
+    /// What a host gets.
+    Shipped,
+    /// The same, large and slow, in half a minute.
+    Quick,
+}
+
 /// How to serve.
 #[derive(Debug, PartialEq)]
 pub(crate) struct Options {
-    /// Whether to build first.
-    pub(crate) build: bool,
+    /// What to build first.
+    pub(crate) build: Build,
     port: u16,
     /// The sub-path dist stands under: begins and ends with a slash.
     under: String,
@@ -30,11 +41,12 @@ pub(crate) struct Options {
 impl Options {
     /// Reads the words after `cargo site serve`.
     pub(crate) fn parse(words: &[String]) -> Result<Self> {
-        let mut options = Self { build: true, port: 8080, under: "/".to_owned() };
+        let mut options = Self { build: Build::Shipped, port: 8080, under: "/".to_owned() };
         let mut words = words.iter();
         while let Some(word) = words.next() {
             match word.as_str() {
-                "--no-build" => options.build = false,
+                "--no-build" => options.build = Build::None,
+                "--quick" => options.build = Build::Quick,
                 "--port" => {
                     let port = words.next().context("--port wants a number after it.")?;
                     options.port = port
@@ -87,7 +99,7 @@ fn converse(stream: TcpStream, shelf: &Shelf) -> std::io::Result<()> {
 
 #[cfg(test)]
 mod tests {
-    use super::Options;
+    use super::{Build, Options};
 
     fn parse(words: &[&str]) -> anyhow::Result<Options> {
         Options::parse(&words.iter().map(|&word| word.to_owned()).collect::<Vec<_>>())
@@ -95,7 +107,7 @@ mod tests {
 
     #[test]
     fn options_have_plain_defaults() {
-        let expected = Options { build: true, port: 8080, under: "/".to_owned() };
+        let expected = Options { build: Build::Shipped, port: 8080, under: "/".to_owned() };
         assert_eq!(parse(&[]).unwrap(), expected);
     }
 

@@ -4,13 +4,13 @@ use inchwise_core::damp::{FanPoint, FanRun};
 use inchwise_core::units::{Pressure, VolumeFlow};
 use inchwise_core::ventilation::FAN_RATING_DENSITY;
 
+use leptos::prelude::*;
+
 use super::geometry::{Axis, Pen, Plane, Point, Rect};
 use super::paper::{Label, Picture, figure};
 use super::plot::{LINE, Plotted, axis_labels, grid, legend, ring};
-use crate::dom::{El, el};
 use crate::measure::{FieldUnit, Notation, UnitSystem};
-use crate::state::State;
-use crate::text::Language;
+use crate::state::Planner;
 
 /// How many places a curve is drawn through.
 const PLACES: usize = 25;
@@ -38,8 +38,8 @@ fn pair(point: &FanPoint) -> Pair {
 impl Plotted for Chart {
     const NAME: &'static str = "fan";
 
-    fn of(state: State) -> Self {
-        let units = state.units.get();
+    fn of(planner: Planner) -> Self {
+        let units = planner.units.get();
         let nothing = |axis: Axis| Self {
             plane: Plane::new(axis.clone(), axis),
             units,
@@ -50,8 +50,8 @@ impl Plotted for Chart {
             stuck: None,
         };
         let empty = || nothing(Axis::holding(&[], 2));
-        state.look(|outcome| {
-            let Ok(damp) = outcome.good.damp() else { return empty() };
+        planner.look(|evaluation| {
+            let Ok(damp) = evaluation.damp() else { return empty() };
             damp.fan.run().map_or_else(empty, |run| Self::running(run, units))
         })
     }
@@ -158,21 +158,26 @@ const SQUARE: &str = "M16 2H28V14H16Z";
 const RING: &str = "M15 8a7 7 0 0 1 14 0a7 7 0 0 1 -14 0";
 
 /// The chart and its legend; words alone while there are no dampers.
-pub fn fan_chart(state: State, language: Language) -> El {
-    let words = language.air_words();
-    let legend = legend(&[
+pub fn fan_chart(planner: Planner) -> AnyView {
+    let words = planner.language.get_untracked().air_words();
+    let samples = [
         ("fan-line", LINE, words.fan_curve),
         ("openings-line", LINE, words.system_curve),
         ("present", RING, words.meets),
         ("other", TRIANGLE, words.dirty),
         ("other", SQUARE, words.stuck),
-    ]);
-    let none = el("p").class("no-fan").text(words.no_fan_drawn);
-    figure(Chart::NAME, words.fan, &[none, Chart::drawn(state, words.fan), legend])
-        .class_with("without-fan", move || {
-            state.look(|outcome| outcome.good.checked.design().damper_count == 0.0)
-        })
+    ];
+    let has_none = move || planner.look(|it| it.checked.design().damper_count == 0.0);
+    let shown = move || {
+        if has_none() {
+            return view! { <p class="hint">{words.no_fan_drawn}</p> }.into_any();
+        }
+        let parts = vec![Chart::drawn(planner, words.fan), legend(&samples)];
+        figure(Chart::NAME, words.fan, parts)
+    };
+    view! { <div data-testid="fan-chart">{shown}</div> }.into_any()
 }
+
 
 /// A triangle and a square about their places.
 fn others(chart: &Chart) -> String {

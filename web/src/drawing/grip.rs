@@ -1,18 +1,15 @@
-//! A foam face that can be taken hold of: by pointer, by key, by a screen reader.
+//! A dimension that can be taken hold of on a drawing: by pointer, by key, by a screen reader.
 
-use std::rc::Rc;
-
-use inchwise_core::design::{Design, Field, Stack, Surface};
+use inchwise_core::design::{Design, Stack, Surface};
 use inchwise_core::units::Length;
+use leptos::prelude::*;
+use web_sys::Element;
 
 use super::geometry::{FoamFace, Point, Rect, numbers, percent};
-use super::pull::{Pull, Towards};
-use super::slot::Slot;
-use crate::dom::{El, el};
-use crate::measure::{Notation, Scale};
-use crate::reactive::keep_up;
-use crate::state::State;
+use crate::measure::Notation;
+use crate::state::Planner;
 use crate::text::DrawingWords;
+use crate::ui::{Entry, Pull, Towards};
 
 /// Where a grip takes hold.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -23,13 +20,13 @@ pub struct Hold {
     pub at: Point,
 }
 
-/// One grip.
+/// A grip on a foam face.
 #[derive(Clone, Copy)]
 pub struct Grip {
-    /// For tests.
-    pub key: &'static str,
-    /// The choices it sets, all to the same depth; the first is the one it shows.
-    pub fields: &'static [Field],
+    /// The hand that moves it; its name for tests.
+    pub hand: &'static str,
+    /// What it sets.
+    pub entry: Entry,
     /// Whose foam it is.
     pub surface: Surface,
     /// Which way the foam grows.
@@ -42,10 +39,35 @@ pub struct Grip {
     pub with_note: bool,
 }
 
+/// Where a grip stands: to the right and down in per cent of the paper, and how far its tag stands
+/// off, in hundredths of the paper's width.
+pub type Standing = (f64, f64, f64);
+
+/// A tag with its lead and a note, however it was come by.
+pub struct Tag {
+    /// What it sets.
+    pub entry: Entry,
+    /// The hand that moves it.
+    pub hand: &'static str,
+    /// Its name for tests.
+    pub test_id: String,
+    /// Which way the length grows.
+    pub towards: Towards,
+    /// What it is called.
+    pub name: Signal<String>,
+    /// What is said beside it.
+    pub note: Option<Signal<String>>,
+    /// Where it stands; nowhere while the picture does not show it.
+    pub standing: Signal<Option<Standing>>,
+    /// Millimetres across the paper.
+    pub paper_width: Signal<f64>,
+}
+
 /// What the foam costs at this depth.
-fn cost(stack: &Stack, notation: Notation, words: &DrawingWords) -> String {
+pub fn cost(stack: &Stack, notation: Notation) -> String {
     // Less than half a step of what is shown reads as nothing.
     const NOTHING: f64 = 0.5;
+    let words = notation.language.drawing();
     let past = FoamFace::of(stack).past_frame();
     if stack.brought_in > Length::ZERO {
         words.hides_castings.with(&[&notation.length(stack.air_gap())])
@@ -60,69 +82,114 @@ fn cost(stack: &Stack, notation: Notation, words: &DrawingWords) -> String {
 
 impl Grip {
     /// The grip as drawn.
-    pub fn drawn(self, state: State) -> El {
-        let whole = el("div").class(self.towards.class());
-        let paper_width =
-            move || state.chosen_untracked(|design| (self.hold)(design).paper.width());
-        let pull = Pull::new(self.fields, self.towards, state, Rc::new(paper_width));
-        let Some(pull) = pull else { return whole };
-        let field = pull.field;
-        let reading = el("span").class("reading");
-        let note = el("span").class("cost").attr("aria-hidden", "true");
-        let plate = el("span").class("plate").with(&[
-            el("span").class("way back"),
-            reading.clone(),
-            el("span").class("way on"),
-        ]);
-        let tag = el("div")
-            .class("tag")
-            .attr("role", "slider")
-            .attr("tabindex", "0")
-            .test_id(&["grip-", self.key].concat())
-            .attr("aria-orientation", self.towards.orientation())
-            .child(&plate);
-        let tag = pull.listening(tag, &whole);
-        let lead = el("span").class("lead").attr("aria-hidden", "true");
-        let whole = whole.with(&[lead, tag.clone()]);
-        let whole = if self.with_note { whole.child(&note) } else { whole };
-        self.keep_up(state, field, &whole, &tag, reading, note);
-        whole
-    }
-
-    fn keep_up(self, state: State, field: Field, whole: &El, tag: &El, reading: El, note: El) {
-        let [mut left, mut top, mut past] =
-            ["left", "top", "--past"].map(|name| Slot::style(whole.clone(), name));
-        let [mut label, mut least, mut most, mut now, mut told] =
-            ["aria-label", "aria-valuemin", "aria-valuemax", "aria-valuenow", "aria-valuetext"]
-                .map(|name| Slot::attribute(tag.clone(), name));
-        let (mut reading, mut note) = (Slot::text(reading), Slot::text(note));
-        keep_up(Box::new(move || {
-            let notation = state.notation();
-            let words = notation.language.drawing();
-            let scale = Scale::of(field, notation.units);
-            let in_unit = |position: i64| numbers(&[scale.step * position as f64]);
-            state.chosen(|design: &Design| {
-                let depth = design.get(field).unwrap_or_default();
+    pub fn drawn(self, planner: Planner) -> AnyView {
+        let hold = self.hold;
+        let depth =
+            move || planner.inputs.with(|inputs| self.entry.shown(inputs)).unwrap_or_default();
+        let standing = move || {
+            planner.design.with(|design| {
                 let stack = design.stack(self.surface);
-                let hold = (self.hold)(design);
-                let face = self.towards.from(hold.at, Length::new(depth).as_mm());
+                let hold = hold(design);
+                let face = self.towards.from(hold.at, Length::new(depth()).as_mm());
                 let (x, y) = hold.paper.percent(face);
-                left.write(percent(x));
-                top.write(percent(y));
                 // How far the room lies from the foam, in hundredths of the drawing's width.
                 let gap = (stack.total() - stack.foam).as_mm() / hold.paper.width();
-                past.write(numbers(&[gap * 100.0]));
-                let read = notation.length(Length::new(depth));
-                let cost = cost(&stack, notation, words);
-                label.write((self.name)(words).to_owned());
-                least.write(in_unit(scale.lowest));
-                most.write(in_unit(scale.highest));
-                now.write(in_unit(scale.position(depth)));
-                told.write([read.as_str(), &cost].join(", "));
-                reading.write(read);
-                note.write(cost);
-            });
-        }));
+                Some((x, y, gap * 100.0))
+            })
+        };
+        let said = Signal::derive(move || {
+            let notation = planner.notation();
+            planner.design.with(|design| cost(&design.stack(self.surface), notation))
+        });
+        Tag {
+            entry: self.entry,
+            hand: self.hand,
+            test_id: ["grip-", self.hand].concat(),
+            towards: self.towards,
+            name: Signal::derive(move || {
+                (self.name)(planner.language.get().drawing()).to_owned()
+            }),
+            note: self.with_note.then_some(said),
+            standing: Signal::derive(standing),
+            paper_width: Signal::derive(move || {
+                planner.design.with(|design| hold(design).paper.width())
+            }),
+        }
+        .drawn(planner)
+    }
+}
+
+impl Tag {
+    /// The tag on the page.
+    pub fn drawn(self, planner: Planner) -> AnyView {
+        let Self { entry, hand, test_id, towards, name, note, standing, paper_width } = self;
+        let pull = Pull::new(planner, entry, towards, hand);
+        let per_pixel = move |element: &Element| {
+            crate::ui::per_pixel_of_paper(element, paper_width.get_untracked())
+        };
+        let shown =
+            move || planner.inputs.with(|inputs| entry.shown(inputs)).unwrap_or_default();
+        let read = move || entry.said(shown(), planner.notation());
+        let in_unit = move |si: f64| {
+            let scale = entry.scale(planner.units.get());
+            scale.map_or_else(String::new, |scale| numbers(&[scale.unit.of_si(si)]))
+        };
+        let end = move |highest: bool| {
+            let scale = entry.scale(planner.units.get());
+            let at = |scale: &crate::measure::Scale| {
+                scale.si(if highest { scale.highest } else { scale.lowest })
+            };
+            in_unit(scale.as_ref().map_or(0.0, at))
+        };
+        let told = move || match note {
+            Some(note) => [read().as_str(), ", ", &note.get()].concat(),
+            None => read(),
+        };
+        let at = move |which: fn(Standing) -> f64| {
+            standing.get().map_or_else(String::new, |it| percent(which(it)))
+        };
+        let past = move || {
+            standing.get().map_or_else(String::new, |(_, _, past)| numbers(&[past]))
+        };
+        view! {
+            <div
+                class=towards.class()
+                class:dragging=move || pull.is_held.get()
+                hidden=move || standing.get().is_none()
+                style:left=move || at(|(x, _, _)| x)
+                style:top=move || at(|(_, y, _)| y)
+                style:--past=past
+            >
+                <span class="lead" aria-hidden="true">{""}</span>
+                <div
+                    class="tag"
+                    role="slider"
+                    tabindex="0"
+                    data-testid=test_id
+                    aria-orientation=towards.orientation()
+                    aria-label=move || name.get()
+                    aria-valuemin=move || end(false)
+                    aria-valuemax=move || end(true)
+                    aria-valuenow=move || in_unit(shown())
+                    aria-valuetext=told
+                    on:pointerdown=move |event| pull.take(&event, per_pixel)
+                    on:pointermove=move |event| pull.pull(&event)
+                    on:pointerup=move |_| pull.let_go()
+                    on:pointercancel=move |_| pull.let_go()
+                    on:keydown=move |event| pull.press(&event)
+                >
+                    <span class="plate">
+                        <span class="way back">{""}</span>
+                        <span class="reading">{read}</span>
+                        <span class="way on">{""}</span>
+                    </span>
+                </div>
+                {note.map(|note| view! {
+                    <span class="cost" aria-hidden="true">{move || note.get()}</span>
+                })}
+            </div>
+        }
+        .into_any()
     }
 }
 
@@ -135,10 +202,9 @@ mod tests {
     #[test]
     fn what_foam_costs_is_said_on_either_side_of_the_frame() {
         let notation = Notation { units: UnitSystem::Metric, language: Language::English };
-        let words = Language::English.drawing();
         let said = |mm: f64| {
             let design = Design { side_wall_foam: Length::mm(mm), ..Design::default() };
-            cost(&design.stack(Surface::SideWall), notation, words)
+            cost(&design.stack(Surface::SideWall), notation)
         };
         // Stand-off 22 and stud 41 put the frame's face at 63 mm.
         assert_eq!(said(50.0), "up to the frame: 13\u{a0}mm more is free");

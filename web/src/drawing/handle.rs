@@ -1,20 +1,16 @@
 //! What can be taken hold of in a temperature picture: the dimensions that decide what it shows.
 
-use std::rc::Rc;
-
 use inchwise_core::conduction::Axis;
-use inchwise_core::design::{Field, Surface};
+use inchwise_core::design::{Design, Field, Surface};
 use inchwise_core::detail::{Detail, FRAME_TUBE, FrameSlice, View};
 use inchwise_core::envelope::{Opening, Place, surface_of};
 use inchwise_core::units::Length;
+use leptos::prelude::*;
 
-use super::geometry::{Point, Rect, Window, numbers, percent};
-use super::pull::{Pull, Towards};
-use super::slot::Slot;
-use crate::dom::{El, el};
-use crate::measure::Scale;
-use crate::reactive::keep_up;
-use crate::state::State;
+use super::geometry::{Point, Rect, Window};
+use super::grip::Tag;
+use crate::state::Planner;
+use crate::ui::{Entry, Towards};
 
 /// One dimension of a detail.
 #[derive(Clone, Copy)]
@@ -177,11 +173,9 @@ fn part(view: &View, share: f64) -> Length {
 }
 
 /// The walls that hold door and window.
-pub fn walls_of_openings(state: State) -> [Surface; 2] {
-    state.chosen_untracked(|design| {
-        let door = design.personnel_door.wall().map_or(Surface::SideWall, surface_of);
-        [door, surface_of(design.window_wall)]
-    })
+pub fn walls_of_openings(design: &Design) -> [Surface; 2] {
+    let door = design.personnel_door.wall().map_or(Surface::SideWall, surface_of);
+    [door, surface_of(design.window_wall)]
 }
 
 impl Handle {
@@ -219,64 +213,32 @@ impl Handle {
     }
 
     /// The handle as drawn over a view of a detail.
-    pub fn drawn(
-        self,
-        state: State,
-        shows: impl Fn() -> Option<(Detail, View)> + Clone + 'static,
-    ) -> El {
-        let whole = el("div").class(self.towards.class());
-        let paper = shows.clone();
-        let paper_width =
-            move || paper().map_or(0.0, |(_, view)| (view.across[1] - view.across[0]).as_mm());
-        let pull = Pull::new(self.fields, self.towards, state, Rc::new(paper_width));
-        let Some(pull) = pull else { return whole };
-        let field = pull.field;
-        let reading = el("span").class("reading");
-        let plate = el("span").class("plate").with(&[
-            el("span").class("way back"),
-            reading.clone(),
-            el("span").class("way on"),
-        ]);
-        let tag = el("div")
-            .class("tag")
-            .attr("role", "slider")
-            .attr("tabindex", "0")
-            .test_id(&["handle-", field.range().key].concat())
-            .attr("aria-orientation", self.towards.orientation())
-            .child(&plate);
-        let tag = pull.listening(tag, &whole);
-        let lead = el("span").class("lead").attr("aria-hidden", "true");
-        let whole = whole.with(&[lead, tag.clone()]);
-        let [mut left, mut top, mut past] =
-            ["left", "top", "--past"].map(|name| Slot::style(whole.clone(), name));
-        let [mut label, mut least, mut most, mut now, mut told] =
-            ["aria-label", "aria-valuemin", "aria-valuemax", "aria-valuenow", "aria-valuetext"]
-                .map(|name| Slot::attribute(tag.clone(), name));
-        let mut reading = Slot::text(reading);
-        let element = whole.clone();
-        keep_up(Box::new(move || {
-            let held = shows().and_then(|(detail, view)| {
-                let held = self.hold(&detail, &view)?;
-                let paper = Window::of(&view).paper;
-                Some((paper.percent(held), self.past(held, &detail) / paper.width() * 100.0))
-            });
-            element.flag("hidden", held.is_none());
-            let Some(((x, y), beyond)) = held else { return };
-            past.write(numbers(&[beyond]));
-            left.write(percent(x));
-            top.write(percent(y));
-            let notation = state.notation();
-            let scale = Scale::of(field, notation.units);
-            let in_unit = |position: i64| numbers(&[scale.step * position as f64]);
-            let length = state.chosen(|design| design.get(field)).unwrap_or_default();
-            let read = notation.length(Length::new(length));
-            label.write(notation.language.field(field).to_owned());
-            least.write(in_unit(scale.lowest));
-            most.write(in_unit(scale.highest));
-            now.write(in_unit(scale.position(length)));
-            told.write(read.clone());
-            reading.write(read);
-        }));
-        whole
+    pub fn drawn(self, planner: Planner, shows: Memo<Option<(Detail, View)>>) -> AnyView {
+        let Some(&field) = self.fields.first() else { return ().into_any() };
+        let standing = move || {
+            shows.with(|shown| {
+                let (detail, view) = shown.as_ref()?;
+                let held = self.hold(detail, view)?;
+                let paper = Window::of(view).paper;
+                let (x, y) = paper.percent(held);
+                Some((x, y, self.past(held, detail) / paper.width() * 100.0))
+            })
+        };
+        Tag {
+            entry: Entry::Design(self.fields),
+            hand: field.range().key,
+            test_id: ["handle-", field.range().key].concat(),
+            towards: self.towards,
+            name: Signal::derive(move || planner.language.get().field(field).to_owned()),
+            note: None,
+            standing: Signal::derive(standing),
+            paper_width: Signal::derive(move || {
+                shows.with(|shown| {
+                    let view = shown.as_ref().map(|(_, view)| view);
+                    view.map_or(0.0, |view| (view.across[1] - view.across[0]).as_mm())
+                })
+            }),
+        }
+        .drawn(planner)
     }
 }

@@ -3,14 +3,14 @@
 use inchwise_core::damp::HumidityPoint;
 use inchwise_core::units::{RelativeHumidity, Temperature};
 
+use leptos::prelude::{AnyView, Get, GetUntracked};
+
 use super::geometry::{Axis, Pen, Plane, Point, Rect};
 use super::paper::{Label, Picture, figure};
 use super::pattern::Patterns;
 use super::plot::{LINE, Plotted, axis_labels, degrees, grid, legend, ring};
-use crate::dom::El;
 use crate::measure::{Notation, UnitSystem};
-use crate::state::State;
-use crate::text::Language;
+use crate::state::Planner;
 
 /// How many outdoor temperatures are looked at.
 const POINTS: usize = 16;
@@ -31,10 +31,9 @@ struct Chart {
 impl Plotted for Chart {
     const NAME: &'static str = "humidity";
 
-    fn of(state: State) -> Self {
-        let units = state.units.get();
-        let (points, present) = state.look(|outcome| {
-            let evaluation = &outcome.good;
+    fn of(planner: Planner) -> Self {
+        let units = planner.units.get();
+        let (points, present) = planner.look(|evaluation| {
             let design = evaluation.checked.design();
             let coldest = design.outdoor_temperature.as_celsius() - 5.0;
             let mildest = MILDEST.min(design.indoor_temperature.as_celsius() - 1.0);
@@ -93,8 +92,7 @@ impl Plotted for Chart {
 
     fn picture() -> Picture<Self> {
         let patterns = Patterns { name: Self::NAME, unit: 1.7 };
-        let mut picture = Picture::new();
-        picture.elements.push(patterns.defined());
+        let mut picture = Picture::with(patterns);
         picture
             .painted("wet", &patterns.lost(), wet)
             .path("grid", |chart: &Chart| grid(&chart.plane))
@@ -146,8 +144,8 @@ fn wet(chart: &Chart) -> String {
 }
 
 /// The chart and its legend.
-pub fn humidity_chart(state: State, language: Language) -> El {
-    let words = language.damp_pictures();
+pub fn humidity_chart(planner: Planner) -> AnyView {
+    let words = planner.language.get_untracked().damp_pictures();
     let legend = legend(&[
         ("limit", LINE, words.mould_line),
         ("limit drips", LINE, words.drip_line),
@@ -155,6 +153,5 @@ pub fn humidity_chart(state: State, language: Language) -> El {
         ("own alone", LINE, words.alone_line),
         ("own", LINE, words.fan_line),
     ]);
-    figure(Chart::NAME, words.curve, &[Chart::drawn(state, words.curve), legend])
-        .class_with("refining", move || state.look(|outcome| outcome.is_refining()))
+    figure(Chart::NAME, words.curve, vec![Chart::drawn(planner, words.curve), legend])
 }

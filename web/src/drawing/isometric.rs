@@ -3,10 +3,9 @@
 use inchwise_core::conduction::Axis;
 use inchwise_core::detail::{Detail, View};
 
+use leptos::prelude::*;
+
 use super::geometry::{Pen, Point, numbers};
-use super::slot::Slot;
-use crate::dom::{El, svg};
-use crate::reactive::keep_up;
 
 /// A block, mm along the three axes.
 type Block = [[f64; 2]; 3];
@@ -121,23 +120,19 @@ impl Body {
 }
 
 /// The small drawing of where one of a body's views is cut, once it is seen.
-pub fn isometric(number: usize, seen: impl Fn() -> Option<(Detail, Vec<View>)> + 'static) -> El {
-    let picture = svg("svg").class("picture isometric").attr("aria-hidden", "true");
-    let [edge, thing, plane] =
-        ["corner-edge", "thing", "cut-plane"].map(|class| svg("path").class(class));
-    let whole = picture.clone().with(&[edge.clone(), thing.clone(), plane.clone()]);
-    let mut paper = Slot::attribute(picture, "viewBox");
-    let [mut edge, mut thing, mut plane] =
-        [edge, thing, plane].map(|path| Slot::attribute(path, "d"));
-    keep_up(Box::new(move || {
-        let Some((detail, views)) = seen() else { return };
-        let (Some(body), Some(view)) = (Body::of(&detail, &views), views.get(number)) else {
-            return;
-        };
-        paper.write(numbers(&body.paper()));
-        edge.write(body.edges().done());
-        thing.write(body.thing.map_or_else(String::new, |block| body.block(block).done()));
-        plane.write(Pen::new().outline(&body.plane(view)).done());
-    }));
-    whole
+pub fn isometric(number: usize, seen: impl Fn() -> Option<(Detail, Vec<View>)>) -> AnyView {
+    let Some((detail, views)) = seen() else { return ().into_any() };
+    let (Some(body), Some(view)) = (Body::of(&detail, &views), views.get(number)) else {
+        return ().into_any();
+    };
+    let thing = body.thing.map_or_else(String::new, |block| body.block(block).done());
+    let plane = Pen::new().outline(&body.plane(view)).done();
+    view! {
+        <svg class="picture isometric" aria-hidden="true" viewBox=numbers(&body.paper())>
+            <path class="corner-edge" d=body.edges().done()></path>
+            <path class="thing" d=thing></path>
+            <path class="cut-plane" d=plane></path>
+        </svg>
+    }
+    .into_any()
 }

@@ -3,47 +3,43 @@
 use inchwise_core::design::Surface;
 use inchwise_core::room::{Step, Taker};
 use inchwise_core::units::Length;
+use leptos::prelude::*;
 
 use super::geometry::{BarRung, Direction, LadderBar, Pen, Point, Rect, numbers, percent};
 use super::paper::figure;
 use super::pattern::Patterns;
-use crate::dom::{El, el, svg};
 use crate::measure::{NO_BREAK_SPACE, Notation};
-use crate::reactive::keep_up;
-use crate::state::State;
-use crate::text::Language;
+use crate::state::Planner;
 
 const NAME: &str = "ladder";
 const PATTERNS: Patterns = Patterns { name: NAME, unit: 1.6 };
 
 /// What took each millimetre.
-pub fn ladder(state: State, language: Language) -> El {
-    let patterns =
-        svg("svg").class("picture patterns").attr("aria-hidden", "true").child(&PATTERNS.defined());
-    let shown = el("div");
-    let filled = shown.clone();
-    let mut last = None;
-    keep_up(Box::new(move || {
-        let notation = state.notation();
-        let now = (state.look(|outcome| LadderBar::all(&outcome.good)), notation);
-        if last.as_ref() != Some(&now) {
-            let (bars, _) = &now;
-            filled.refill(&bars.each_ref().map(|bar| direction(bar, notation)));
-            last = Some(now);
-        }
-    }));
-    figure(NAME, language.drawing().ladder, &[patterns, shown])
+pub fn ladder(planner: Planner) -> AnyView {
+    let bars = Memo::new(move |_| planner.look(LadderBar::all));
+    let shown = move || {
+        let notation = planner.notation();
+        bars.with(|bars| bars.iter().map(|bar| direction(bar, notation)).collect_view())
+    };
+    let patterns = view! {
+        <svg class="picture patterns" aria-hidden="true">{PATTERNS.defined()}</svg>
+    };
+    let parts = vec![patterns.into_any(), view! { <div>{shown}</div> }.into_any()];
+    figure(NAME, planner.language.get_untracked().drawing().ladder, parts)
 }
 
-fn direction(bar: &LadderBar, notation: Notation) -> El {
+fn direction(bar: &LadderBar, notation: Notation) -> AnyView {
     let language = notation.language;
     let steel_to_steel: Length = bar.rungs.iter().map(|rung| rung.step.taken).sum();
     let total = language.drawing().steel_to_steel.with(&[&notation.length(steel_to_steel)]);
-    let title = el("h4")
-        .text(language.direction(bar.direction))
-        .text(" ")
-        .child(&el("span").class("muted").text(&total));
-    el("section").class("direction").with(&[title, drawn(bar, notation), sums(bar, notation)])
+    view! {
+        <section class="direction">
+            <h4>{language.direction(bar.direction)} {" "} <span class="muted">{total}</span></h4>
+            {drawn(bar, notation)}
+            {sums(bar, notation)}
+        </section>
+    }
+    .into_any()
 }
 
 const HEIGHT: f64 = 84.0;
@@ -52,26 +48,34 @@ const HEIGHT: f64 = 84.0;
 /// figures of 11 px.
 const CHARACTER: f64 = 21.0;
 
-fn drawn(bar: &LadderBar, notation: Notation) -> El {
-    let mut picture = svg("svg")
-        .class("picture")
-        .attr("viewBox", &numbers(&[0.0, 0.0, LadderBar::WIDTH, HEIGHT]))
-        .attr("preserveAspectRatio", "none");
-    let mut figures = Vec::new();
-    for rung in &bar.rungs {
+fn drawn(bar: &LadderBar, notation: Notation) -> AnyView {
+    let rung = |rung: &BarRung| {
         let rect = Rect::new(rung.from, 0.0, rung.to, HEIGHT);
-        picture = if rung.step.taker == Taker::ClearRoom {
-            picture.with(&broken(&rect))
+        if rung.step.taker == Taker::ClearRoom {
+            broken(&rect).into_any()
         } else {
-            picture.child(&painted(rung.step.taker, &rect))
-        };
-        figures.extend(figure_in(rung, notation));
+            painted(rung.step.taker, &rect)
+        }
+    };
+    let rungs = bar.rungs.iter().map(rung).collect_view();
+    let figures = bar.rungs.iter().filter_map(|rung| figure_in(rung, notation)).collect_view();
+    view! {
+        <div class="ladder-bar" aria-hidden="true">
+            <svg
+                class="picture"
+                viewBox=numbers(&[0.0, 0.0, LadderBar::WIDTH, HEIGHT])
+                preserveAspectRatio="none"
+            >
+                {rungs}
+            </svg>
+            {figures}
+        </div>
     }
-    el("div").class("ladder-bar").attr("aria-hidden", "true").child(&picture).with(&figures)
+    .into_any()
 }
 
 /// The figure of a rung, where it fits.
-fn figure_in(rung: &BarRung, notation: Notation) -> Option<El> {
+fn figure_in(rung: &BarRung, notation: Notation) -> Option<AnyView> {
     let clear = rung.step.taker == Taker::ClearRoom;
     let whole = notation.length(rung.step.taken);
     // On a narrow rung the number alone: its unit stands in the sum below.
@@ -82,27 +86,23 @@ fn figure_in(rung: &BarRung, notation: Notation) -> Option<El> {
     let fits = written.chars().count() as f64 * CHARACTER <= rung.to - rung.from;
     fits.then(|| {
         let x = (rung.from + rung.to) / 2.0 / LadderBar::WIDTH * 100.0;
-        let figure = el("span").class(if clear { "label strong" } else { "label in-rung" });
-        figure.set_style("left", &percent(x));
-        figure.set_style("top", "50%");
-        figure.text(written)
+        let class = if clear { "label strong" } else { "label in-rung" };
+        let written = written.to_owned();
+        view! { <span class=class style:left=percent(x) style:top="50%">{written}</span> }
+            .into_any()
     })
 }
 
-fn path(class: &str, pen: Pen) -> El {
-    svg("path").class(class).attr("d", &pen.done())
+fn path(class: &'static str, paint: Option<String>, pen: Pen) -> AnyView {
+    view! { <path class=class fill=paint d=pen.done()></path> }.into_any()
 }
 
-fn painted(taker: Taker, rect: &Rect) -> El {
-    let rung = path(class(taker), Pen::new().rect(rect));
-    match paint(taker) {
-        Some(paint) => rung.attr("fill", &paint),
-        None => rung,
-    }
+fn painted(taker: Taker, rect: &Rect) -> AnyView {
+    path(class(taker), paint(taker), Pen::new().rect(rect))
 }
 
 /// The clear room's rung with its break marks.
-fn broken(rect: &Rect) -> [El; 3] {
+fn broken(rect: &Rect) -> Vec<AnyView> {
     const ASIDE: f64 = 30.0;
     const GAP: f64 = 10.0;
     let (top, bottom) = (rect.top, rect.bottom);
@@ -123,7 +123,11 @@ fn broken(rect: &Rect) -> [El; 3] {
     let breaks = [left, left + GAP, right - GAP, right]
         .iter()
         .fold(Pen::new(), |pen, &x| pen.line(&zigzag(x)));
-    [path("room", Pen::new().rect(rect)), path("rung-edge", edges), path("break", breaks)]
+    vec![
+        path("room", None, Pen::new().rect(rect)),
+        path("rung-edge", None, edges),
+        path("break", None, breaks),
+    ]
 }
 
 const fn class(taker: Taker) -> &'static str {
@@ -148,7 +152,7 @@ fn paint(taker: Taker) -> Option<String> {
 }
 
 /// Each side's sum: 22 gap + 41 frame + 12 lining = 75 mm.
-fn sums(bar: &LadderBar, notation: Notation) -> El {
+fn sums(bar: &LadderBar, notation: Notation) -> AnyView {
     let language = notation.language;
     let words = language.drawing();
     let surfaces: &[Surface] = match bar.direction {
@@ -156,22 +160,22 @@ fn sums(bar: &LadderBar, notation: Notation) -> El {
         Direction::Width => &[Surface::SideWall],
         Direction::Height => &[Surface::Ceiling, Surface::Floor],
     };
-    let line =
-        |side: &str, sum: &El| el("li").child(&el("span").class("side").text(side)).child(sum);
-    let mut list = el("ul").class("sums");
-    for &surface in surfaces {
+    let sides = surfaces.iter().map(|&surface| {
         let side = if surface == Surface::SideWall {
             words.each_side_wall
         } else {
             language.ladder_surface(surface)
         };
-        list = list.child(&line(side, &sum(&steps_on(bar, surface), notation)));
-    }
-    for rung in bar.rungs.iter().filter(|rung| rung.step.taker == Taker::ClearRoom) {
-        let clear = el("b").text(&notation.length(rung.step.taken));
-        list = list.child(&line(words.clear, &clear));
-    }
-    list
+        let sum = sum(&steps_on(bar, surface), notation);
+        view! { <li><span class="side">{side}</span> {sum}</li> }
+    });
+    let sides = sides.collect_view();
+    let clear = bar.rungs.iter().filter(|rung| rung.step.taker == Taker::ClearRoom).map(|rung| {
+        let clear = notation.length(rung.step.taken);
+        view! { <li><span class="side">{words.clear}</span> <b>{clear}</b></li> }
+    });
+    let clear = clear.collect_view();
+    view! { <ul class="sums">{sides} {clear}</ul> }.into_any()
 }
 
 /// What one side takes, from the steel to the room.
@@ -191,31 +195,29 @@ fn steps_on(bar: &LadderBar, surface: Surface) -> Vec<Step> {
     steps
 }
 
-fn sum(steps: &[Step], notation: Notation) -> El {
+fn sum(steps: &[Step], notation: Notation) -> AnyView {
     let language = notation.language;
     let total: Length = steps.iter().map(|step| step.taken).sum();
-    let terms = el("span").class("terms");
     if steps.is_empty() {
-        return terms.text(language.drawing().nothing);
+        return view! { <span class="terms">{language.drawing().nothing}</span> }.into_any();
     }
-    let mut terms = terms;
-    let mut plus = "";
-    for step in steps {
-        let swatch = svg("svg")
-            .class("picture swatch")
-            .attr("viewBox", "0 0 24 24")
-            .attr("aria-hidden", "true")
-            .child(&painted(step.taker, &Rect::new(1.0, 1.0, 23.0, 23.0)));
-        let term = el("span")
-            .class("term")
-            .text(plus)
-            .child(&swatch)
-            .text(&notation.length_bare(step.taken))
-            .text(" ")
-            .text(language.taker(step.taker));
-        terms = terms.child(&term).text(" ");
-        plus = "+ ";
+    let terms = steps.iter().enumerate().map(|(index, step)| {
+        let plus = if index == 0 { "" } else { "+ " };
+        let taken = notation.length_bare(step.taken);
+        view! {
+            <span class="term">
+                {plus}
+                <svg class="picture swatch" viewBox="0 0 24 24" aria-hidden="true">
+                    {painted(step.taker, &Rect::new(1.0, 1.0, 23.0, 23.0))}
+                </svg>
+                {taken} {" "} {language.taker(step.taker)} {" "}
+            </span>
+        }
+    });
+    let terms = terms.collect_view();
+    let total = notation.length(total);
+    view! {
+        <span class="terms">{terms} <span class="term">{"= "} <b>{total}</b></span></span>
     }
-    let total = el("b").text(&notation.length(total));
-    terms.child(&el("span").class("term").text("= ").child(&total))
+    .into_any()
 }

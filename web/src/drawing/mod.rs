@@ -1,8 +1,9 @@
 //! The drawings: from an evaluation to pictures in millimetres.
 
 mod casting;
-mod close_up;
-mod depth_chart;
+mod corner;
+mod corner_said;
+mod corner_shape;
 mod dimension;
 mod fan_chart;
 pub mod geometry;
@@ -17,21 +18,18 @@ mod paper;
 mod pattern;
 mod plan;
 mod plot;
-mod pull;
 mod section;
-mod slot;
-mod temperature;
+mod spot_mark;
 mod tint;
 mod year_strip;
 
-pub use close_up::close_up;
-pub use depth_chart::depth_chart;
+pub use corner::corner;
 pub use fan_chart::fan_chart;
+pub use grip::cost;
 pub use humidity_chart::humidity_chart;
 pub use ladder::ladder;
 pub use moist_air::moist_air;
 pub use moisture_balance::moisture_balance;
 pub use plan::plan;
 pub use section::section;
-pub use temperature::temperature;
 pub use year_strip::year_strip;

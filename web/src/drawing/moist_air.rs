@@ -8,14 +8,14 @@ use inchwise_core::units::{
     HumidityRatio, Pressure, RelativeHumidity, Temperature, TemperatureDifference,
 };
 
+use leptos::prelude::*;
+
 use super::geometry::{Axis, Pen, Plane, Point, Rect};
 use super::paper::{Label, Picture, figure};
 use super::pattern::Patterns;
 use super::plot::{LINE, Plotted, axis_labels, degrees, grid, legend, ring};
-use crate::dom::{El, el};
 use crate::measure::{Notation, UnitSystem};
-use crate::state::State;
-use crate::text::Language;
+use crate::state::Planner;
 
 /// Through how many places the curve of saturation is drawn.
 const PLACES: usize = 64;
@@ -59,10 +59,9 @@ fn state_of(air: &MoistAir) -> AirState {
 impl Plotted for Chart {
     const NAME: &'static str = "moist-air";
 
-    fn of(state: State) -> Self {
-        let units = state.units.get();
-        let found = state.look(|outcome| {
-            let evaluation = &outcome.good;
+    fn of(planner: Planner) -> Self {
+        let units = planner.units.get();
+        let found = planner.look(|evaluation| {
             let damp = evaluation.damp().ok()?;
             let spot = evaluation.cold_spots.weakest()?;
             let pressure = damp.target.air_pressure();
@@ -136,8 +135,7 @@ impl Plotted for Chart {
 
     fn picture() -> Picture<Self> {
         let patterns = Patterns { name: Self::NAME, unit: 1.7 };
-        let mut picture = Picture::new();
-        picture.elements.push(patterns.defined());
+        let mut picture = Picture::with(patterns);
         picture
             .path(
                 "grid",
@@ -190,10 +188,11 @@ impl Chart {
 const RING: &str = "M15 8a7 7 0 0 1 14 0a7 7 0 0 1 -14 0";
 const HATCHED: &str = "M14 1H30V15H14ZM14 9L22 1M14 15L28 1M20 15L30 5M27 15L30 12";
 
-/// The chart, what it says in words, and its legend.
-pub fn moist_air(state: State, language: Language) -> El {
-    let words = language.damp_pictures();
-    let said = el("p").text_with(move || Chart::of(state).told(state.notation()));
+/// The chart and its legend, and the same in words.
+pub fn moist_air(planner: Planner) -> AnyView {
+    let words = planner.language.get_untracked().damp_pictures();
+    let said = move || Chart::of(planner).told(planner.notation());
+    let said = view! { <p class="hint">{said}</p> }.into_any();
     let legend = legend(&[
         ("limit", LINE, words.most_line),
         ("own", LINE, words.warmed_line),
@@ -201,9 +200,10 @@ pub fn moist_air(state: State, language: Language) -> El {
         ("present", RING, words.room_ring),
         ("other", HATCHED, words.over_bar),
     ]);
-    figure(Chart::NAME, words.moist_air, &[said, Chart::drawn(state, words.moist_air), legend])
-        .class_with("refining", move || state.look(|outcome| outcome.is_refining()))
+    let parts = vec![said, Chart::drawn(planner, words.moist_air), legend];
+    figure(Chart::NAME, words.moist_air, parts)
 }
+
 
 /// What stands above the ceiling.
 fn over(chart: &Chart) -> String {

@@ -2,14 +2,14 @@
 
 use inchwise_core::units::MassFlow;
 
+use leptos::prelude::{AnyView, GetUntracked};
+
 use super::geometry::{Pen, Rect};
 use super::paper::{Label, Picture, figure};
 use super::pattern::Patterns;
 use super::plot::Plotted;
-use crate::dom::El;
 use crate::measure::Notation;
-use crate::state::State;
-use crate::text::Language;
+use crate::state::Planner;
 
 /// From one bar to the next, and the height of a bar.
 const ROW: f64 = 96.0;
@@ -29,9 +29,9 @@ struct Balance {
 impl Plotted for Balance {
     const NAME: &'static str = "balance";
 
-    fn of(state: State) -> Self {
-        state.look(|outcome| {
-            let Ok(damp) = outcome.good.damp() else { return Self::nothing() };
+    fn of(planner: Planner) -> Self {
+        planner.look(|evaluation| {
+            let Ok(damp) = evaluation.damp() else { return Self::nothing() };
             let cold_spots = &damp.cold_spots;
             Self {
                 given: cold_spots.source,
@@ -81,8 +81,7 @@ impl Plotted for Balance {
 
     fn picture() -> Picture<Self> {
         let patterns = Patterns { name: Self::NAME, unit: 1.7 };
-        let mut picture = Picture::new();
-        picture.elements.push(patterns.defined());
+        let mut picture = Picture::with(patterns);
         picture
             .path("given", |balance: &Balance| Pen::new().rect(&balance.bars()[0]).done())
             .path("by-air", |balance| Pen::new().rect(&balance.bars()[1]).done())
@@ -142,9 +141,8 @@ impl Balance {
     }
 }
 
-/// The balance under its title.
-pub fn moisture_balance(state: State, language: Language) -> El {
-    let words = language.damp_pictures();
-    figure(Balance::NAME, words.balance, &[Balance::drawn(state, words.balance)])
-        .class_with("refining", move || state.look(|outcome| outcome.is_refining()))
+/// What comes and where it goes.
+pub fn moisture_balance(planner: Planner) -> AnyView {
+    let words = planner.language.get_untracked().damp_pictures();
+    figure(Balance::NAME, words.balance, vec![Balance::drawn(planner, words.balance)])
 }

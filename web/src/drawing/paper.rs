@@ -5,12 +5,13 @@
 //! one shape; whenever that changes, every path of it is written anew and those that differ reach
 //! the page.
 
-use super::geometry::{Point, Rect, numbers, percent};
-use super::slot::Slot;
-use crate::dom::{El, el, svg};
+use leptos::prelude::*;
+
+use super::geometry::{Point, Rect, SpotMark, numbers, percent};
+use super::pattern::Patterns;
+use super::spot_mark::SpotMarks;
 use crate::measure::Notation;
-use crate::reactive::keep_up;
-use crate::state::State;
+use crate::state::Planner;
 
 /// Words over the picture.
 #[derive(Clone, Debug, PartialEq)]
@@ -31,101 +32,79 @@ impl Label {
         Self { at: Point::new(x, y), class, figure: String::new(), words: words.into() }
     }
 
-    fn is_like(&self, other: &Self) -> bool {
-        self.class == other.class && self.figure.is_empty() == other.figure.is_empty()
-    }
-}
-
-/// A label on the page.
-struct LabelSlot {
-    like: Label,
-    element: El,
-    left: Slot,
-    top: Slot,
-    figure: Option<Slot>,
-    words: Slot,
-}
-
-impl LabelSlot {
-    fn new(label: &Label) -> Self {
-        let element = el("span").class(&["label ", label.class].concat());
-        let (figure, words) = if label.figure.is_empty() {
-            (None, element.clone())
+    fn shown(self, paper: &Rect) -> AnyView {
+        let (x, y) = paper.percent(self.at);
+        let class = ["label ", self.class].concat();
+        let inside = if self.figure.is_empty() {
+            self.words.into_any()
         } else {
-            let (figure, words) = (el("b"), el("span"));
-            element.clone().with(&[figure.clone(), words.clone()]);
-            (Some(Slot::text(figure)), words)
+            view! { <b>{self.figure}</b> <span>{self.words}</span> }.into_any()
         };
-        Self {
-            like: label.clone(),
-            left: Slot::style(element.clone(), "left"),
-            top: Slot::style(element.clone(), "top"),
-            figure,
-            words: Slot::text(words),
-            element,
-        }
-    }
-
-    fn show(&mut self, paper: &Rect, label: Label) {
-        let (x, y) = paper.percent(label.at);
-        self.left.write(percent(x));
-        self.top.write(percent(y));
-        if let Some(figure) = &mut self.figure {
-            figure.write(label.figure);
-        }
-        self.words.write(label.words);
+        view! { <span class=class style:left=percent(x) style:top=percent(y)>{inside}</span> }
+            .into_any()
     }
 }
 
 /// Writes one attribute of a picture from its shape.
 type Write<S> = fn(&S) -> String;
 
-/// The picture of a shape: which path is written how.
+/// One part of a picture.
+enum Layer<S> {
+    /// A path: its class, its paint, its data.
+    Path(String, Option<String>, Write<S>),
+    /// Paths that are moved together: classes and data, and where they stand.
+    Group(&'static str, &'static [(&'static str, &'static str)], Write<S>),
+}
+
+/// The picture of a shape: which path is written how, in the order they cover one another.
 pub struct Picture<S> {
-    /// The elements in the order they cover one another.
-    pub elements: Vec<El>,
-    slots: Vec<(Slot, Write<S>)>,
+    layers: Vec<Layer<S>>,
+    patterns: Option<Patterns>,
 }
 
 impl<S> Picture<S> {
     /// An empty picture.
     pub const fn new() -> Self {
-        Self { elements: Vec::new(), slots: Vec::new() }
+        Self { layers: Vec::new(), patterns: None }
+    }
+
+    /// A picture that may be painted with materials.
+    pub const fn with(patterns: Patterns) -> Self {
+        Self { layers: Vec::new(), patterns: Some(patterns) }
     }
 
     /// A path that keeps up.
     pub fn path(&mut self, class: &str, write: Write<S>) -> &mut Self {
-        self.attribute(&svg("path").class(class), "d", write)
+        self.layers.push(Layer::Path(class.to_owned(), None, write));
+        self
     }
 
     /// A path painted with a pattern.
     pub fn painted(&mut self, class: &str, paint: &str, write: Write<S>) -> &mut Self {
-        let path = svg("path").class(class).attr("fill", paint).attr("fill-rule", "evenodd");
-        self.attribute(&path, "d", write)
-    }
-
-    /// An element with one attribute that keeps up.
-    pub fn attribute(&mut self, element: &El, name: &'static str, write: Write<S>) -> &mut Self {
-        self.slots.push((Slot::attribute(element.clone(), name), write));
-        self.elements.push(element.clone());
+        self.layers.push(Layer::Path(class.to_owned(), Some(paint.to_owned()), write));
         self
     }
 
-    fn show(&mut self, shape: &S) {
-        for (slot, write) in &mut self.slots {
-            slot.write(write(shape));
-        }
+    /// A group of paths that stay as they are and are moved.
+    pub fn group(
+        &mut self,
+        class: &'static str,
+        paths: &'static [(&'static str, &'static str)],
+        transform: Write<S>,
+    ) -> &mut Self {
+        self.layers.push(Layer::Group(class, paths, transform));
+        self
     }
 }
 
 /// A drawing of a shape.
-pub struct Drawing<S: 'static> {
+pub struct Drawing<S: Send + Sync + 'static> {
     /// Names it in classes, identities and tests.
     pub name: &'static str,
     /// Its title.
     pub title: &'static str,
-    /// The shape; whoever asks is told when it changes.
-    pub shape: Box<dyn Fn() -> S>,
+    /// The shape.
+    pub shape: Memo<S>,
     /// The shape's paper.
     pub paper: fn(&S) -> Rect,
     /// What is said of it to those who do not see it.
@@ -134,83 +113,127 @@ pub struct Drawing<S: 'static> {
     pub labels: fn(&S, Notation) -> Vec<Label>,
     /// Its picture.
     pub picture: Picture<S>,
+    /// What lies under the picture.
+    pub under: Option<AnyView>,
+    /// Cold places on it.
+    pub marks: Option<fn(&S, &[crate::state::Spot]) -> Vec<SpotMark>>,
     /// What can be taken hold of.
-    pub grips: Vec<El>,
+    pub grips: Vec<AnyView>,
 }
 
-/// What every drawing has, whatever its shape.
-struct Sheet {
-    paper: El,
-    labels: El,
-    size: Slot,
-    proportion: Slot,
-    told: Slot,
-    label_slots: Vec<LabelSlot>,
-}
-
-impl Sheet {
-    fn new(name: &str, title: &str, elements: &[El], grips: &[El]) -> Self {
-        let [titled, described] = ["-title", "-told"].map(|part| [name, part].concat());
-        let told = svg("desc").attr("id", &described);
-        let picture = svg("svg")
-            .class("picture")
-            .attr("role", "img")
-            .attr("aria-labelledby", &titled)
-            .attr("aria-describedby", &described)
-            .child(&svg("title").attr("id", &titled).text(title))
-            .child(&told)
-            .with(elements);
-        let labels = el("div").class("labels").attr("aria-hidden", "true");
-        let paper = el("div").class("paper").child(&picture).child(&labels).with(grips);
+impl<S: PartialEq + Send + Sync + 'static> Drawing<S> {
+    /// A drawing with nothing to take hold of.
+    pub fn plain(
+        name: &'static str,
+        title: &'static str,
+        shape: Memo<S>,
+        picture: Picture<S>,
+    ) -> Self {
         Self {
-            labels,
-            size: Slot::attribute(picture, "viewBox"),
-            proportion: Slot::style(paper.clone(), "aspect-ratio"),
-            told: Slot::text(told),
-            label_slots: Vec::new(),
-            paper,
+            name,
+            title,
+            shape,
+            paper: |_| Rect::new(0.0, 0.0, 1.0, 1.0),
+            told: |_, _| String::new(),
+            labels: |_, _| Vec::new(),
+            picture,
+            under: None,
+            marks: None,
+            grips: Vec::new(),
         }
     }
 
-    fn show(&mut self, size: Rect, told: String, labels: Vec<Label>) {
-        self.size.write(numbers(&[size.left, size.top, size.width(), size.height()]));
-        self.proportion.write(numbers(&[size.width() / size.height()]));
-        self.told.write(told);
-        let fits = self.label_slots.len() == labels.len()
-            && self.label_slots.iter().zip(&labels).all(|(slot, label)| slot.like.is_like(label));
-        if !fits {
-            self.label_slots = labels.iter().map(LabelSlot::new).collect();
-            let drawn: Vec<El> = self.label_slots.iter().map(|slot| slot.element.clone()).collect();
-            self.labels.refill(&drawn);
+    /// The paper with everything on it, kept up.
+    pub fn drawn(self, planner: Planner) -> AnyView {
+        let Self { name, title, shape, paper, told, labels, picture, under, marks, grips } = self;
+        let [titled, described] = ["-title", "-told"].map(|part| [name, part].concat());
+        let (title_id, told_id) = (titled.clone(), described.clone());
+        let size = Memo::new(move |_| shape.with(paper));
+        let view_box = move || {
+            let size = size.get();
+            numbers(&[size.left, size.top, size.width(), size.height()])
+        };
+        let proportion = move || {
+            let size = size.get();
+            numbers(&[size.width() / size.height()])
+        };
+        let written = move || {
+            let notation = planner.notation();
+            shape.with(|shape| labels(shape, notation))
+        };
+        let labels = move || {
+            let size = size.get();
+            written().into_iter().map(|label| label.shown(&size)).collect_view()
+        };
+        let layers = picture.layers.into_iter().map(|layer| drawn_layer(layer, shape));
+        let layers = layers.collect_view();
+        let patterns = picture.patterns.map(|patterns| patterns.defined());
+        let marked = marks.map(|marks| {
+            let marks = Memo::new(move |_| {
+                planner.spots.with(|spots| shape.with(|shape| marks(shape, spots)))
+            });
+            (
+                SpotMarks { marks, size }.leads(),
+                SpotMarks { marks, size }.buttons(planner),
+            )
+        });
+        let (leads, buttons) = marked.unzip();
+        view! {
+            <div class="paper" style:aspect-ratio=proportion>
+                {under}
+                <svg
+                    class="picture"
+                    viewBox=view_box
+                    role="img"
+                    aria-labelledby=titled
+                    aria-describedby=described
+                >
+                    {leptos::svg::title().id(title_id).child(title)}
+                    <desc id=told_id>
+                        {move || {
+                            let notation = planner.notation();
+                            shape.with(|shape| told(shape, notation))
+                        }}
+                    </desc>
+                    {patterns}
+                    {layers}
+                    {leads}
+                </svg>
+                <div class="labels" aria-hidden="true">{labels}</div>
+                {buttons}
+                {grips}
+            </div>
         }
-        for (slot, label) in self.label_slots.iter_mut().zip(labels) {
-            slot.show(&size, label);
-        }
+        .into_any()
     }
 }
 
-impl<S> Drawing<S> {
-    /// The paper with everything on it, kept up.
-    pub fn drawn(self, state: State) -> El {
-        let Self { name, title, shape, paper, told, labels, mut picture, grips } = self;
-        let mut sheet = Sheet::new(name, title, &picture.elements, &grips);
-        let whole = sheet.paper.clone();
-        keep_up(Box::new(move || {
-            let (shape, notation) = (shape(), state.notation());
-            picture.show(&shape);
-            let told = told(&shape, notation);
-            sheet.show(paper(&shape), told, labels(&shape, notation));
-        }));
-        whole
+fn drawn_layer<S: Send + Sync + 'static>(layer: Layer<S>, shape: Memo<S>) -> AnyView {
+    match layer {
+        Layer::Path(class, paint, write) => {
+            let rule = paint.is_some().then_some("evenodd");
+            let data = move || shape.with(write);
+            view! { <path class=class fill=paint fill-rule=rule d=data></path> }.into_any()
+        }
+        Layer::Group(class, paths, transform) => {
+            let paths = paths
+                .iter()
+                .map(|&(class, data)| view! { <path class=class d=data></path> })
+                .collect_view();
+            let moved = move || shape.with(transform);
+            view! { <g class=class transform=moved>{paths}</g> }.into_any()
+        }
     }
 }
 
 /// A drawing under its title.
-pub fn figure(name: &str, title: &str, parts: &[El]) -> El {
+pub fn figure(name: &'static str, title: &'static str, parts: Vec<AnyView>) -> AnyView {
     let class = ["drawing-figure ", name, "-figure"].concat();
-    el("figure")
-        .class(&class)
-        .test_id(name)
-        .child(&el("h3").class("drawing-title").text(title))
-        .with(parts)
+    view! {
+        <figure class=class data-testid=name>
+            <h3 class="drawing-title">{title}</h3>
+            {parts}
+        </figure>
+    }
+    .into_any()
 }

@@ -1,7 +1,8 @@
 //! Materials as patterns, so that a drawing reads in one colour.
 
+use leptos::prelude::*;
+
 use super::geometry::{Rect, numbers};
-use crate::dom::{El, svg};
 
 /// The patterns of one drawing.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -46,22 +47,34 @@ impl Patterns {
     }
 
     /// The definitions, once in the drawing.
-    pub fn defined(&self) -> El {
+    pub fn defined(&self) -> AnyView {
         let scale = numbers(&[self.unit]);
-        let tile = |(material, width, height): (&str, &str, &str), turn: &str| {
-            svg("pattern")
-                .attr("id", &[self.name, "-", material].concat())
-                .attr("width", width)
-                .attr("height", height)
-                .attr("patternUnits", "userSpaceOnUse")
-                .attr("patternTransform", &["rotate(", turn, ") scale(", &scale, ")"].concat())
+        let tile = |(material, width, height): (&str, &'static str, &'static str),
+                    turn: &str,
+                    parts: &'static [(&'static str, &'static str)]| {
+            let parts = parts
+                .iter()
+                .map(|&(class, data)| view! { <path class=class d=data></path> })
+                .collect_view();
+            let transform = ["rotate(", turn, ") scale(", &scale, ")"].concat();
+            let id = [self.name, "-", material].concat();
+            view! {
+                <pattern
+                    id=id
+                    width=width
+                    height=height
+                    patternUnits="userSpaceOnUse"
+                    patternTransform=transform
+                >
+                    {parts}
+                </pattern>
+            }
         };
-        let drawn = |class: &str, data: &str| svg("path").class(class).attr("d", data);
-        svg("defs").with(&[
-            tile(FOAM, "11").with(&[drawn("foam-ground", "M0 0H10V9.4H0Z"), drawn("dots", DOTS)]),
-            tile(WOOD, "45")
-                .with(&[drawn("wood-ground", "M0 0H4.4V4.4H0Z"), drawn("wood-grain", "M0 0V4.4")]),
-            tile(LOST, "-45").with(&[drawn("lost-hatch", "M0 0V5")]),
-        ])
+        let tiles = vec![
+            tile(FOAM, "11", &[("foam-ground", "M0 0H10V9.4H0Z"), ("dots", DOTS)]),
+            tile(WOOD, "45", &[("wood-ground", "M0 0H4.4V4.4H0Z"), ("wood-grain", "M0 0V4.4")]),
+            tile(LOST, "-45", &[("lost-hatch", "M0 0V5")]),
+        ];
+        view! { <defs>{tiles}</defs> }.into_any()
     }
 }

@@ -9,14 +9,13 @@ use super::geometry::{
     Corner, DrawnDamper, FIGURE_CROWN, FIGURE_SHOULDERS, OpeningKind, Pen, Plan, Point, Rect, Swing,
 };
 use super::grip::{Grip, Hold};
-use super::paper::{Drawing, Label, Picture, figure};
+use super::paper::{Drawing, Label, Picture};
 use super::pattern::Patterns;
-use super::pull::Towards;
+use leptos::prelude::*;
 use super::section::placed;
-use crate::dom::{El, svg};
 use crate::measure::Notation;
-use crate::state::State;
-use crate::text::Language;
+use crate::state::Planner;
+use crate::ui::{Entry, Towards};
 
 const NAME: &str = "plan";
 
@@ -25,11 +24,10 @@ const LONG: f64 = 8000.0;
 
 /// The plan with a grip on either end wall, not level with one another, so that they clear one
 /// another in a short box.
-pub fn plan(state: State, language: Language) -> El {
-    let title = language.drawing().plan;
+pub fn plan(planner: Planner) -> AnyView {
     let front = Grip {
-        key: "front-end",
-        fields: &[Field::FrontEndFoam],
+        hand: "front-end",
+        entry: Entry::Design(&[Field::FrontEndFoam]),
         surface: Surface::FrontEnd,
         towards: Towards::Right,
         name: |words| words.front_grip,
@@ -37,27 +35,26 @@ pub fn plan(state: State, language: Language) -> El {
         with_note: false,
     };
     let door = Grip {
-        key: "door-end",
-        fields: &[Field::DoorEndFoam],
+        hand: "door-end",
+        entry: Entry::Design(&[Field::DoorEndFoam]),
         surface: Surface::DoorEnd,
         towards: Towards::Left,
         name: |words| words.door_grip,
         hold: |design| hold(design, 1.0, 0.6),
         with_note: false,
     };
-    let drawing = Drawing {
-        name: NAME,
-        title,
-        shape: Box::new(move || state.look(|outcome| Plan::of(&outcome.good))),
-        paper: |shape| shape.paper,
+    let shape = Memo::new(move |_| planner.look(Plan::of));
+    let drawn = Drawing {
+        paper: |shape: &Plan| shape.paper,
         told,
         labels,
-        picture: picture(),
-        grips: vec![front.drawn(state), door.drawn(state)],
-    };
-    figure(NAME, title, &[drawing.drawn(state)]).class_with("long", move || {
-        state.chosen(|design| design.freight_box().internal.length.as_mm() > LONG)
-    })
+        marks: Some(|shape, spots| shape.spot_marks(spots)),
+        grips: vec![front.drawn(planner), door.drawn(planner)],
+        ..Drawing::plain(NAME, planner.language.get_untracked().drawing().plan, shape, picture())
+    }
+    .drawn(planner);
+    let is_long = move || shape.with(|shape| shape.bare.width() > LONG);
+    view! { <div class="plan-paper" class:long=is_long>{drawn}</div> }.into_any()
 }
 
 /// On an end wall's steel, so far along and across the box.
@@ -134,11 +131,7 @@ fn labels(shape: &Plan, notation: Notation) -> Vec<Label> {
 
 fn picture() -> Picture<Plan> {
     let patterns = Patterns { name: NAME, unit: 8.0 };
-    let person = svg("g")
-        .class("person")
-        .with(&[svg("path").attr("d", FIGURE_SHOULDERS), svg("path").attr("d", FIGURE_CROWN)]);
-    let mut picture = Picture::new();
-    picture.elements.push(patterns.defined());
+    let mut picture = Picture::with(patterns);
     picture
         .path("room", |shape: &Plan| Pen::new().rect(&shape.clear).done())
         .painted("foam", &patterns.foam(), |shape| {
@@ -185,7 +178,7 @@ fn picture() -> Picture<Plan> {
         })
         .path("leaf", |shape| lines(shape, OpeningKind::Door))
         .path("glass", |shape| lines(shape, OpeningKind::Window))
-        .attribute(&person, "transform", |shape| placed(shape.figure))
+        .group("person", &[("", FIGURE_SHOULDERS), ("", FIGURE_CROWN)], |shape| placed(shape.figure))
         .path("fine", |shape| width_tape(shape).fine(length_tape(shape).fine(Pen::new())).done())
         .painted("taken", &patterns.lost(), |shape| {
             width_tape(shape).taken(length_tape(shape).taken(Pen::new())).done()

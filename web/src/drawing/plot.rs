@@ -1,20 +1,20 @@
 //! What every plain plot draws: its grid, its figures and its legend.
 
 use inchwise_core::units::Temperature;
+use leptos::prelude::*;
 
 use super::geometry::{Pen, Plane, Point, Rect};
 use super::paper::{Drawing, Label, Picture};
-use crate::dom::{El, el, svg};
 use crate::measure::{Notation, UnitSystem, decimal};
-use crate::state::State;
+use crate::state::Planner;
 
 /// A chart: everything it shows at once, and how it is drawn and told.
-pub trait Plotted: Clone + PartialEq + 'static {
+pub trait Plotted: Clone + PartialEq + Send + Sync + 'static {
     /// Names it in classes, identities and tests.
     const NAME: &'static str;
 
     /// The chart as it stands; whoever asks is told when it changes.
-    fn of(state: State) -> Self;
+    fn of(planner: Planner) -> Self;
 
     /// Its paper.
     fn paper(&self) -> Rect;
@@ -29,18 +29,15 @@ pub trait Plotted: Clone + PartialEq + 'static {
     fn picture() -> Picture<Self>;
 
     /// The chart under its title, keeping up.
-    fn drawn(state: State, title: &'static str) -> El {
-        let drawing = Drawing {
-            name: Self::NAME,
-            title,
-            shape: Box::new(move || Self::of(state)),
+    fn drawn(planner: Planner, title: &'static str) -> AnyView {
+        let shape = Memo::new(move |_| Self::of(planner));
+        Drawing {
             paper: Self::paper,
             told: Self::told,
             labels: Self::labels,
-            picture: Self::picture(),
-            grips: Vec::new(),
-        };
-        drawing.drawn(state)
+            ..Drawing::plain(Self::NAME, title, shape, Self::picture())
+        }
+        .drawn(planner)
     }
 }
 
@@ -96,19 +93,21 @@ pub fn ring(at: Point, radius: f64) -> String {
 }
 
 /// Samples of lines or marks, each with its name: told apart by their form, not by colour alone.
-pub fn legend(samples: &[(&str, &str, &str)]) -> El {
-    let items: Vec<El> = samples
+pub fn legend(samples: &[(&'static str, &'static str, &'static str)]) -> AnyView {
+    let items = samples
         .iter()
         .map(|&(class, path, name)| {
-            let sample = svg("svg")
-                .class("picture sample")
-                .attr("viewBox", "0 0 44 16")
-                .attr("aria-hidden", "true")
-                .child(&svg("path").class(class).attr("d", path));
-            el("li").with(&[sample, el("span").text(name)])
+            view! {
+                <li>
+                    <svg class="picture sample" viewBox="0 0 44 16" aria-hidden="true">
+                        <path class=class d=path></path>
+                    </svg>
+                    <span>{name}</span>
+                </li>
+            }
         })
-        .collect();
-    el("ul").class("legend").with(&items)
+        .collect_view();
+    view! { <ul class="legend">{items}</ul> }.into_any()
 }
 
 /// A sample of a line.

@@ -1,6 +1,6 @@
 //! The cross-section, drawn.
 
-use inchwise_core::design::{Design, Field, Surface};
+use inchwise_core::design::{Design, Surface};
 use inchwise_core::units::Length;
 
 use super::casting::{self, WithCastings};
@@ -10,25 +10,20 @@ use super::geometry::{
     Rect, Section, numbers,
 };
 use super::grip::{Grip, Hold};
-use super::paper::{Drawing, Label, Picture, figure};
+use super::paper::{Drawing, Label, Picture};
 use super::pattern::Patterns;
-use super::pull::Towards;
-use crate::dom::{El, svg};
+use leptos::prelude::*;
 use crate::measure::Notation;
-use crate::state::State;
-use crate::text::Language;
-
-/// The choices that the wall foam sets together.
-pub const WALL_FOAM: &[Field] = &[Field::SideWallFoam, Field::FrontEndFoam, Field::DoorEndFoam];
+use crate::state::Planner;
+use crate::ui::{CEILING, Entry, Towards, WALLS};
 
 const NAME: &str = "section";
 
-/// The cross-section with its two grips.
-pub fn section(state: State, language: Language) -> El {
-    let title = language.drawing().section;
+/// The cross-section with its two grips, and the numbers of the cold places.
+pub fn section(planner: Planner) -> AnyView {
     let wall = Grip {
-        key: "wall",
-        fields: WALL_FOAM,
+        hand: "wall",
+        entry: Entry::Design(WALLS),
         surface: Surface::SideWall,
         towards: Towards::Left,
         name: |words| words.wall_grip,
@@ -42,8 +37,8 @@ pub fn section(state: State, language: Language) -> El {
         with_note: true,
     };
     let ceiling = Grip {
-        key: "ceiling",
-        fields: &[Field::CeilingFoam],
+        hand: "ceiling",
+        entry: Entry::Design(CEILING),
         surface: Surface::Ceiling,
         towards: Towards::Down,
         name: |words| words.ceiling_grip,
@@ -53,30 +48,47 @@ pub fn section(state: State, language: Language) -> El {
         },
         with_note: true,
     };
-    let drawing = Drawing {
-        name: NAME,
-        title,
-        shape: Box::new(move || state.look(|outcome| Section::of(&outcome.good))),
-        paper: |shape| shape.paper,
-        told,
+    let shape = Memo::new(move |_| Drawn {
+        section: planner.look(Section::of),
+        tall: planner.inputs.with(|inputs| inputs.own_height),
+    });
+    Drawing {
+        paper: |drawn: &Drawn| drawn.section.paper,
+        told: |drawn, notation| told(&drawn.section, notation),
         labels,
-        picture: picture(),
-        grips: vec![wall.drawn(state), ceiling.drawn(state)],
-    };
-    figure(NAME, title, &[drawing.drawn(state)])
+        marks: Some(|drawn, spots| drawn.section.spot_marks(spots)),
+        grips: vec![wall.drawn(planner), ceiling.drawn(planner)],
+        ..Drawing::plain(NAME, planner.language.get_untracked().drawing().section, shape, picture())
+    }
+    .drawn(planner)
+}
+
+/// The section, and how tall the person in it is.
+#[derive(Clone, Debug, PartialEq)]
+struct Drawn {
+    section: Section,
+    tall: Length,
+}
+
+impl std::ops::Deref for Drawn {
+    type Target = Section;
+
+    fn deref(&self) -> &Section {
+        &self.section
+    }
 }
 
 fn bare(design: &Design) -> Rect {
     Section::bare_of(&design.freight_box())
 }
 
-impl WithCastings for Section {
+impl WithCastings for Drawn {
     fn castings(&self) -> &[Corner] {
-        &self.castings
+        &self.section.castings
     }
 
     fn paper(&self) -> &Rect {
-        &self.paper
+        &self.section.paper
     }
 }
 
@@ -104,7 +116,7 @@ fn height_tape(shape: &Section) -> Tape {
     Tape::beside(&shape.paper, &shape.outside, &shape.bare, &shape.clear, at)
 }
 
-fn labels(shape: &Section, notation: Notation) -> Vec<Label> {
+fn labels(shape: &Drawn, notation: Notation) -> Vec<Label> {
     let words = notation.language.drawing();
     let (bare, clear) = (&shape.bare, &shape.clear);
     let mm = |value: f64| notation.length(Length::mm(value));
@@ -142,9 +154,9 @@ fn labels(shape: &Section, notation: Notation) -> Vec<Label> {
         ),
         Label::new(
             shape.figure.x,
-            shape.figure.y - 420.0,
+            shape.figure.y - shape.tall.as_mm() * 0.235,
             "small roomy",
-            words.tall.with(&[&mm(FIGURE_HEIGHT)]),
+            words.tall.with(&[&notation.length(shape.tall)]),
         ),
         Label::new(name.x, name.y, casting, notation.language.casting_label(shape.fate)),
     ];
@@ -165,18 +177,12 @@ fn casting_leader(shape: &Section) -> [Point; 2] {
     [Point::new(shown.right - 8.0, shown.bottom - 8.0), name]
 }
 
-fn picture() -> Picture<Section> {
+fn picture() -> Picture<Drawn> {
     let patterns = Patterns { name: NAME, unit: 4.5 };
     let (foam, wood) = (patterns.foam(), patterns.wood());
-    let person = svg("g").class("person").with(&[
-        svg("path").attr("d", FIGURE_BODY),
-        svg("path").attr("d", FIGURE_HEAD),
-        svg("path").class("person-line").attr("d", FIGURE_LINES),
-    ]);
-    let mut picture = Picture::new();
-    picture.elements.push(patterns.defined());
+    let mut picture = Picture::with(patterns);
     picture
-        .path("room", |shape: &Section| Pen::new().rect(&shape.clear).done())
+        .path("room", |shape: &Drawn| Pen::new().rect(&shape.clear).done())
         .path("member", |shape| Pen::new().rect(&shape.floor.member).done())
         .painted("foam", &foam, |shape| Pen::new().rect(&under_floor(&shape.floor)).done())
         .path("beyond", |shape| flanges(&shape.floor, false))
@@ -187,19 +193,22 @@ fn picture() -> Picture<Section> {
         })
         .path("coat", |shape| Pen::new().rect(&shape.floor.levelling).done())
         .path("steel", |shape| Pen::new().rects(&shape.bottom_castings).done())
-        .path("ground", ground)
+        .path("ground", |shape| ground(shape))
         .painted("foam", &foam, |shape| Pen::new().outline(&shape.foam).done())
         .path("member", |shape| Pen::new().rects(&shape.studs).rect(&shape.joist).done())
         .painted("board", &wood, |shape| Pen::new().outline(&shape.lining).done())
-        .path("beyond", outer_flats)
-        .painted("steel hollow", "currentColor", rails)
-        .path("sheet-line", sheets)
-        .path("face", faces);
+        .path("beyond", |shape| outer_flats(shape))
+        .painted("steel hollow", "currentColor", |shape| rails(shape))
+        .path("sheet-line", |shape| sheets(shape))
+        .path("face", |shape| faces(shape));
     casting::draw(&mut picture, &patterns);
     picture
         .path("datum", |shape| Pen::new().rect(&shape.bare).done())
-        .attribute(&person, "transform", |shape| placed(shape.figure))
-        .path("fine", fine)
+        .group("person", PERSON, |shape| {
+            let scale = shape.tall.as_mm() / FIGURE_HEIGHT;
+            [&placed(shape.figure), " scale(", &numbers(&[scale]), ")"].concat()
+        })
+        .path("fine", |shape| fine(shape))
         .painted("taken", &patterns.lost(), |shape| {
             height_tape(shape).taken(width_tape(shape).taken(Pen::new())).done()
         })
@@ -208,6 +217,10 @@ fn picture() -> Picture<Section> {
         });
     picture
 }
+
+/// The person, standing on the origin.
+const PERSON: &[(&str, &str)] =
+    &[("", FIGURE_BODY), ("", FIGURE_HEAD), ("person-line", FIGURE_LINES)];
 
 /// A transform that moves the origin to a point.
 pub fn placed(at: Point) -> String {

@@ -5,8 +5,6 @@ use inchwise_core::detail::{Filling, Picture};
 use wasm_bindgen::{Clamped, JsCast};
 use web_sys::{CanvasRenderingContext2d, HtmlCanvasElement, ImageData};
 
-use crate::dom::El;
-
 /// Pixels across: the washes run so softly that the page may stretch them.
 const WIDTH: usize = 160;
 
@@ -64,9 +62,8 @@ pub fn washes(picture: &Picture) -> (Vec<u8>, usize, usize) {
 }
 
 /// Lays the washes on a canvas. Where a canvas cannot be had the picture does without.
-pub fn lay(canvas: &El, picture: &Picture) {
+pub fn lay(sheet: &HtmlCanvasElement, picture: &Picture) {
     let (pixels, width, height) = washes(picture);
-    let Some(sheet) = canvas.element().dyn_ref::<HtmlCanvasElement>() else { return };
     sheet.set_width(width as u32);
     sheet.set_height(height as u32);
     let context = sheet.get_context("2d").ok().flatten();

@@ -1,13 +1,12 @@
 //! The year drawn: heat by days, and the hours of frost, drip, warmth and cold under it.
 
 use inchwise_core::units::Power;
+use leptos::prelude::*;
 
 use super::geometry::{Band, PAPER, YearStrip};
 use super::paper::{Drawing, Label, Picture, figure};
-use crate::dom::{El, svg};
 use crate::measure::{Notation, UnitSystem, decimal, shortest};
-use crate::text::Language;
-use crate::year::YearState;
+use crate::state::Planner;
 
 const NAME: &str = "year-strip";
 
@@ -28,29 +27,25 @@ fn unit(units: UnitSystem) -> f64 {
 }
 
 /// The strip; `told` says it to those who do not see it.
-pub fn year_strip(year: YearState, language: Language, told: fn(YearState) -> String) -> El {
-    let state = year.state;
+pub fn year_strip(planner: Planner, told: fn(Planner) -> String) -> AnyView {
+    let title = planner.language.get_untracked().year().strip;
+    let shape = Memo::new(move |_| {
+        let answer = planner.year.get();
+        let days = answer.as_ref().map(|answer| &answer.days[..]).unwrap_or_default();
+        Shown {
+            strip: YearStrip::of(days, unit(planner.units.get())),
+            known: answer.is_some(),
+            told: told(planner),
+        }
+    });
     let drawing = Drawing {
-        name: NAME,
-        title: language.year().strip,
-        shape: Box::new(move || {
-            let answer = year.answer();
-            let days = answer.as_ref().map(|answer| &answer.days[..]).unwrap_or_default();
-            Shown {
-                strip: YearStrip::of(days, unit(state.units.get())),
-                known: answer.is_some(),
-                told: told(year),
-            }
-        }),
-        paper: |_| PAPER,
+        paper: |_: &Shown| PAPER,
         told: |shown, _| shown.told.clone(),
         labels,
-        picture: picture(),
-        grips: Vec::new(),
+        under: Some(patterns()),
+        ..Drawing::plain(NAME, title, shape, picture())
     };
-    figure(NAME, language.year().strip, &[drawing.drawn(state)])
-        .class_with("working", move || year.answer().is_none_or(|answer| answer.is_waiting))
-        .class_with("stands-in", move || year.stands_in())
+    figure(NAME, title, vec![drawing.drawn(planner)])
 }
 
 fn labels(shown: &Shown, notation: Notation) -> Vec<Label> {
@@ -100,25 +95,27 @@ const fn paint(band: Band) -> &'static str {
     }
 }
 
-fn patterns() -> El {
-    let tile = |id: &str, side: &str, class: &str, data: &str| {
-        svg("pattern")
-            .attr("id", id)
-            .attr("width", side)
-            .attr("height", side)
-            .attr("patternUnits", "userSpaceOnUse")
-            .child(&svg("path").class(class).attr("d", data))
+fn patterns() -> AnyView {
+    let tile = |id: &'static str, side: &'static str, class: &'static str, data: &'static str| {
+        view! {
+            <pattern id=id width=side height=side patternUnits="userSpaceOnUse">
+                <path class=class d=data></path>
+            </pattern>
+        }
     };
-    svg("defs").with(&[
+    let tiles = vec![
         tile("year-frost", "12", "year-dots", "M3 3h0M9 9h0"),
         tile("year-drip", "12", "year-lines", "M0 12L12 0M-3 3L3 -3M9 15L15 9"),
         tile("year-warm", "12", "year-lines", "M0 6H12M6 0V12"),
-    ])
+    ];
+    view! {
+        <svg class="picture patterns" aria-hidden="true"><defs>{tiles}</defs></svg>
+    }
+    .into_any()
 }
 
 fn picture() -> Picture<Shown> {
     let mut picture = Picture::new();
-    picture.elements.push(patterns());
     picture
         .path("grid", |shown: &Shown| shown.strip.grid())
         .painted("year-heat", "currentColor", |shown| shown.strip.heat_outline())

@@ -119,35 +119,6 @@ pub fn shortest(value: f64, places: u32, language: Language) -> String {
     written
 }
 
-/// A number as a link writes it: `-33`, `0.026`, at most nine decimals, no groups. `None` for one
-/// that is not finite or beyond 10⁹.
-pub fn plain_text(value: f64) -> Option<String> {
-    const LARGEST: f64 = 1e9;
-    if !value.is_finite() || value.abs() > LARGEST {
-        return None;
-    }
-    let written = shortest(value, 9, Language::English);
-    Some(written.chars().filter(|&c| c != ',').map(|c| if c == MINUS { '-' } else { c }).collect())
-}
-
-/// The number of a text that a link may hold: digits, at most one point, a minus in front.
-pub fn plain_number(text: &str) -> Option<f64> {
-    const LONGEST: usize = 30;
-    let (negative, digits) = text.strip_prefix('-').map_or((false, text), |rest| (true, rest));
-    let (whole, decimals) = digits.split_once('.').unwrap_or((digits, ""));
-    let all_digits = whole.bytes().chain(decimals.bytes()).all(|c| c.is_ascii_digit());
-    if whole.is_empty() || !all_digits || text.len() > LONGEST {
-        return None;
-    }
-    let of_digits = |digits: &str| {
-        digits.bytes().fold(0.0, |value, digit| value * 10.0 + f64::from(digit - b'0'))
-    };
-    let scale = decimals.bytes().fold(1.0, |scale, _| scale * 10.0);
-    // One division of whole numbers: 0.026 comes back to the last bit.
-    let value = (of_digits(whole) * scale + of_digits(decimals)) / scale;
-    Some(if negative { -value } else { value })
-}
-
 fn push_digit(written: &mut String, digit: u64) {
     written.push(char::from(b'0' + (digit % 10) as u8));
 }

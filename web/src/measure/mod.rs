@@ -5,14 +5,19 @@
 mod air;
 mod decimal;
 mod notation;
+mod place;
 mod reading;
 mod scale;
 mod working;
+mod year;
 
 pub use decimal::*;
+pub use inchwise_link::{plain_number, plain_text};
 pub use notation::*;
+pub use place::{PlaceUnit, degree_days};
 pub use reading::*;
 pub use scale::*;
+pub use year::{read_of_year, unit_of_year, written_of_year};
 
 #[cfg(test)]
 mod tests;

@@ -5,6 +5,7 @@
 
 mod air;
 mod answer;
+mod bench;
 mod cautions;
 mod choices;
 mod controls;
@@ -20,6 +21,7 @@ mod months;
 mod phrase;
 mod places;
 mod remedies;
+mod sheets;
 mod sources;
 mod spots;
 mod weather;
@@ -34,6 +36,7 @@ mod year_verdicts;
 
 pub use air::AirWords;
 pub use answer::Answer;
+pub use bench::Bench;
 pub use cautions::{Cautions, Warning};
 pub use controls::Controls;
 pub use damp::DampWords;
@@ -44,6 +47,7 @@ pub use faults::Faults;
 pub use folds::Folds;
 pub use losses::Losses;
 pub use phrase::Phrase;
+pub use sheets::SheetWords;
 pub use spots::Spots;
 pub use weather::Weather;
 pub use workings::Workings;

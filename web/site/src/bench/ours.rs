@@ -51,7 +51,7 @@ fn wasm() -> Result<PathBuf> {
     let folder = project::target().join("bench/wasm");
     fs::create_dir_all(&folder).context("The build folder cannot be made.")?;
     let built = project::target().join(project::WASM).join("release/examples");
-    glue::generate(&built.join(format!("{name}.wasm")), &folder, "solver")?;
+    glue::generate(&built.join(format!("{name}.wasm")), &folder, "solver", false)?;
     // Without it Node takes the script for one of the older kind.
     fs::write(folder.join("package.json"), "{ \"type\": \"module\" }\n")
         .context("The build folder cannot be written.")?;

@@ -1,7 +1,7 @@
 //! The year drawn as a strip: heat by days over a base line, and under it one band for each kind
 //! of bad hour, as high as the day had of them.
 
-use inchwise_aside::YearDay;
+use crate::state::YearDay;
 use inchwise_core::climate::{DAYS_IN_YEAR, FIRST_DAY_OF_MONTH};
 
 use super::pen::Pen;

@@ -1,0 +1,272 @@
+//! What is said of damp and air: what the use does to the room, what carries it out, what gathers.
+
+use inchwise_core::damp::{
+    BuildUpWater, Damp, FASTEST_INTAKE, FanPoint, FanRun, Holding, RoomHumidity,
+};
+use inchwise_core::design::Surface;
+use inchwise_core::evaluate::Evaluation;
+use inchwise_core::moisture::SurfaceRisk;
+use inchwise_core::units::{Mass, MassFlow, Power};
+
+use crate::measure::Notation;
+use crate::ui::SaidRow;
+
+/// A figure of damp and air that can be asked about.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+pub enum Figure {
+    /// What the use gives off.
+    Gives,
+    /// The room with leaks alone.
+    Alone,
+    /// What holds the humidity.
+    Holding,
+    /// What the weakest spot stands.
+    Weakest,
+    /// What the next one stands.
+    Next,
+    /// Until when outdoor air holds the room.
+    Mild,
+    /// What the room settles at in a cold spell.
+    Balance,
+    /// What lands on the cold spots.
+    Spell,
+    /// Air for those inside.
+    Occupants,
+    /// What warming the air takes.
+    Warming,
+    /// Air on a hot day.
+    HotDay,
+    /// Open dampers with the fan off.
+    OpenDampers,
+    /// What the fan moves.
+    Moves,
+    /// How far the room is drawn down.
+    Suction,
+    /// The pull on the door.
+    Pull,
+    /// The speed on the intakes.
+    IntakeSpeed,
+    /// The speed on the exhaust.
+    ExhaustSpeed,
+    /// What gathers inside a surface.
+    Inside(Surface),
+}
+
+/// A sentence of damp and air.
+pub type Line = SaidRow<Figure>;
+
+fn line(figure: Figure, label: &str, said: String) -> Line {
+    Line { figure, label: label.to_owned(), said: [" ", &said].concat() }
+}
+
+/// A sentence that needs no label.
+const fn bare(figure: Figure, said: String) -> Line {
+    Line { figure, label: String::new(), said }
+}
+
+/// What the use does to the room in winter, and what holds it.
+pub fn room(evaluation: &Evaluation, damp: &Damp, notation: Notation) -> Vec<Line> {
+    let words = notation.language.damp();
+    let design = evaluation.checked.design();
+    let cold = notation.temperature(design.outdoor_temperature);
+    let held = notation.percent(design.target_humidity.value());
+    let source = damp.sources.busy.typical;
+    let gives = if source > MassFlow::ZERO {
+        let a_day = notation.water_a_day(damp.sources.mean.typical);
+        words.gives_said.with(&[&notation.moisture_flow(source), &a_day])
+    } else {
+        words.gives_nothing.to_owned()
+    };
+    let leakage = notation.air_flow(damp.leakage.volume_as(&damp.target));
+    let alone = damp.busy.alone().value();
+    let phrase = if alone < 1.0 { words.alone_said } else { words.alone_soaked };
+    let mut lines = vec![
+        line(Figure::Gives, words.gives, gives),
+        line(Figure::Alone, words.alone, phrase.with(&[&notation.percent(alone), &leakage, &cold])),
+        line(Figure::Holding, &words.holding.with(&[&held]), holding(&damp.busy, damp, notation)),
+    ];
+    if let Some(weakest) = evaluation.cold_spots.weakest() {
+        let spot = notation.language.spot(weakest.place);
+        let phrase = match damp.risk_at(weakest) {
+            SurfaceRisk::None => words.verdict_dry,
+            SurfaceRisk::Mould => words.verdict_mould,
+            SurfaceRisk::Drip if weakest.frosts() => words.verdict_frost,
+            SurfaceRisk::Drip => words.verdict_drip,
+        };
+        lines.push(line(Figure::Weakest, words.verdict, phrase.with(&[&spot])));
+        if let Some(next) = evaluation.cold_spots.next_weakest() {
+            let said = words.next_said.with(&[
+                notation.language.remedy(weakest.remedy()),
+                &notation.language.spot(next.place),
+                &notation.percent(next.limit.mould.value()),
+            ]);
+            lines.push(line(Figure::Next, words.next, said));
+        }
+    }
+    lines.push(line(Figure::Mild, words.mild, mild(damp, &held, notation)));
+    lines
+}
+
+fn holding(room: &RoomHumidity, damp: &Damp, notation: Notation) -> String {
+    let words = notation.language.damp();
+    let flow = |needed: inchwise_core::ventilation::DryAirFlow| {
+        notation.air_flow(needed.volume_as(&damp.target))
+    };
+    match room.holding {
+        Holding::Leakage => words.by_leaks.to_owned(),
+        Holding::Fan(duty) => words.by_fan.with(&[&notation.percent(duty.value())]),
+        Holding::FanTooSmall { needed } => {
+            let comes_to = notation.percent(room.ventilated().value());
+            words.fan_too_small.with(&[&flow(needed), &comes_to])
+        }
+        Holding::NoFan { needed } => words.no_fan.with(&[&flow(needed)]),
+        Holding::OutdoorTooDamp => words.too_damp.to_owned(),
+    }
+}
+
+/// Until when outdoor air holds the room, and what does where it cannot.
+fn mild(damp: &Damp, held: &str, notation: Notation) -> String {
+    let words = notation.language.damp();
+    let Some(ways) = damp.outlook.other_ways else { return words.mild_always.with(&[held]) };
+    let until = match damp.outlook.holds_up_to {
+        Some(outdoor) => words.mild_said.with(&[held, &notation.temperature(outdoor)]),
+        None => words.mild_never.with(&[held]),
+    };
+    let dehumidify = words.other_ways.with(&[&notation.water_a_day(ways.dehumidify)]);
+    // Nobody heats a room past this to dry it.
+    const TOO_HOT: f64 = 35.0;
+    let heat = ways.heat_to.filter(|room| room.as_celsius() <= TOO_HOT);
+    let heat = heat.map(|room| words.heat_to.with(&[&notation.temperature(room)]));
+    [until, dehumidify, heat.unwrap_or_default()].concat()
+}
+
+/// What a cold spell leaves on the cold spots.
+pub fn spell(evaluation: &Evaluation, damp: &Damp, notation: Notation) -> Vec<Line> {
+    let words = notation.language.damp();
+    let design = evaluation.checked.design();
+    let water = &damp.cold_spots;
+    if water.source == MassFlow::ZERO {
+        return Vec::new();
+    }
+    let settles = notation.percent(water.room.relative_humidity().value());
+    let mut lines =
+        vec![line(Figure::Balance, words.settles, words.settles_said.with(&[&settles]))];
+    let most = water
+        .places
+        .iter()
+        .filter(|place| place.is_frost)
+        .reduce(|most, next| if next.rate > most.rate { next } else { most });
+    let Some(most) = most.filter(|_| water.frost() > Mass::ZERO) else {
+        lines.push(bare(Figure::Spell, words.spell_dry.to_owned()));
+        return lines;
+    };
+    lines.push(bare(
+        Figure::Spell,
+        words.spell.with(&[
+            &notation.count(design.cold_spell_days),
+            &notation.temperature(design.outdoor_temperature),
+            &notation.water(water.frost()),
+            &notation.language.spot(most.place),
+            &notation.melt_water(water.released_at_thaw()),
+        ]),
+    ));
+    if water.could_take > water.condensing.rate {
+        let could = notation.moisture_flow(water.could_take);
+        let rate = notation.moisture_flow(water.condensing.rate);
+        let limited = words.limited.with(&[&could, &rate]);
+        if let Some(settles) = lines.first_mut() {
+            settles.said.push_str(&limited);
+        }
+    }
+    lines
+}
+
+/// Air for those inside and for a hot day, what warming it takes, and what the fan must not do.
+pub fn air(evaluation: &Evaluation, damp: &Damp, notation: Notation) -> Vec<Line> {
+    let words = notation.language.air_words();
+    let design = evaluation.checked.design();
+    let need = &damp.need;
+    let mut lines = Vec::new();
+    if need.occupants.dry_air() > MassFlow::ZERO {
+        let flow = notation.air_flow(need.occupants.volume_as(&damp.target));
+        let has_fan = damp.fan.run().is_some();
+        let phrase = if has_fan { words.people_said } else { words.people_no_fan };
+        lines.push(line(Figure::Occupants, words.people, phrase.with(&[&flow])));
+    }
+    if need.busy_heat > Power::ZERO {
+        let mut said = words.heat_said.with(&[
+            &notation.load(need.busy_heat),
+            &notation.load(need.mean_heat),
+            &notation.temperature(design.outdoor_temperature),
+        ]);
+        if let Some(recovered) = need.recovery.filter(|recovered| recovered.held_by_frost) {
+            let left = notation.percent(recovered.effectiveness.value());
+            said.push_str(&words.heat_frost.with(&[&left]));
+        }
+        lines.push(line(Figure::Warming, words.heat, said));
+    }
+    let hot = match &need.heat {
+        Ok(flow) => {
+            let flow = notation.air_flow(flow.volume_as(&damp.target));
+            words.hot_day_said.with(&[&flow, &notation.load(design.heat_gain)])
+        }
+        Err(_) => words.hot_day_cannot.to_owned(),
+    };
+    lines.push(line(Figure::HotDay, words.hot_day, hot));
+    if let Some(run) = damp.fan.run() {
+        lines.extend(fan_minds(run, notation));
+    }
+    lines
+}
+
+fn fan_minds(run: &FanRun, notation: Notation) -> Vec<Line> {
+    let words = notation.language.air_words();
+    let mut lines = Vec::new();
+    let points: [Option<&FanPoint>; 2] = [Some(&run.clean), run.intake_stuck.as_ref()];
+    if points.into_iter().flatten().any(|point| point.intake_speed > FASTEST_INTAKE) {
+        let limit = notation.air_speed(FASTEST_INTAKE);
+        lines.push(bare(Figure::IntakeSpeed, words.too_fast.with(&[&limit])));
+    }
+    if run.open_dampers_heat > Power::ZERO {
+        let flow = notation.air_flow(run.open_dampers.let_in);
+        let said = words.open_dampers.with(&[&flow, &notation.load(run.open_dampers_heat)]);
+        lines.push(bare(Figure::OpenDampers, said));
+    }
+    lines
+}
+
+/// What gathers at the steel through the year; surfaces of which the same is said, together under the
+/// first.
+pub fn inside(_: &Evaluation, damp: &Damp, notation: Notation) -> Vec<Line> {
+    let mut lines: Vec<Line> = Vec::new();
+    for build_up in &damp.build_ups {
+        let name = notation.language.surface(build_up.surface);
+        let said = gathers(build_up, notation);
+        match lines.iter_mut().find(|line| line.said == said) {
+            Some(line) => line.label.extend([", ", name]),
+            None => {
+                let figure = Figure::Inside(build_up.surface);
+                lines.push(Line { figure, label: name.to_owned(), said });
+            }
+        }
+    }
+    for line in &mut lines {
+        line.label.push(':');
+    }
+    lines
+}
+
+fn gathers(build_up: &BuildUpWater, notation: Notation) -> String {
+    let words = notation.language.damp();
+    let mut said = match build_up.year.peak() {
+        None => words.never_wet.to_owned(),
+        Some(peak) => {
+            let phrase = if build_up.year.dries_out() { words.dries } else { words.stays_wet };
+            let month = notation.language.month(peak.month);
+            phrase.with(&[&notation.surface_moisture(peak.total()), month])
+        }
+    };
+    let phrase = if build_up.controls_vapour() { words.deep_enough } else { words.thin };
+    said.push_str(&phrase.with(&[&notation.length(build_up.least_foam)]));
+    said
+}
