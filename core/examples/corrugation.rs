@@ -9,8 +9,8 @@
 use std::process::ExitCode;
 
 use inchwise_core::conduction::{
-    Accuracy, Axis, Block, CellSizes, ConductionError, Dimensions, Extreme, Problem, Refining,
-    Shape, Side, refine_until, solve,
+    Accuracy, Axis, Block, CellSizes, ConductionError, Dimensionality, Extreme, Problem,
+    RefinementCriterion, Shape, Side, refine_until, solve,
 };
 use inchwise_core::design::{CheckedDesign, Surface};
 use inchwise_core::detail::{Detail, FrameSlice, OUTDOORS, OUTSIDE, ROOM, Surfaces, Waves};
@@ -71,7 +71,8 @@ impl Section {
         let bottom = -(sheet.depth + sheet.thickness);
         let domain = Block::flat(Length::ZERO, bottom, width, build_up.face());
         let cells = CellSizes::new(FINEST, Length::mm(8.0));
-        let mut problem = Problem::new(domain, Dimensions::Two, build_up.foam_conductivity, cells);
+        let mut problem =
+            Problem::new(domain, Dimensionality::Two, build_up.foam_conductivity, cells);
         let prism = |outline: Vec<[Length; 2]>| Shape::Prism {
             axis: Axis::Z,
             outline,
@@ -117,7 +118,7 @@ impl Section {
         let accuracy = Accuracy::default();
         let with = solve(&self.problem(true, Surfaces::Ordinary), &accuracy)?;
         let without = solve(&self.problem(false, Surfaces::Ordinary), &accuracy)?;
-        let refining = Refining {
+        let refining = RefinementCriterion {
             environment: ROOM,
             extreme: Extreme::Coldest,
             temperatures: vec![Temperature::celsius(1.0), Temperature::celsius(0.0)],

@@ -8,30 +8,28 @@
 use std::process::ExitCode;
 
 use inchwise_core::conduction::{
-    Accuracy, ConductionError, Extreme, Problem, Refining, refine_until, solve,
+    Accuracy, ConductionError, Extreme, Problem, RefinementCriterion, refine_until, solve,
 };
 use inchwise_core::design::{CheckedDesign, Surface};
-use inchwise_core::detail::{
-    Detail, DetailMemory, Effort, OUTDOORS, ROOM, Surfaces, placed_detail,
-};
-use inchwise_core::envelope::{Amount, End, Opening, Place};
+use inchwise_core::detail::{Detail, Effort, FieldCache, OUTDOORS, ROOM, Surfaces, placed_detail};
+use inchwise_core::envelope::{Amount, End, Opening, ThermalBridge};
 use inchwise_core::units::{Temperature, TemperatureDifference};
 
-const PLACES: [(&str, Place); 14] = [
-    ("stud", Place::FrameLine(Surface::SideWall)),
-    ("joist", Place::FrameLine(Surface::Ceiling)),
-    ("wave, side wall", Place::Waves(Surface::SideWall)),
-    ("wave, front end", Place::Waves(Surface::FrontEnd)),
-    ("wave, roof", Place::Waves(Surface::Ceiling)),
-    ("roof edge", Place::RoofEdge(Surface::SideWall)),
-    ("corner post", Place::CornerPost(End::Front)),
-    ("foot of a wall", Place::FloorEdge(Surface::SideWall)),
-    ("floor member", Place::FloorMember),
-    ("window frame", Place::OpeningFrame(Opening::Window)),
-    ("top casting", Place::TopCasting(End::Front)),
-    ("bottom casting", Place::BottomCasting(End::Front)),
-    ("bracket", Place::StudHead),
-    ("damper sleeve", Place::DamperSleeve),
+const PLACES: [(&str, ThermalBridge); 14] = [
+    ("stud", ThermalBridge::FrameLine(Surface::SideWall)),
+    ("joist", ThermalBridge::FrameLine(Surface::Ceiling)),
+    ("wave, side wall", ThermalBridge::Waves(Surface::SideWall)),
+    ("wave, front end", ThermalBridge::Waves(Surface::FrontEnd)),
+    ("wave, roof", ThermalBridge::Waves(Surface::Ceiling)),
+    ("roof edge", ThermalBridge::RoofEdge(Surface::SideWall)),
+    ("corner post", ThermalBridge::CornerPost(End::Front)),
+    ("foot of a wall", ThermalBridge::FloorEdge(Surface::SideWall)),
+    ("floor member", ThermalBridge::FloorMember),
+    ("window frame", ThermalBridge::OpeningFrame(Opening::Window)),
+    ("top casting", ThermalBridge::TopCasting(End::Front)),
+    ("bottom casting", ThermalBridge::BottomCasting(End::Front)),
+    ("bracket", ThermalBridge::StudHead),
+    ("damper sleeve", ThermalBridge::DamperSleeve),
 ];
 
 /// What one grid gives.
@@ -53,7 +51,7 @@ fn finer(mut problem: Problem, by: f64) -> Problem {
 fn step(detail: &Detail, by: f64) -> Result<Step, ConductionError> {
     let accuracy = Accuracy::default();
     let heat = solve(&finer(detail.problem(Surfaces::Ordinary), by), &accuracy)?;
-    let refining = Refining {
+    let refining = RefinementCriterion {
         environment: ROOM,
         extreme: Extreme::Coldest,
         temperatures: vec![Temperature::celsius(1.0), Temperature::celsius(0.0)],
@@ -76,9 +74,9 @@ fn steps(detail: &Detail) -> Result<[Step; 3], ConductionError> {
     Ok([first, step(detail, ratio)?, step(detail, ratio * ratio)?])
 }
 
-fn study(name: &str, place: Place) -> Result<(), String> {
-    let (checked, mut memory) = (CheckedDesign::default(), DetailMemory::default());
-    let placed = placed_detail(&checked, place, Amount::Pieces(1.0), &mut memory, Effort::Sections);
+fn study(name: &str, place: ThermalBridge) -> Result<(), String> {
+    let (checked, mut cache) = (CheckedDesign::default(), FieldCache::default());
+    let placed = placed_detail(&checked, place, Amount::Pieces(1.0), &mut cache, Effort::Sections);
     let detail = placed.detail.ok_or(format!("{name}: {:?}", placed.outcome))?;
     let steps = steps(&detail).map_err(|error| format!("{name}: {error:?}"))?;
     // The error falls with the cells: what is left is the last difference over (ratio − 1).

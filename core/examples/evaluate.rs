@@ -3,7 +3,7 @@
 
 use std::process::ExitCode;
 
-use inchwise_core::detail::DetailMemory;
+use inchwise_core::detail::FieldCache;
 use inchwise_wire::evaluate_json;
 
 fn main() -> ExitCode {
@@ -17,7 +17,7 @@ fn main() -> ExitCode {
             }
         },
     };
-    let answer = evaluate_json(&text, &mut DetailMemory::default());
+    let answer = evaluate_json(&text, &mut FieldCache::default());
     println!("{answer}");
     if answer.starts_with("{\n  \"evaluation\"") { ExitCode::SUCCESS } else { ExitCode::FAILURE }
 }

@@ -13,7 +13,7 @@ use inchwise_core::climate::{
     Place, SEED, Spread, WeatherYear, exceeded_for, heating_degree_days, reconstruct,
 };
 use inchwise_core::design::CheckedDesign;
-use inchwise_core::detail::DetailMemory;
+use inchwise_core::detail::FieldCache;
 use inchwise_core::evaluate::{Evaluation, evaluate};
 use inchwise_core::units::{Angle, Length, Temperature};
 use inchwise_core::year::{
@@ -126,7 +126,7 @@ fn main() -> ExitCode {
             return ExitCode::FAILURE;
         }
     };
-    let evaluation = evaluate(&design, &mut DetailMemory::default());
+    let evaluation = evaluate(&design, &mut FieldCache::default());
     let mut ok = true;
     for argument in std::env::args().skip(1) {
         if let Err(wrong) = measure(&argument, &evaluation, &choices) {

@@ -3,7 +3,7 @@
 
 /// What is allowed for one choice, in SI units.
 #[derive(Clone, Copy, Debug, PartialEq)]
-pub struct Range<Q> {
+pub struct ChoiceRange<Q> {
     /// Stable name in links and files, without a unit.
     pub key: &'static str,
     /// The quantity it holds.
@@ -40,7 +40,7 @@ pub trait Quantities: PartialEq {
     const COUNT: Self;
 }
 
-impl<Q: Quantities> Range<Q> {
+impl<Q: Quantities> ChoiceRange<Q> {
     /// What is wrong with a number that was given.
     pub(crate) fn problem(&self, given: f64) -> Option<RangeProblem> {
         if !given.is_finite() {
@@ -146,8 +146,8 @@ macro_rules! choice_table {
             pub const ALL: &'static [Self] = &[$(Self::$field,)+ $(Self::$a_field,)+];
 
             /// What is allowed for each, in the same order.
-            const RANGES: &[$crate::choice_table::Range<$Quantity>] = &[
-                $($crate::choice_table::Range {
+            const RANGES: &[$crate::choice_table::ChoiceRange<$Quantity>] = &[
+                $($crate::choice_table::ChoiceRange {
                     key: stringify!($name),
                     quantity: <$type as Number<$Quantity>>::QUANTITY,
                     minimum: $minimum,
@@ -155,7 +155,7 @@ macro_rules! choice_table {
                     step: $step,
                     default: Some($default),
                 },)+
-                $($crate::choice_table::Range {
+                $($crate::choice_table::ChoiceRange {
                     key: stringify!($a_name),
                     quantity: $Quantity::$a_quantity,
                     minimum: $a_minimum,
@@ -166,7 +166,7 @@ macro_rules! choice_table {
             ];
 
             /// What is allowed for it.
-            pub const fn range(self) -> $crate::choice_table::Range<$Quantity> {
+            pub const fn range(self) -> $crate::choice_table::ChoiceRange<$Quantity> {
                 Self::RANGES[self as usize]
             }
 

@@ -5,7 +5,7 @@ use std::sync::OnceLock;
 use crate::caution::{Caution, cautions};
 use crate::damp::Damp;
 use crate::design::{CheckedDesign, EndWallTreatment};
-use crate::detail::{DetailMemory, Effort, PlacedDetail, details};
+use crate::detail::{Effort, FieldCache, PlacedDetail, details};
 use crate::envelope::Envelope;
 use crate::heat_loss::HeatLoss;
 use crate::moisture::{ColdSpots, MoistureError};
@@ -48,21 +48,21 @@ impl Evaluation {
     }
 }
 
-/// Evaluates a design, every detail solved. Fields that `memory` holds are not solved again.
-pub fn evaluate(checked: &CheckedDesign, memory: &mut DetailMemory) -> Evaluation {
-    evaluate_with(checked, memory, Effort::All)
+/// Evaluates a design, every detail solved. Fields that `cache` holds are not solved again.
+pub fn evaluate(checked: &CheckedDesign, cache: &mut FieldCache) -> Evaluation {
+    evaluate_with(checked, cache, Effort::All)
 }
 
 /// Evaluates a design with the details that the effort allows; others wait, and are listed as not
 /// counted until they are known.
 pub fn evaluate_with(
     checked: &CheckedDesign,
-    memory: &mut DetailMemory,
+    cache: &mut FieldCache,
     effort: Effort,
 ) -> Evaluation {
     let room = Room::of(checked);
     let envelope = Envelope::of(checked, &room.clear);
-    let details = details(checked, &envelope, memory, effort);
+    let details = details(checked, &envelope, cache, effort);
     let heat_loss = HeatLoss::of(checked.design(), &room, &envelope, &details);
     let cold_spots = ColdSpots::of(checked.design(), &envelope, &details);
     let cautions = cautions(checked, &room);
@@ -83,15 +83,15 @@ pub fn evaluate_with(
 mod tests {
     use super::evaluate_with;
     use crate::design::CheckedDesign;
-    use crate::detail::{DetailMemory, Effort};
+    use crate::detail::{Effort, FieldCache};
 
     #[test]
     fn what_waits_is_taken_over_and_nothing_else_moves() {
         let checked = CheckedDesign::default();
         let with =
-            |memory: &mut DetailMemory, effort| evaluate_with(&checked, memory, effort).heat_loss;
-        let solved = with(&mut DetailMemory::default(), Effort::Sections);
-        let bare = with(&mut DetailMemory::that_learns(), Effort::Sections);
+            |cache: &mut FieldCache, effort| evaluate_with(&checked, cache, effort).heat_loss;
+        let solved = with(&mut FieldCache::default(), Effort::Sections);
+        let bare = with(&mut FieldCache::without_solver(), Effort::Sections);
         assert!(bare.design_load < solved.design_load, "sections lose heat");
         let filled = bare.with_waiting_from(&solved);
         let off = (filled.design_load - solved.design_load).value().abs();

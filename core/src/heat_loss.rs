@@ -2,7 +2,7 @@
 
 use crate::design::{Design, Surface};
 use crate::detail::{Outcome, PlacedDetail};
-use crate::envelope::{Amount, Envelope, Place};
+use crate::envelope::{Amount, Envelope, ThermalBridge};
 use crate::room::Room;
 use crate::units::{
     Density, HeatTransferCoefficient, Power, SpecificHeatCapacity, TemperatureDifference,
@@ -21,7 +21,7 @@ pub enum Element {
     /// The plain area of a surface, between frame members.
     Plain(Surface),
     /// What a detail adds.
-    Detail(Place),
+    Detail(ThermalBridge),
     /// The personnel door.
     PersonnelDoor,
     /// The windows.
@@ -86,7 +86,7 @@ pub enum Reason {
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub enum NotCounted {
     /// A cold detail.
-    Detail(Place, Reason),
+    Detail(ThermalBridge, Reason),
     /// The seals of the cargo doors, beyond the air changes stated.
     CargoDoorSeals,
     /// Brackets, screws and fixings through the foam other than the studs' brackets.

@@ -41,6 +41,10 @@ pub mod ventilation;
 
 pub mod moisture;
 
+pub mod reading;
+
+pub mod depth_grid;
+
 pub mod damp;
 
 pub mod caution;

@@ -1,7 +1,7 @@
 //! Vary choices and see what follows. Calls only [`evaluate_with`].
 
 use crate::design::{CheckedDesign, Design, EndWallTreatment};
-use crate::detail::{DetailMemory, Effort, Outcome};
+use crate::detail::{Effort, FieldCache, Outcome};
 use crate::evaluate::{Evaluation, evaluate_with};
 use crate::heat_loss::{Element, Loss};
 use crate::units::{Length, Power, Volume};
@@ -54,8 +54,8 @@ pub fn wall_depth_point(
     checked: &CheckedDesign,
     depth: Length,
     treatment: EndWallTreatment,
-    memory: &mut DetailMemory,
+    cache: &mut FieldCache,
 ) -> Option<WallDepthPoint> {
     let varied = with_wall_depth(checked.design(), depth, treatment).check().ok()?;
-    point_of(&evaluate_with(&varied, memory, Effort::Sections))
+    point_of(&evaluate_with(&varied, cache, Effort::Sections))
 }

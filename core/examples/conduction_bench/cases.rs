@@ -47,7 +47,8 @@ fn framed_wall(finest: f64, coarsest: f64, gap: f64) -> Problem {
     let (near, far) = (skin + gap, skin + gap + stud);
     let web = pitch / 2.0;
     let cells = CellSizes::new(Length::mm(finest), Length::mm(coarsest));
-    let mut wall = Problem::new(flat(0.0, 0.0, pitch, far + board), Dimensions::Two, FOAM, cells);
+    let mut wall =
+        Problem::new(flat(0.0, 0.0, pitch, far + board), Dimensionality::Two, FOAM, cells);
     wall.paint(flat(0.0, 0.0, pitch, skin), STEEL);
     wall.paint(flat(web, near, web + gauge, far), STEEL);
     wall.paint(flat(web, near, web + flange, near + gauge), STEEL);
@@ -71,7 +72,7 @@ fn steel_corner(finest: f64, coarsest: f64, growth: f64) -> Problem {
     let mut cells = CellSizes::new(Length::mm(finest), Length::mm(coarsest));
     cells.growth = growth;
     let domain = block(0.0, 0.0, 0.0, size, size, size);
-    let mut corner = Problem::new(domain, Dimensions::Three, FOAM, cells);
+    let mut corner = Problem::new(domain, Dimensionality::Three, FOAM, cells);
     corner.paint(block(0.0, 0.0, 0.0, skin, size, size), STEEL);
     corner.paint(block(0.0, 0.0, 0.0, size, skin, size), STEEL);
     corner.paint(block(0.0, 0.0, 0.0, size, size, skin), STEEL);

@@ -3,7 +3,7 @@
 use std::io::{BufWriter, Result, Write};
 use std::path::Path;
 
-use inchwise_core::conduction::{Environment, HeatBalances};
+use inchwise_core::conduction::{AssembledSystem, Environment};
 
 /// Writes the matrix in compressed rows, with the heat input of environment 0 at 1 K and what turns
 /// the answer x into the coupling of the two environments: coupling = measure·x.
@@ -11,24 +11,24 @@ use inchwise_core::conduction::{Environment, HeatBalances};
 /// Little-endian, in this order: rows n (u64), entries m (u64), the beginning of each row and the end
 /// of the last (n + 1 × u64), columns (m × u32), entries (m × f64), heat (n × f64), measure
 /// (n × f64). Only cells that conduct have a row.
-pub fn write(balances: &HeatBalances, path: &Path) -> Result<()> {
-    let mut rows = vec![Vec::new(); balances.cells];
-    let mut diagonal = vec![0.0; balances.cells];
-    let mut heat = vec![0.0; balances.cells];
-    let mut measure = vec![0.0; balances.cells];
-    for &(a, b, conductance) in &balances.joins {
+pub fn write(system: &AssembledSystem, path: &Path) -> Result<()> {
+    let mut rows = vec![Vec::new(); system.cells];
+    let mut diagonal = vec![0.0; system.cells];
+    let mut heat = vec![0.0; system.cells];
+    let mut measure = vec![0.0; system.cells];
+    for &(a, b, conductance) in &system.interior_faces {
         rows[a].push((b, -conductance.value()));
         rows[b].push((a, -conductance.value()));
         diagonal[a] += conductance.value();
         diagonal[b] += conductance.value();
     }
-    for &(cell, environment, conductance) in &balances.surfaces {
+    for &(cell, environment, conductance) in &system.boundary_faces {
         diagonal[cell] += conductance.value();
         let side = if environment == Environment(0) { &mut heat } else { &mut measure };
         side[cell] += conductance.value();
     }
-    let conducting: Vec<usize> = (0..balances.cells).filter(|&c| diagonal[c] > 0.0).collect();
-    let mut numbers = vec![0_u32; balances.cells];
+    let conducting: Vec<usize> = (0..system.cells).filter(|&c| diagonal[c] > 0.0).collect();
+    let mut numbers = vec![0_u32; system.cells];
     for (number, &cell) in conducting.iter().enumerate() {
         numbers[cell] = number as u32;
         rows[cell].push((cell, diagonal[cell]));

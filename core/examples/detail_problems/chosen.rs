@@ -4,10 +4,10 @@
 
 use inchwise_core::design::{CheckedDesign, Surface};
 use inchwise_core::detail::{
-    Detail, DetailMemory, Effort, FloorEdgeSection, FrameSlice, Surfaces, WaveSection, Waves,
+    Detail, Effort, FieldCache, FloorEdgeSection, FrameSlice, Surfaces, WaveSection, Waves,
     placed_detail,
 };
-use inchwise_core::envelope::{Amount, End, Place};
+use inchwise_core::envelope::{Amount, End, ThermalBridge};
 use inchwise_wire::conduction_file::write_problem;
 use serde_json::json;
 
@@ -19,9 +19,9 @@ pub fn details() -> Vec<(&'static str, Detail)> {
     let checked = CheckedDesign::default();
     let corner = placed_detail(
         &checked,
-        Place::TopCasting(End::Front),
+        ThermalBridge::TopCasting(End::Front),
         Amount::Pieces(2.0),
-        &mut DetailMemory::default(),
+        &mut FieldCache::default(),
         Effort::Sections,
     );
     let slice = FrameSlice::on_a_crest(&checked, Surface::SideWall);

@@ -14,7 +14,7 @@ use std::time::Instant;
 
 use inchwise_core::climate::{SEED, Spread, reconstruct, varnholm_flats};
 use inchwise_core::design::CheckedDesign;
-use inchwise_core::detail::{DetailMemory, Effort};
+use inchwise_core::detail::{Effort, FieldCache};
 use inchwise_core::evaluate::evaluate_with;
 use inchwise_core::units::VolumeFlow;
 use inchwise_core::year::{CheckedYearChoices, Surroundings, YearChoices, YearModel, run_year};
@@ -80,7 +80,7 @@ fn serve() -> Result<(), String> {
 fn time_all() {
     let Ok(place) = varnholm_flats().check() else { return };
     let evaluation =
-        evaluate_with(&CheckedDesign::default(), &mut DetailMemory::default(), Effort::Sections);
+        evaluate_with(&CheckedDesign::default(), &mut FieldCache::default(), Effort::Sections);
     let still = CheckedYearChoices::default();
     let fan = YearChoices {
         fan_flow: VolumeFlow::cubic_metres_per_hour(300.0),

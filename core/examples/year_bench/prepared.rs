@@ -3,7 +3,7 @@
 
 use inchwise_core::climate::{SEED, Spread, SunOnBox, reconstruct, varnholm_flats};
 use inchwise_core::design::CheckedDesign;
-use inchwise_core::detail::{DetailMemory, Effort};
+use inchwise_core::detail::{Effort, FieldCache};
 use inchwise_core::evaluate::{Evaluation, evaluate_with};
 use inchwise_core::year::{
     CheckedYearChoices, Surroundings, YearModel, YearModelError, YearOutcome, run_year,
@@ -21,7 +21,7 @@ impl Prepared {
     pub fn new() -> Option<Self> {
         let place = varnholm_flats().check().ok()?;
         let design = CheckedDesign::default();
-        let evaluation = evaluate_with(&design, &mut DetailMemory::default(), Effort::Sections);
+        let evaluation = evaluate_with(&design, &mut FieldCache::default(), Effort::Sections);
         let choices = CheckedYearChoices::default();
         let weather = reconstruct(&place, Spread::DesignTemperatures, SEED);
         let surroundings = Surroundings::new(weather, choices.choices().front_faces).ok()?;

@@ -66,30 +66,30 @@ impl Boundary {
             strides.iter().any(|&s| is_matter(cell + s) || is_matter(cell.wrapping_sub(s)))
         };
         for (air_cell, &region_number) in grid.region.iter().enumerate() {
-            // Most air lies beside air: that is told before places are worked out.
+            // Most air lies beside air: that is told before indices are worked out.
             if region_number == NO_AIR || !may_touch_matter(air_cell) {
                 continue;
             }
             let region = &problem.air[region_number as usize];
-            let air_place = grid.place(air_cell);
+            let air_indices = grid.indices(air_cell);
             for &side in sides {
                 // The material's side looks at the air, so the material stands on the other hand.
                 let d = side.axis().index();
-                let mut place = air_place;
+                let mut indices = air_indices;
                 if side.is_maximum() {
-                    if place[d] == 0 {
+                    if indices[d] == 0 {
                         continue;
                     }
-                    place[d] -= 1;
+                    indices[d] -= 1;
                 } else {
-                    place[d] += 1;
-                    if place[d] == counts[d] {
+                    indices[d] += 1;
+                    if indices[d] == counts[d] {
                         continue;
                     }
                 }
-                let cell = grid.cell(place);
+                let cell = grid.cell(indices);
                 if !grid.is_air(cell) {
-                    let slope = step_cosine(region, grid, place, air_place, side);
+                    let slope = step_cosine(region, grid, indices, air_indices, side);
                     let resistance = region.surface_resistance.of(side).value() / slope;
                     self.push(grid, cell, side, region.environment.0, resistance);
                 }
@@ -102,13 +102,13 @@ impl Boundary {
         for exposed in &problem.exposed {
             let d = exposed.side.axis().index();
             let [p, q] = exposed.side.axis().others().map(Axis::index);
-            let mut place = [0; 3];
-            place[d] = if exposed.side.is_maximum() { counts[d] - 1 } else { 0 };
+            let mut indices = [0; 3];
+            indices[d] = if exposed.side.is_maximum() { counts[d] - 1 } else { 0 };
             for n in 0..counts[q] {
-                place[q] = n;
+                indices[q] = n;
                 for m in 0..counts[p] {
-                    place[p] = m;
-                    let cell = grid.cell(place);
+                    indices[p] = m;
+                    let cell = grid.cell(indices);
                     if !grid.is_air(cell) {
                         let resistance = exposed.surface_resistance.value();
                         self.push(grid, cell, exposed.side, exposed.environment.0, resistance);
@@ -119,11 +119,11 @@ impl Boundary {
     }
 
     fn push(&mut self, grid: &Grid, cell: usize, side: Side, environment: usize, resistance: f64) {
-        let place = grid.place(cell);
+        let indices = grid.indices(cell);
         let d = side.axis().index();
         let [p, q] = side.axis().others().map(Axis::index);
-        let area = grid.width(p, place[p]) * grid.width(q, place[q]);
-        let inside = 0.5 * grid.width(d, place[d]) / grid.conductivity[cell];
+        let area = grid.width(p, indices[p]) * grid.width(q, indices[q]);
+        let inside = 0.5 * grid.width(d, indices[d]) / grid.conductivity[cell];
         self.faces.push(BoundaryFace {
             cell: cell as u32,
             side,
@@ -142,8 +142,8 @@ impl Boundary {
 fn step_cosine(
     region: &AirRegion,
     grid: &Grid,
-    place: [usize; 3],
-    air_place: [usize; 3],
+    indices: [usize; 3],
+    air_indices: [usize; 3],
     side: Side,
 ) -> f64 {
     let Shape::Prism { axis, .. } = &region.shape else { return 1.0 };
@@ -151,9 +151,9 @@ fn step_cosine(
     let others = axis.others().map(Axis::index);
     let Some(p) = others.iter().position(|&other| other == d) else { return 1.0 };
     let q = 1 - p;
-    let (here, there) = (grid.middle(d, place[d]), grid.middle(d, air_place[d]));
+    let (here, there) = (grid.middle(d, indices[d]), grid.middle(d, air_indices[d]));
     let (low, high) = (here.min(there), here.max(there));
-    let across = grid.middle(others[q], place[others[q]]);
+    let across = grid.middle(others[q], indices[others[q]]);
     for [a, b] in region.shape.edges() {
         if (a[q] > across) == (b[q] > across) {
             continue;

@@ -5,7 +5,7 @@ use crate::units::{ThermalConductivity, ThermalResistance};
 
 /// Which part of a problem an error speaks of; numbers count from 0 in the order given.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum Place {
+pub enum ProblemPart {
     /// The whole domain.
     Domain,
     /// The background material.
@@ -32,12 +32,12 @@ pub enum ConductionError {
     /// A conductivity that is not a finite number.
     NonFiniteConductivity {
         /// Whose.
-        place: Place,
+        part: ProblemPart,
     },
     /// A conductivity of zero or less.
     NonPositiveConductivity {
         /// Whose.
-        place: Place,
+        part: ProblemPart,
         /// The value given.
         conductivity: ThermalConductivity,
     },
@@ -45,19 +45,19 @@ pub enum ConductionError {
     /// another axis than z.
     BadBlock {
         /// Whose.
-        place: Place,
+        part: ProblemPart,
     },
     /// A surface resistance below zero or not finite.
     BadSurfaceResistance {
         /// Whose.
-        place: Place,
+        part: ProblemPart,
         /// The value given.
         resistance: ThermalResistance,
     },
     /// A side of the domain that was exposed before, or a z side of a problem in two dimensions.
     BadSide {
         /// Whose.
-        place: Place,
+        part: ProblemPart,
         /// The side.
         side: Side,
     },
@@ -66,16 +66,16 @@ pub enum ConductionError {
     /// [`Environment::LIMIT`]: super::Environment::LIMIT
     BadEnvironment {
         /// Whose.
-        place: Place,
+        part: ProblemPart,
     },
     /// Cell sizes that are not finite and above zero, a finest above the coarsest, or a growth
     /// outside 1.01 to 4.
     BadCellSizes,
-    /// The wished cell size of a refinement that is not finite and above zero, or its place is not
+    /// The target cell size of a refinement that is not finite and above zero, or its region is not
     /// finite.
     BadRefinement {
         /// Which.
-        place: Place,
+        part: ProblemPart,
     },
     /// The grid would need more cells than the problem allows.
     TooManyCells {
@@ -84,7 +84,7 @@ pub enum ConductionError {
         /// Cells allowed.
         limit: usize,
     },
-    /// The wished residual was not reached.
+    /// The required residual was not reached.
     NotConverged {
         /// The relative residual that was reached.
         residual: f64,

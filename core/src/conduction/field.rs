@@ -3,7 +3,7 @@
 use super::error::ConductionError;
 use super::geometry::{Block, Point, Side};
 use super::grid::Grid;
-use super::node::{Node, NodeReader};
+use super::interpolation::{Interpolator, Node};
 use super::problem::Environment;
 use super::section::{Section, sample_crossings, sample_section};
 use super::solution::Solution;
@@ -20,14 +20,14 @@ pub struct SurfaceSpot {
 
 /// How well the heat of a field is balanced.
 #[derive(Clone, Copy, Debug, PartialEq)]
-pub struct Balance {
+pub struct HeatBalance {
     /// The sum of all flows through the surfaces; zero in an exact solution.
     pub imbalance: Power,
     /// The sum of the flows that go into an environment.
     pub throughput: Power,
 }
 
-impl Balance {
+impl HeatBalance {
     /// The imbalance as a share of the throughput; zero when no heat flows.
     pub fn relative(&self) -> f64 {
         if self.throughput > Power::ZERO {
@@ -76,7 +76,7 @@ impl<'a> Field<'a> {
     /// Between cell centres, values are weighted by conductivity over distance, so the kink at the
     /// face of a material is kept (ISO 10211:2017 leaves interpolation to the method).
     pub fn temperature_at(&self, point: Point) -> Option<Temperature> {
-        value_at(self.reader(), point).map(Temperature::celsius)
+        value_at(self.interpolator(), point).map(Temperature::celsius)
     }
 
     /// The temperature of the surface at a point of a face that looks into an environment; none
@@ -86,7 +86,7 @@ impl<'a> Field<'a> {
         environment: Environment,
         point: Point,
     ) -> Option<Temperature> {
-        surface_value_at(self.reader(), environment, point).map(Temperature::celsius)
+        surface_value_at(self.interpolator(), environment, point).map(Temperature::celsius)
     }
 
     /// The lowest temperature on the surfaces that look into an environment, corners and edges
@@ -118,8 +118,8 @@ impl<'a> Field<'a> {
         environment: Environment,
         is_better: fn(f64, f64) -> bool,
     ) -> Result<SurfaceSpot, ConductionError> {
-        self.solution.check_seen(environment)?;
-        extreme_on_surface(self.reader(), environment, is_better)
+        self.solution.check_boundary(environment)?;
+        extreme_on_surface(self.interpolator(), environment, is_better)
             .map(|(value, at)| SurfaceSpot { temperature: Temperature::celsius(value), at })
             .ok_or(ConductionError::UnknownEnvironment { environment: environment.0 })
     }
@@ -134,12 +134,12 @@ impl<'a> Field<'a> {
             if face.environment as usize != environment.0 {
                 continue;
             }
-            let place = grid.place(face.cell as usize);
+            let indices = grid.indices(face.cell as usize);
             let d = face.side.axis().index();
             let mut part = 1.0;
             for axis in grid.axes() {
                 let e = axis.index();
-                let (from, to) = (grid.line(e, place[e]), grid.line(e, place[e] + 1));
+                let (from, to) = (grid.line(e, indices[e]), grid.line(e, indices[e] + 1));
                 if e == d {
                     let at = if face.side.is_maximum() { to } else { from };
                     let tolerance = 1e-9 * (to - from);
@@ -151,7 +151,8 @@ impl<'a> Field<'a> {
                 }
             }
             if part > 0.0 {
-                let value = self.reader().value(face_node(place, face.side)).unwrap_or_default();
+                let value =
+                    self.interpolator().value(face_node(indices, face.side)).unwrap_or_default();
                 area += part;
                 sum += part * value;
             }
@@ -170,13 +171,13 @@ impl<'a> Field<'a> {
     }
 
     /// The balance of the flows through all surfaces, summed face by face from the field itself.
-    pub fn balance(&self) -> Balance {
+    pub fn balance(&self) -> HeatBalance {
         let mut flows = vec![0.0; self.environments.len()];
         for face in self.solution.boundary.faces() {
             let n = face.environment as usize;
             flows[n] += face.conductance * (self.cells[face.cell as usize] - self.environments[n]);
         }
-        Balance {
+        HeatBalance {
             imbalance: Power::new(flows.iter().sum()),
             throughput: Power::new(flows.iter().filter(|&&flow| flow > 0.0).sum()),
         }
@@ -191,7 +192,7 @@ impl<'a> Field<'a> {
         width: usize,
         height: usize,
     ) -> Vec<Option<Temperature>> {
-        sample_section(self.reader(), section, width, height)
+        sample_section(self.interpolator(), section, width, height)
             .into_iter()
             .map(|value| value.map(Temperature::celsius))
             .collect()
@@ -207,69 +208,71 @@ impl<'a> Field<'a> {
         down: &[Length],
     ) -> Vec<Option<Temperature>> {
         let metres = |lines: &[Length]| -> Vec<f64> { lines.iter().map(|at| at.value()).collect() };
-        sample_crossings(self.reader(), section, &metres(across), &metres(down))
+        sample_crossings(self.interpolator(), section, &metres(across), &metres(down))
             .into_iter()
             .map(|value| value.map(Temperature::celsius))
             .collect()
     }
 
-    const fn reader(&self) -> NodeReader<'_> {
-        self.solution.reader(self.cells.as_slice(), self.environments.as_slice())
+    const fn interpolator(&self) -> Interpolator<'_> {
+        self.solution.interpolator(self.cells.as_slice(), self.environments.as_slice())
     }
 }
 
 /// The node in the middle of a face.
-fn face_node(place: [usize; 3], side: Side) -> Node {
-    let mut node = place.map(|n| 2 * n + 1);
+fn face_node(indices: [usize; 3], side: Side) -> Node {
+    let mut node = indices.map(|n| 2 * n + 1);
     let d = side.axis().index();
     node[d] = if side.is_maximum() { node[d] + 1 } else { node[d] - 1 };
     node
 }
 
 /// The cells that hold a point, on lines those of both hands.
-fn places_at(grid: &Grid, point: Point) -> Vec<[usize; 3]> {
+fn cells_around(grid: &Grid, point: Point) -> Vec<[usize; 3]> {
     let at = point.array();
-    let mut places = vec![[0; 3]];
+    let mut candidates = vec![[0; 3]];
     for axis in grid.axes() {
         let d = axis.index();
-        places = grid
+        candidates = grid
             .cells_at(d, at[d])
             .flat_map(|n| {
-                places.iter().map(move |place| {
-                    let mut place = *place;
-                    place[d] = n;
-                    place
+                candidates.iter().map(move |indices| {
+                    let mut indices = *indices;
+                    indices[d] = n;
+                    indices
                 })
             })
             .collect();
     }
-    places
+    candidates
 }
 
 /// The value at a point of the material.
-pub(super) fn value_at(reader: NodeReader<'_>, point: Point) -> Option<f64> {
-    let places = places_at(reader.grid, point);
-    let solid = places.into_iter().find(|&place| !reader.grid.is_air(reader.grid.cell(place)))?;
-    reader.value_in_cell(solid, point.array())
+pub(super) fn value_at(interpolator: Interpolator<'_>, point: Point) -> Option<f64> {
+    let candidates = cells_around(interpolator.grid, point);
+    let solid = candidates
+        .into_iter()
+        .find(|&indices| !interpolator.grid.is_air(interpolator.grid.cell(indices)))?;
+    interpolator.value_in_cell(solid, point.array())
 }
 
 /// The value at a point of a surface that looks into an environment.
 pub(super) fn surface_value_at(
-    reader: NodeReader<'_>,
+    interpolator: Interpolator<'_>,
     environment: Environment,
     point: Point,
 ) -> Option<f64> {
-    let grid = reader.grid;
+    let grid = interpolator.grid;
     let at = point.array();
-    for place in places_at(grid, point) {
-        let cell = grid.cell(place);
+    for indices in cells_around(grid, point) {
+        let cell = grid.cell(indices);
         for side in Side::ALL {
             let d = side.axis().index();
-            let plane = grid.line(d, place[d] + usize::from(side.is_maximum()));
-            let is_on_plane = (at[d] - plane).abs() <= 1e-6 * grid.width(d, place[d]);
-            let face = reader.boundary.face(cell, side);
+            let plane = grid.line(d, indices[d] + usize::from(side.is_maximum()));
+            let is_on_plane = (at[d] - plane).abs() <= 1e-6 * grid.width(d, indices[d]);
+            let face = interpolator.boundary.face(cell, side);
             if is_on_plane && face.is_some_and(|face| face.environment as usize == environment.0) {
-                return reader.value_in_cell(place, at);
+                return interpolator.value_in_cell(indices, at);
             }
         }
     }
@@ -279,17 +282,17 @@ pub(super) fn surface_value_at(
 /// The extreme value on the surfaces that look into an environment: at the middles, edges and
 /// corners of their faces, between which the value is linear along each axis.
 pub(super) fn extreme_on_surface(
-    reader: NodeReader<'_>,
+    interpolator: Interpolator<'_>,
     environment: Environment,
     is_better: fn(f64, f64) -> bool,
 ) -> Option<(f64, Point)> {
-    let grid = reader.grid;
+    let grid = interpolator.grid;
     let mut best: Option<(f64, Node)> = None;
-    for face in reader.boundary.faces() {
+    for face in interpolator.boundary.faces() {
         if face.environment as usize != environment.0 {
             continue;
         }
-        let middle = face_node(grid.place(face.cell as usize), face.side);
+        let middle = face_node(grid.indices(face.cell as usize), face.side);
         let steps = [0, 1, 2].map(|d| {
             let runs = d != face.side.axis().index() && d < grid.axes().len();
             if runs { 0..3_usize } else { 1..2 }
@@ -298,13 +301,13 @@ pub(super) fn extreme_on_surface(
             for b in steps[1].clone() {
                 for a in steps[0].clone() {
                     let node = [middle[0] + a - 1, middle[1] + b - 1, middle[2] + c - 1];
-                    let Some(value) = reader.value(node) else { continue };
-                    if best.is_none_or(|(so_far, _)| is_better(value, so_far)) {
+                    let Some(value) = interpolator.value(node) else { continue };
+                    if best.is_none_or(|(current, _)| is_better(value, current)) {
                         best = Some((value, node));
                     }
                 }
             }
         }
     }
-    best.map(|(value, node)| (value, reader.point(node)))
+    best.map(|(value, node)| (value, interpolator.point(node)))
 }

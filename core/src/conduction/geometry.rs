@@ -164,7 +164,7 @@ impl Block {
     }
 
     /// Whether the corners are finite and stand in the right order along the given axes.
-    pub(crate) fn is_lawful(&self, axes: &[Axis]) -> bool {
+    pub(crate) fn is_valid(&self, axes: &[Axis]) -> bool {
         axes.iter().all(|&axis| {
             let (low, high) = (self.minimum.along(axis), self.maximum.along(axis));
             low.is_finite() && high.is_finite() && low < high
@@ -247,14 +247,14 @@ impl Shape {
     }
 
     /// Whether the shape is finite and not empty.
-    pub(crate) fn is_lawful(&self, axes: &[Axis]) -> bool {
+    pub(crate) fn is_valid(&self, axes: &[Axis]) -> bool {
         match self {
-            Self::Block(block) => block.is_lawful(axes),
+            Self::Block(block) => block.is_valid(axes),
             Self::Prism { axis, outline, .. } => {
                 outline.len() >= 3
                     && outline.iter().flatten().all(|value| value.is_finite())
                     && (axes.len() == 3 || *axis == Axis::Z)
-                    && self.bounds().is_lawful(axes)
+                    && self.bounds().is_valid(axes)
             }
         }
     }

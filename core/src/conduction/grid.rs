@@ -1,11 +1,11 @@
 //! The rectilinear grid and what fills its cells.
 
+use super::cut_cells::CutFace;
 use super::error::ConductionError;
 use super::geometry::{Axis, Point};
-use super::lines::lay_lines;
-use super::mix::SlopingJoin;
-use super::paint::{Filling, fill_cells};
-use super::problem::{Dimensions, Environment, Problem};
+use super::grading::grid_lines;
+use super::problem::{Dimensionality, Environment, Problem};
+use super::rasterise::{CellMaterials, fill_cells};
 use crate::units::{Length, ThermalConductivity};
 
 /// Marks a cell that is no air.
@@ -16,7 +16,7 @@ pub(super) const NO_AIR: u32 = u32::MAX;
 /// Cells are numbered with x running fastest, then y, then z.
 #[derive(Clone, Debug)]
 pub struct Grid {
-    dimensions: Dimensions,
+    dimensions: Dimensionality,
     lines: [Vec<f64>; 3],
     /// W/(m·K); zero in air.
     pub(super) conductivity: Vec<f64>,
@@ -24,8 +24,8 @@ pub struct Grid {
     pub(super) region: Vec<u32>,
     /// The environment of each air region.
     environments: Vec<Environment>,
-    /// Joins beside sloping edges, which the conductivities of the two cells do not tell.
-    pub(super) sloping_joins: Vec<SlopingJoin>,
+    /// Faces beside sloping edges, whose transmittance the conductivities of the two cells do not tell.
+    pub(super) cut_faces: Vec<CutFace>,
 }
 
 impl Grid {
@@ -36,7 +36,7 @@ impl Grid {
     /// [`ConductionError::Empty`].
     pub fn new(problem: &Problem) -> Result<Self, ConductionError> {
         problem.check()?;
-        let [x, y, z] = Axis::ALL.map(|axis| lay_lines(problem, axis));
+        let [x, y, z] = Axis::ALL.map(|axis| grid_lines(problem, axis));
         let lines = [x?, y?, z?];
         let cells = lines.iter().fold(1_usize, |product, l| product.saturating_mul(l.len() - 1));
         // Cell numbers are kept in 32 bits, one of them as a mark.
@@ -44,7 +44,7 @@ impl Grid {
         if cells > limit {
             return Err(ConductionError::TooManyCells { cells, limit });
         }
-        let Filling { conductivity, region, sloping_joins } = fill_cells(problem, &lines);
+        let CellMaterials { conductivity, region, cut_faces } = fill_cells(problem, &lines);
         if region.iter().all(|&region| region != NO_AIR) {
             return Err(ConductionError::Empty);
         }
@@ -55,20 +55,20 @@ impl Grid {
             conductivity,
             region,
             environments,
-            sloping_joins,
+            cut_faces,
         })
     }
 
     /// In how many dimensions heat flows.
-    pub const fn dimensions(&self) -> Dimensions {
+    pub const fn dimensions(&self) -> Dimensionality {
         self.dimensions
     }
 
     /// The axes heat flows along.
     pub const fn axes(&self) -> &'static [Axis] {
         match self.dimensions {
-            Dimensions::Two => &[Axis::X, Axis::Y],
-            Dimensions::Three => &Axis::ALL,
+            Dimensionality::Two => &[Axis::X, Axis::Y],
+            Dimensionality::Three => &Axis::ALL,
         }
     }
 
@@ -87,14 +87,14 @@ impl Grid {
         self.conductivity.len()
     }
 
-    /// The number of the cell at a place counted along the three axes.
-    pub fn cell(&self, place: [usize; 3]) -> usize {
+    /// The number of the cell with given indices along the three axes.
+    pub fn cell(&self, indices: [usize; 3]) -> usize {
         let [nx, ny, _] = self.counts();
-        (place[2] * ny + place[1]) * nx + place[0]
+        (indices[2] * ny + indices[1]) * nx + indices[0]
     }
 
-    /// Where a cell stands, counted along the three axes.
-    pub fn place(&self, cell: usize) -> [usize; 3] {
+    /// The indices of a cell along the three axes.
+    pub fn indices(&self, cell: usize) -> [usize; 3] {
         let [nx, ny, _] = self.counts();
         [cell % nx, cell / nx % ny, cell / (nx * ny)]
     }
@@ -112,19 +112,19 @@ impl Grid {
 
     /// The centre of a cell.
     pub fn centre(&self, cell: usize) -> Point {
-        let place = self.place(cell);
-        Point::from_array([0, 1, 2].map(|d| self.middle(d, place[d])))
+        let indices = self.indices(cell);
+        Point::from_array([0, 1, 2].map(|d| self.middle(d, indices[d])))
     }
 
     /// The cell that holds a point; of two that share it, the one further up the axis. None
     /// outside the domain.
     pub fn cell_at(&self, point: Point) -> Option<usize> {
         let at = point.array();
-        let mut place = [0; 3];
+        let mut indices = [0; 3];
         for d in 0..3 {
-            place[d] = self.cells_at(d, at[d]).last()?;
+            indices[d] = self.cells_at(d, at[d]).last()?;
         }
-        Some(self.cell(place))
+        Some(self.cell(indices))
     }
 
     pub(super) fn is_air(&self, cell: usize) -> bool {

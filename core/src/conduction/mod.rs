@@ -11,32 +11,35 @@
 
 mod assembled;
 mod boundary;
+mod conductance_matrix;
+mod cut_cells;
 mod error;
 mod field;
 mod geometry;
+mod grading;
 mod grid;
-mod lines;
-mod mix;
+mod interpolation;
 mod multigrid;
-mod network;
-mod node;
-mod paint;
 mod problem;
+mod rasterise;
 mod refine;
 mod section;
 mod solution;
 mod solve;
 
-pub use assembled::{HeatBalances, assemble};
-pub use error::{ConductionError, Place};
-pub use field::{Balance, Field, SurfaceSpot};
+pub use assembled::{AssembledSystem, assemble};
+pub use error::{ConductionError, ProblemPart};
+pub use field::{Field, HeatBalance, SurfaceSpot};
 pub use geometry::{Axis, Block, Point, Shape, Side};
 pub use grid::Grid;
 pub use problem::{
-    AirRegion, CellSizes, Dimensions, Environment, ExposedSide, Paint, Problem, Refinement,
-    RefinementPlace, SurfaceResistances,
+    AirRegion, CellSizes, Dimensionality, Environment, ExposedSide, Paint, Problem, Refinement,
+    RefinementRegion, SurfaceResistances,
 };
-pub use refine::{Extreme, Refined, Refining, RefiningRun, RefiningStep, refine_until};
+pub use refine::{
+    AdaptiveRefinement, Extreme, RefinedSolution, RefinementCriterion, RefinementRound,
+    refine_until,
+};
 pub use section::Section;
 pub use solution::{FactorSpot, Solution};
 pub use solve::{Accuracy, solve};

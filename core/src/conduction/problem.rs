@@ -1,12 +1,12 @@
 //! What is to be solved: materials, the air around and inside them, and how fine the grid is.
 
-use super::error::{ConductionError, Place};
+use super::error::{ConductionError, ProblemPart};
 use super::geometry::{Axis, Block, Point, Shape, Side};
 use crate::units::{Length, ThermalConductivity, ThermalResistance};
 
 /// How many directions heat may flow in.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum Dimensions {
+pub enum Dimensionality {
     /// A section: flows are those of one metre of depth, W/m.
     Two,
     /// A body: flows are in W.
@@ -82,9 +82,9 @@ pub struct ExposedSide {
     pub surface_resistance: ThermalResistance,
 }
 
-/// Where a refinement is wished.
+/// Where the grid is refined.
 #[derive(Clone, Copy, Debug, PartialEq)]
-pub enum RefinementPlace {
+pub enum RefinementRegion {
     /// At a point, along every axis.
     Point(Point),
     /// At a plane square to an axis.
@@ -98,12 +98,12 @@ pub enum RefinementPlace {
     Block(Block),
 }
 
-/// A wish for smaller cells somewhere. A grid line is laid on it unless another stands within half
-/// the wished size.
+/// Smaller cells somewhere. A grid line is laid on it unless another stands within half the target
+/// size.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Refinement {
     /// Where.
-    pub place: RefinementPlace,
+    pub region: RefinementRegion,
     /// How wide the cells there may be at most.
     pub size: Length,
 }
@@ -112,10 +112,10 @@ pub struct Refinement {
 ///
 /// Every face of a block and every level edge of a prism carries a grid line, beside which cells are
 /// `finest` wide; away from it they grow by `growth` from one to the next until `coarsest`. A layer
-/// thinner than the wished size is one cell thick.
+/// thinner than the target size is one cell thick.
 #[derive(Clone, Debug, PartialEq)]
 pub struct CellSizes {
-    /// The cell width wished beside every face of a material.
+    /// The target cell width beside every face of a material.
     pub finest: Length,
     /// The widest a cell may become.
     pub coarsest: Length,
@@ -141,7 +141,7 @@ pub struct Problem {
     /// The block that is looked at.
     pub domain: Block,
     /// Whether it is a section or a body.
-    pub dimensions: Dimensions,
+    pub dimensions: Dimensionality,
     /// The conductivity where nothing is painted.
     pub background: ThermalConductivity,
     /// The materials; later paints win.
@@ -158,7 +158,7 @@ impl Problem {
     /// A domain of one material that nothing touches yet.
     pub const fn new(
         domain: Block,
-        dimensions: Dimensions,
+        dimensions: Dimensionality,
         background: ThermalConductivity,
         cells: CellSizes,
     ) -> Self {
@@ -201,8 +201,8 @@ impl Problem {
     /// The axes heat flows along.
     pub const fn axes(&self) -> &'static [Axis] {
         match self.dimensions {
-            Dimensions::Two => &[Axis::X, Axis::Y],
-            Dimensions::Three => &Axis::ALL,
+            Dimensionality::Two => &[Axis::X, Axis::Y],
+            Dimensionality::Three => &Axis::ALL,
         }
     }
 
@@ -223,81 +223,84 @@ impl Problem {
     /// Whether the problem can be gridded and solved at all.
     ///
     /// # Errors
-    /// The first fault found, with its place.
+    /// The first fault found, with its part.
     pub fn check(&self) -> Result<(), ConductionError> {
-        if !self.domain.is_lawful(&Axis::ALL) {
-            return Err(ConductionError::BadBlock { place: Place::Domain });
+        if !self.domain.is_valid(&Axis::ALL) {
+            return Err(ConductionError::BadBlock { part: ProblemPart::Domain });
         }
-        check_conductivity(Place::Background, self.background)?;
+        check_conductivity(ProblemPart::Background, self.background)?;
         for (n, paint) in self.paints.iter().enumerate() {
-            check_conductivity(Place::Paint(n), paint.conductivity)?;
-            self.check_shape(Place::Paint(n), &paint.shape)?;
+            check_conductivity(ProblemPart::Paint(n), paint.conductivity)?;
+            self.check_shape(ProblemPart::Paint(n), &paint.shape)?;
         }
         for (n, region) in self.air.iter().enumerate() {
-            let place = Place::Air(n);
-            self.check_shape(place, &region.shape)?;
-            check_environment(place, region.environment)?;
+            let part = ProblemPart::Air(n);
+            self.check_shape(part, &region.shape)?;
+            check_environment(part, region.environment)?;
             for side in Side::ALL {
-                check_resistance(place, region.surface_resistance.of(side))?;
+                check_resistance(part, region.surface_resistance.of(side))?;
             }
         }
         for (n, exposed) in self.exposed.iter().enumerate() {
-            let (place, side) = (Place::Exposed(n), exposed.side);
-            check_environment(place, exposed.environment)?;
-            check_resistance(place, exposed.surface_resistance)?;
+            let (part, side) = (ProblemPart::Exposed(n), exposed.side);
+            check_environment(part, exposed.environment)?;
+            check_resistance(part, exposed.surface_resistance)?;
             let repeated = self.exposed[..n].iter().any(|earlier| earlier.side == side);
             if repeated || !self.axes().contains(&side.axis()) {
-                return Err(ConductionError::BadSide { place, side });
+                return Err(ConductionError::BadSide { part, side });
             }
         }
         self.check_cells()
     }
 
-    fn check_shape(&self, place: Place, shape: &Shape) -> Result<(), ConductionError> {
-        if shape.is_lawful(self.axes()) { Ok(()) } else { Err(ConductionError::BadBlock { place }) }
+    fn check_shape(&self, part: ProblemPart, shape: &Shape) -> Result<(), ConductionError> {
+        if shape.is_valid(self.axes()) { Ok(()) } else { Err(ConductionError::BadBlock { part }) }
     }
 
     fn check_cells(&self) -> Result<(), ConductionError> {
         let is_size = |size: Length| size.is_finite() && size > Length::ZERO;
         let CellSizes { finest, coarsest, growth, .. } = self.cells;
-        let growth_is_lawful = (1.01..=4.0).contains(&growth);
-        if !is_size(finest) || !is_size(coarsest) || finest > coarsest || !growth_is_lawful {
+        let growth_is_valid = (1.01..=4.0).contains(&growth);
+        if !is_size(finest) || !is_size(coarsest) || finest > coarsest || !growth_is_valid {
             return Err(ConductionError::BadCellSizes);
         }
         for (n, refinement) in self.cells.refinements.iter().enumerate() {
-            let is_placed = match refinement.place {
-                RefinementPlace::Point(at) => at.array().iter().all(|value| value.is_finite()),
-                RefinementPlace::Plane { at, .. } => at.is_finite(),
-                RefinementPlace::Block(block) => block.is_lawful(self.axes()),
+            let is_placed = match refinement.region {
+                RefinementRegion::Point(at) => at.array().iter().all(|value| value.is_finite()),
+                RefinementRegion::Plane { at, .. } => at.is_finite(),
+                RefinementRegion::Block(block) => block.is_valid(self.axes()),
             };
             if !is_placed || !is_size(refinement.size) {
-                return Err(ConductionError::BadRefinement { place: Place::Refinement(n) });
+                return Err(ConductionError::BadRefinement { part: ProblemPart::Refinement(n) });
             }
         }
         Ok(())
     }
 }
 
-fn check_conductivity(place: Place, value: ThermalConductivity) -> Result<(), ConductionError> {
+fn check_conductivity(
+    part: ProblemPart,
+    value: ThermalConductivity,
+) -> Result<(), ConductionError> {
     if !value.is_finite() {
-        return Err(ConductionError::NonFiniteConductivity { place });
+        return Err(ConductionError::NonFiniteConductivity { part });
     }
     if value <= ThermalConductivity::ZERO {
-        return Err(ConductionError::NonPositiveConductivity { place, conductivity: value });
+        return Err(ConductionError::NonPositiveConductivity { part, conductivity: value });
     }
     Ok(())
 }
 
-fn check_resistance(place: Place, value: ThermalResistance) -> Result<(), ConductionError> {
+fn check_resistance(part: ProblemPart, value: ThermalResistance) -> Result<(), ConductionError> {
     if !value.is_finite() || value < ThermalResistance::ZERO {
-        return Err(ConductionError::BadSurfaceResistance { place, resistance: value });
+        return Err(ConductionError::BadSurfaceResistance { part, resistance: value });
     }
     Ok(())
 }
 
-fn check_environment(place: Place, environment: Environment) -> Result<(), ConductionError> {
+fn check_environment(part: ProblemPart, environment: Environment) -> Result<(), ConductionError> {
     if environment.0 >= Environment::LIMIT {
-        return Err(ConductionError::BadEnvironment { place });
+        return Err(ConductionError::BadEnvironment { part });
     }
     Ok(())
 }

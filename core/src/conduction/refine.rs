@@ -2,7 +2,7 @@
 
 use super::error::ConductionError;
 use super::geometry::Point;
-use super::problem::{Environment, Problem, Refinement, RefinementPlace};
+use super::problem::{Environment, Problem, Refinement, RefinementRegion};
 use super::solution::Solution;
 use super::solve::{Accuracy, solve};
 use crate::units::{Length, Temperature, TemperatureDifference};
@@ -18,7 +18,7 @@ pub enum Extreme {
 
 /// What is to be settled, and how closely.
 #[derive(Clone, Debug, PartialEq)]
-pub struct Refining {
+pub struct RefinementCriterion {
     /// The environment whose surfaces are looked at.
     pub environment: Environment,
     /// Which end of their temperatures.
@@ -33,7 +33,7 @@ pub struct Refining {
 
 /// One round of refinement.
 #[derive(Clone, Copy, Debug, PartialEq)]
-pub struct RefiningStep {
+pub struct RefinementRound {
     /// The widest a cell was allowed to be at the place refined; in the first round, the widest one
     /// at the place found.
     pub size: Length,
@@ -47,13 +47,13 @@ pub struct RefiningStep {
 
 /// A solution refined at its extreme place.
 #[derive(Clone, Debug)]
-pub struct Refined {
+pub struct RefinedSolution {
     /// The problem with the refinements that were added.
     pub problem: Problem,
     /// Its solution.
     pub solution: Solution,
     /// Every round, the coarsest first.
-    pub history: Vec<RefiningStep>,
+    pub history: Vec<RefinementRound>,
     /// Whether the last halving moved the temperature by less than the tolerance. False when the
     /// rounds or the cells allowed ran out first.
     pub is_settled: bool,
@@ -67,23 +67,23 @@ pub struct Refined {
 pub fn refine_until(
     problem: &Problem,
     accuracy: &Accuracy,
-    refining: &Refining,
-) -> Result<Refined, ConductionError> {
+    criterion: &RefinementCriterion,
+) -> Result<RefinedSolution, ConductionError> {
     let solution = solve(problem, accuracy)?;
-    let mut run = RefiningRun::new(problem.clone(), solution, *accuracy, refining.clone())?;
-    while run.halve()? {}
-    Ok(run.done())
+    let mut run = AdaptiveRefinement::new(problem.clone(), solution, *accuracy, criterion.clone())?;
+    while run.refine()? {}
+    Ok(run.finish())
 }
 
 /// A refinement that is made round by round.
 #[derive(Clone, Debug)]
-pub struct RefiningRun {
-    refined: Refined,
+pub struct AdaptiveRefinement {
+    refined: RefinedSolution,
     accuracy: Accuracy,
-    refining: Refining,
+    criterion: RefinementCriterion,
 }
 
-impl RefiningRun {
+impl AdaptiveRefinement {
     /// Begins at a problem's solution.
     ///
     /// # Errors
@@ -92,61 +92,68 @@ impl RefiningRun {
         problem: Problem,
         solution: Solution,
         accuracy: Accuracy,
-        refining: Refining,
+        criterion: RefinementCriterion,
     ) -> Result<Self, ConductionError> {
-        let mut first = look(&solution, &refining, Length::ZERO)?;
+        let mut first = find_extreme(&solution, &criterion, Length::ZERO)?;
         first.size = width_at(&solution, first.at);
-        let refined = Refined { problem, solution, history: vec![first], is_settled: false };
-        Ok(Self { refined, accuracy, refining })
+        let refined =
+            RefinedSolution { problem, solution, history: vec![first], is_settled: false };
+        Ok(Self { refined, accuracy, criterion })
     }
 
     /// One round. Says whether another may still move the temperature.
     ///
     /// # Errors
     /// As [`solve`].
-    pub fn halve(&mut self) -> Result<bool, ConductionError> {
+    pub fn refine(&mut self) -> Result<bool, ConductionError> {
         let history = &mut self.refined.history;
-        if self.refined.is_settled || history.len() > self.refining.maximum_rounds {
+        if self.refined.is_settled || history.len() > self.criterion.maximum_rounds {
             return Ok(false);
         }
         let last = history[history.len() - 1];
         let size = last.size / 2.0;
         let mut finer = self.refined.problem.clone();
-        finer.cells.refinements.push(Refinement { place: RefinementPlace::Point(last.at), size });
+        finer.cells.refinements.push(Refinement { region: RefinementRegion::Point(last.at), size });
         let solution = match solve(&finer, &self.accuracy) {
             Err(ConductionError::TooManyCells { .. }) => return Ok(false),
             outcome => outcome?,
         };
-        let step = look(&solution, &self.refining, size)?;
+        let round = find_extreme(&solution, &self.criterion, size)?;
         (self.refined.problem, self.refined.solution) = (finer, solution);
-        history.push(step);
-        let moved = (step.temperature - last.temperature).value().abs();
-        self.refined.is_settled = moved < self.refining.tolerance.value();
+        history.push(round);
+        let moved = (round.temperature - last.temperature).value().abs();
+        self.refined.is_settled = moved < self.criterion.tolerance.value();
         Ok(!self.refined.is_settled)
     }
 
-    /// What came of it so far.
-    pub const fn so_far(&self) -> &Refined {
+    /// The refined solution so far.
+    pub const fn current(&self) -> &RefinedSolution {
         &self.refined
     }
 
-    /// What came of it.
-    pub fn done(self) -> Refined {
+    /// The refined solution.
+    pub fn finish(self) -> RefinedSolution {
         self.refined
     }
 }
 
-fn look(
+/// The extreme temperature of a solution, as a round that allowed cells of a size.
+fn find_extreme(
     solution: &Solution,
-    refining: &Refining,
+    criterion: &RefinementCriterion,
     size: Length,
-) -> Result<RefiningStep, ConductionError> {
-    let field = solution.with_temperatures(&refining.temperatures)?;
-    let spot = match refining.extreme {
-        Extreme::Coldest => field.coldest_surface(refining.environment)?,
-        Extreme::Warmest => field.warmest_surface(refining.environment)?,
+) -> Result<RefinementRound, ConductionError> {
+    let field = solution.with_temperatures(&criterion.temperatures)?;
+    let spot = match criterion.extreme {
+        Extreme::Coldest => field.coldest_surface(criterion.environment)?,
+        Extreme::Warmest => field.warmest_surface(criterion.environment)?,
     };
-    Ok(RefiningStep { size, cells: solution.cells(), temperature: spot.temperature, at: spot.at })
+    Ok(RefinementRound {
+        size,
+        cells: solution.cells(),
+        temperature: spot.temperature,
+        at: spot.at,
+    })
 }
 
 /// The widest a cell is around a point, over all axes.

@@ -2,7 +2,7 @@
 
 use super::geometry::Axis;
 use super::grid::Grid;
-use super::node::{Node, NodeReader};
+use super::interpolation::{Interpolator, Node};
 use crate::units::Length;
 
 /// A plane cut through the domain, to be drawn.
@@ -17,13 +17,13 @@ pub struct Section {
 /// Where a coordinate stands in a grid: its cell, the nodes at the cell's middle and on the line the
 /// coordinate lies towards, and how far it is from the one to the other.
 #[derive(Clone, Copy)]
-struct Stand {
+struct AxisPosition {
     cell: usize,
     nodes: [usize; 2],
     share: f64,
 }
 
-impl Stand {
+impl AxisPosition {
     fn new(grid: &Grid, d: usize, cell: usize, at: f64) -> Self {
         let middle = 2 * cell + 1;
         let off = (at - grid.middle(d, cell)) / (0.5 * grid.width(d, cell));
@@ -35,14 +35,14 @@ impl Stand {
     fn parts(grid: &Grid, d: usize, count: usize) -> Vec<Self> {
         let (from, to) = (grid.line(d, 0), grid.line(d, grid.counts()[d]));
         let mut cell = 0;
-        let stand = |n: usize| {
+        let position = |n: usize| {
             let at = from + (to - from) * (n as f64 + 0.5) / count as f64;
             while cell + 1 < grid.counts()[d] && at > grid.line(d, cell + 1) {
                 cell += 1;
             }
             Self::new(grid, d, cell, at)
         };
-        (0..count).map(stand).collect()
+        (0..count).map(position).collect()
     }
 
     fn weights(&self) -> [f64; 2] {
@@ -52,12 +52,12 @@ impl Stand {
 
 /// The values at the middles of `width` × `height` tiles of a section; none in air.
 pub(super) fn sample_section(
-    reader: NodeReader<'_>,
+    interpolator: Interpolator<'_>,
     section: Section,
     width: usize,
     height: usize,
 ) -> Vec<Option<f64>> {
-    let grid = reader.grid;
+    let grid = interpolator.grid;
     let d = section.axis.index();
     let [p, q] = section.axis.others().map(Axis::index);
     let is_flat = !grid.axes().contains(&section.axis);
@@ -65,10 +65,10 @@ pub(super) fn sample_section(
     // On a line between two cells either may be the one that conducts.
     let mut planes: Vec<Plane<'_>> = grid
         .cells_at(d, at)
-        .map(|cell| Plane::new(reader, d, Stand::new(grid, d, cell, at)))
+        .map(|cell| Plane::new(interpolator, d, AxisPosition::new(grid, d, cell, at)))
         .collect();
-    let columns = Stand::parts(grid, p, width);
-    let rows = Stand::parts(grid, q, height);
+    let columns = AxisPosition::parts(grid, p, width);
+    let rows = AxisPosition::parts(grid, q, height);
     let mut values = Vec::with_capacity(width * height);
     for row in &rows {
         for column in &columns {
@@ -82,26 +82,28 @@ pub(super) fn sample_section(
 /// The values of a section where lines cross: row by row of `down`, in each row along `across`, in
 /// metres. On the surface of a material it is that of the surface; none in air.
 pub(super) fn sample_crossings(
-    reader: NodeReader<'_>,
+    interpolator: Interpolator<'_>,
     section: Section,
     across: &[f64],
     down: &[f64],
 ) -> Vec<Option<f64>> {
-    let grid = reader.grid;
+    let grid = interpolator.grid;
     let d = section.axis.index();
     let [p, q] = section.axis.others().map(Axis::index);
     let is_flat = !grid.axes().contains(&section.axis);
     let at = if is_flat { grid.middle(d, 0) } else { section.at.value() };
     // On a line between two cells either may be the one that conducts.
-    let stands = |d: usize, at: f64| -> Vec<Stand> {
-        grid.cells_at(d, at).map(|cell| Stand::new(grid, d, cell, at)).collect()
+    let positions = |d: usize, at: f64| -> Vec<AxisPosition> {
+        grid.cells_at(d, at).map(|cell| AxisPosition::new(grid, d, cell, at)).collect()
     };
-    let mut planes: Vec<Plane<'_>> =
-        stands(d, at).into_iter().map(|stand| Plane::new(reader, d, stand)).collect();
-    let columns: Vec<Vec<Stand>> = across.iter().map(|&at| stands(p, at)).collect();
+    let mut planes: Vec<Plane<'_>> = positions(d, at)
+        .into_iter()
+        .map(|position| Plane::new(interpolator, d, position))
+        .collect();
+    let columns: Vec<Vec<AxisPosition>> = across.iter().map(|&at| positions(p, at)).collect();
     let mut values = Vec::with_capacity(across.len() * down.len());
     for &at in down {
-        let rows = stands(q, at);
+        let rows = positions(q, at);
         for columns in &columns {
             let mut value = None;
             for plane in &mut planes {
@@ -119,32 +121,32 @@ pub(super) fn sample_crossings(
 
 /// The nodes of a plane, each read once.
 struct Plane<'a> {
-    reader: NodeReader<'a>,
+    interpolator: Interpolator<'a>,
     d: usize,
-    stand: Stand,
+    position: AxisPosition,
     /// Row by row of nodes; not a number where not yet read.
     nodes: Vec<f64>,
     row_length: usize,
 }
 
 impl<'a> Plane<'a> {
-    fn new(reader: NodeReader<'a>, d: usize, stand: Stand) -> Self {
+    fn new(interpolator: Interpolator<'a>, d: usize, position: AxisPosition) -> Self {
         let [p, q] = Axis::ALL[d].others().map(Axis::index);
-        let counts = reader.grid.counts();
+        let counts = interpolator.grid.counts();
         let row_length = 2 * counts[p] + 1;
         Self {
-            reader,
+            interpolator,
             d,
-            stand,
+            position,
             nodes: vec![f64::NAN; row_length * (2 * counts[q] + 1)],
             row_length,
         }
     }
 
     /// The value where a column and a row cross; none in air.
-    fn value(&mut self, column: &Stand, row: &Stand) -> Option<f64> {
-        let place = self.turn([self.stand.cell, column.cell, row.cell]);
-        if self.reader.grid.is_air(self.reader.grid.cell(place)) {
+    fn value(&mut self, column: &AxisPosition, row: &AxisPosition) -> Option<f64> {
+        let indices = self.turn([self.position.cell, column.cell, row.cell]);
+        if self.interpolator.grid.is_air(self.interpolator.grid.cell(indices)) {
             return None;
         }
         let mut sum = 0.0;
@@ -164,9 +166,9 @@ impl<'a> Plane<'a> {
             return Some(known);
         }
         let mut sum = 0.0;
-        for (along, weight) in self.stand.nodes.into_iter().zip(self.stand.weights()) {
+        for (along, weight) in self.position.nodes.into_iter().zip(self.position.weights()) {
             if weight > 0.0 {
-                sum += weight * self.reader.value(self.turn([along, n, m]))?;
+                sum += weight * self.interpolator.value(self.turn([along, n, m]))?;
             }
         }
         self.nodes[m * self.row_length + n] = sum;

@@ -5,7 +5,7 @@ use super::error::ConductionError;
 use super::field::Field;
 use super::geometry::Point;
 use super::grid::Grid;
-use super::node::NodeReader;
+use super::interpolation::Interpolator;
 use super::problem::Environment;
 use crate::units::{HeatTransferCoefficient, Temperature, TemperatureFactor};
 
@@ -30,7 +30,7 @@ pub struct Solution {
     remainder: usize,
     /// Row by row, W/K.
     couplings: Vec<f64>,
-    is_seen: Vec<bool>,
+    has_boundary: Vec<bool>,
     iterations: usize,
     residual: f64,
 }
@@ -45,12 +45,21 @@ impl Solution {
         iterations: usize,
         residual: f64,
     ) -> Self {
-        let mut is_seen = vec![false; unit_fields.len()];
+        let mut has_boundary = vec![false; unit_fields.len()];
         for face in boundary.faces() {
-            is_seen[face.environment as usize] = true;
+            has_boundary[face.environment as usize] = true;
         }
-        let couplings = couple(&boundary, &unit_fields, residual_fields, remainder);
-        Self { grid, boundary, unit_fields, remainder, couplings, is_seen, iterations, residual }
+        let couplings = coupling_coefficients(&boundary, &unit_fields, residual_fields, remainder);
+        Self {
+            grid,
+            boundary,
+            unit_fields,
+            remainder,
+            couplings,
+            has_boundary,
+            iterations,
+            residual,
+        }
     }
 
     /// The grid the problem was solved on.
@@ -95,13 +104,15 @@ impl Solution {
     /// The weight g of every environment in the temperature at a point of the material:
     /// θ = Σ gₙ·θₙ with Σ gₙ = 1 (ISO 10211:2017, clause 9). None in air or outside the domain.
     pub fn weights_at(&self, point: Point) -> Option<Vec<f64>> {
-        self.weigh(|reader| super::field::value_at(reader, point))
+        self.interpolation_weights(|interpolator| super::field::value_at(interpolator, point))
     }
 
     /// The weights of the environments in the temperature of a surface that looks into one of them.
     /// None where there is no such surface.
     pub fn surface_weights_at(&self, environment: Environment, point: Point) -> Option<Vec<f64>> {
-        self.weigh(|reader| super::field::surface_value_at(reader, environment, point))
+        self.interpolation_weights(|interpolator| {
+            super::field::surface_value_at(interpolator, environment, point)
+        })
     }
 
     /// The lowest weight of an environment anywhere on the surfaces that look into it. With two
@@ -113,11 +124,11 @@ impl Solution {
         &self,
         environment: Environment,
     ) -> Result<FactorSpot, ConductionError> {
-        self.check_seen(environment)?;
+        self.check_boundary(environment)?;
         let values = self.unit_values(environment.0);
-        let field = self.combine(&values);
-        let reader = self.reader(&field, &values);
-        super::field::extreme_on_surface(reader, environment, |a, b| a < b)
+        let field = self.superpose(&values);
+        let interpolator = self.interpolator(&field, &values);
+        super::field::extreme_on_surface(interpolator, environment, |a, b| a < b)
             .map(|(factor, at)| FactorSpot { factor: TemperatureFactor::new(factor), at })
             .ok_or(ConductionError::UnknownEnvironment { environment: environment.0 })
     }
@@ -138,30 +149,33 @@ impl Solution {
             return Err(ConductionError::NonFiniteTemperature { environment });
         }
         let values: Vec<f64> = temperatures.iter().map(|t| t.as_celsius()).collect();
-        let cells = self.combine(&values);
+        let cells = self.superpose(&values);
         Ok(Field::new(self, values, cells))
     }
 
-    pub(super) fn check_seen(&self, environment: Environment) -> Result<(), ConductionError> {
-        match self.is_seen.get(environment.0) {
+    pub(super) fn check_boundary(&self, environment: Environment) -> Result<(), ConductionError> {
+        match self.has_boundary.get(environment.0) {
             Some(true) => Ok(()),
             _ => Err(ConductionError::UnknownEnvironment { environment: environment.0 }),
         }
     }
 
-    pub(super) const fn reader<'a>(
+    pub(super) const fn interpolator<'a>(
         &'a self,
         cells: &'a [f64],
         environments: &'a [f64],
-    ) -> NodeReader<'a> {
-        NodeReader { grid: &self.grid, boundary: &self.boundary, cells, environments }
+    ) -> Interpolator<'a> {
+        Interpolator { grid: &self.grid, boundary: &self.boundary, cells, environments }
     }
 
     fn unit_values(&self, environment: usize) -> Vec<f64> {
         (0..self.environments()).map(|n| f64::from(u8::from(n == environment))).collect()
     }
 
-    fn weigh(&self, read: impl Fn(NodeReader<'_>) -> Option<f64>) -> Option<Vec<f64>> {
+    fn interpolation_weights(
+        &self,
+        read: impl Fn(Interpolator<'_>) -> Option<f64>,
+    ) -> Option<Vec<f64>> {
         let mut weights = vec![0.0; self.environments()];
         let mut rest = 1.0;
         for n in (0..weights.len()).filter(|&n| n != self.remainder) {
@@ -169,18 +183,18 @@ impl Solution {
             if self.unit_fields[n].is_empty() {
                 continue;
             }
-            weights[n] = read(self.reader(&self.unit_fields[n], &values))?;
+            weights[n] = read(self.interpolator(&self.unit_fields[n], &values))?;
             rest -= weights[n];
         }
         if weights.len() == 1 || self.unit_fields.iter().all(Vec::is_empty) {
-            read(self.reader(&vec![1.0; self.cells()], &vec![1.0; weights.len()]))?;
+            read(self.interpolator(&vec![1.0; self.cells()], &vec![1.0; weights.len()]))?;
         }
         weights[self.remainder] = rest;
         Some(weights)
     }
 
     /// The field at given values of the environments.
-    fn combine(&self, values: &[f64]) -> Vec<f64> {
+    fn superpose(&self, values: &[f64]) -> Vec<f64> {
         let base = values[self.remainder];
         let mut cells = vec![base; self.cells()];
         for (unit_field, value) in self.unit_fields.iter().zip(values) {
@@ -194,9 +208,9 @@ impl Solution {
 
 /// The coupling coefficients of all pairs, row by row.
 ///
-/// With u the unit fields as solved, b their heat inputs and r = b − A·u what is left over, the
+/// With u the unit fields as solved, b their right-hand sides and r = b − A·u their residuals, the
 /// energy product of fields i and j is L = bᵢ·uⱼ + uᵢ·rⱼ.
-fn couple(
+fn coupling_coefficients(
     boundary: &Boundary,
     unit_fields: &[Vec<f64>],
     residual_fields: &[Vec<f64>],

@@ -1,17 +1,18 @@
 //! From a problem to its solution.
 
 use super::boundary::Boundary;
+use super::conductance_matrix::ConductanceMatrix;
 use super::error::ConductionError;
 use super::grid::Grid;
-use super::multigrid::Solver;
-use super::network::Network;
+use super::multigrid::ConjugateGradients;
 use super::problem::Problem;
 use super::solution::Solution;
 
 /// How closely the heat balance of the cells is to be met.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Accuracy {
-    /// The norm of what is left over in the cells' heat balances, over the norm of the heat put in.
+    /// The norm of the residual (what the heat balances of the cells lack) over the norm of the
+    /// right-hand side.
     /// Flows follow with the square of it, so 1e-6 is ample for a figure shown to a person.
     pub relative_residual: f64,
     /// The most iterations to spend on one unit field.
@@ -36,8 +37,8 @@ pub fn solve(problem: &Problem, accuracy: &Accuracy) -> Result<Solution, Conduct
     if boundary.faces().is_empty() {
         return Err(ConductionError::NoBoundary);
     }
-    let network = Network::new(&grid, &boundary);
-    let mut solver = Solver::new(&network, [0, 1, 2].map(|d| grid.widths(d)));
+    let matrix = ConductanceMatrix::assemble(&grid, &boundary);
+    let mut solver = ConjugateGradients::new(&matrix, [0, 1, 2].map(|d| grid.widths(d)));
 
     let environments = problem.environments();
     let mut faces = vec![0_usize; environments];
@@ -50,19 +51,19 @@ pub fn solve(problem: &Problem, accuracy: &Accuracy) -> Result<Solution, Conduct
     let mut residual_fields = vec![Vec::new(); environments];
     let (mut iterations, mut worst) = (0, 0.0_f64);
     for environment in (0..environments).filter(|&n| n != remainder && faces[n] > 0) {
-        let mut heat = vec![0.0; grid.cells()];
+        let mut rhs = vec![0.0; grid.cells()];
         for face in boundary.faces().iter().filter(|f| f.environment as usize == environment) {
-            heat[face.cell as usize] += face.conductance;
+            rhs[face.cell as usize] += face.conductance;
         }
-        let outcome = solver.solve(&heat, accuracy);
+        let outcome = solver.solve(&rhs, accuracy);
         iterations += outcome.iterations;
-        let residual = outcome.residual;
+        let residual = outcome.relative_residual;
         if residual.is_nan() || residual > accuracy.relative_residual {
             return Err(ConductionError::NotConverged { residual, iterations });
         }
         worst = worst.max(residual);
-        unit_fields[environment] = outcome.field;
-        residual_fields[environment] = outcome.left_over;
+        unit_fields[environment] = outcome.solution;
+        residual_fields[environment] = outcome.residual;
     }
     Ok(Solution::new(grid, boundary, unit_fields, &residual_fields, remainder, iterations, worst))
 }

@@ -1,11 +1,12 @@
 //! Water that gathers at the steel through the year.
 
 use super::Setting;
+use crate::climate::DAYS_IN_MONTH;
 use crate::design::{CheckedDesign, Surface};
 use crate::envelope::{Envelope, LayerKind, foam_material};
 use crate::moisture::{
-    Assembly, DAYS_OF_MONTH, MoistureError, MonthBalance, MonthState, YearBalance,
-    least_depth_for_vapour_control, monthly_balance, permeability,
+    Assembly, MoistureError, MonthBalance, MonthState, YearBalance, least_depth_for_vapour_control,
+    monthly_balance, permeability,
 };
 use crate::units::{
     Length, Pressure, RelativeHumidity, SurfaceMoisture, Temperature, TemperatureDifference,
@@ -80,8 +81,8 @@ const BEFORE_STEEL: [Surface; 4] =
 /// Part of the way from the middle of winter to the middle of summer at the middle of a month,
 /// 0 to 1 and back: (1 − cos(2π·(d − d_winter) / 365)) / 2 with d the day of the year.
 fn season(month: usize, midwinter: f64) -> f64 {
-    let before: f64 = DAYS_OF_MONTH.iter().take(month).sum();
-    let middle = before + DAYS_OF_MONTH[month % 12] / 2.0;
+    let before: usize = DAYS_IN_MONTH.iter().take(month).sum();
+    let middle = before as f64 + DAYS_IN_MONTH[month % 12] as f64 / 2.0;
     let turn = 2.0 * core::f64::consts::PI * (middle - midwinter) / 365.0;
     (1.0 - libm::cos(turn)) / 2.0
 }
@@ -90,7 +91,7 @@ fn season(month: usize, midwinter: f64) -> f64 {
 ///
 /// Common practice, no source.
 pub fn month_temperature(month: usize, coldest: Temperature, warmest: Temperature) -> Temperature {
-    coldest + (warmest - coldest) * season(month, DAYS_OF_MONTH[0] / 2.0)
+    coldest + (warmest - coldest) * season(month, DAYS_IN_MONTH[0] as f64 / 2.0)
 }
 
 /// Mean outdoor humidity of a month: between those of winter and of the warmest month, as the
@@ -102,7 +103,7 @@ pub fn month_humidity(
     winter: RelativeHumidity,
     warmest: RelativeHumidity,
 ) -> RelativeHumidity {
-    let part = season(month, DAYS_OF_MONTH[0] / 2.0);
+    let part = season(month, DAYS_IN_MONTH[0] as f64 / 2.0);
     RelativeHumidity::new(winter.value() + (warmest.value() - winter.value()) * part)
 }
 

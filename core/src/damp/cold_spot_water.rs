@@ -3,7 +3,7 @@
 
 use super::Setting;
 use crate::design::{Design, Surface};
-use crate::envelope::{Amount, Envelope, Place};
+use crate::envelope::{Amount, Envelope, ThermalBridge};
 use crate::freight_box::Dimensions;
 use crate::moisture::{
     ColdSpellWater, ColdSpots, Condensing, MoistureError, STILL_CORNER_COEFFICIENT, SpotPlace,
@@ -207,26 +207,26 @@ pub fn cold_area(place: SpotPlace, design: &Design, room: &Room, envelope: &Enve
         SpotPlace::Windows => return envelope.windows.area,
         SpotPlace::Detail(detail) => detail,
     };
-    let amount = envelope.places.iter().find(|(place, _)| *place == detail);
+    let amount = envelope.thermal_bridges.iter().find(|(place, _)| *place == detail);
     let each = match detail {
-        Place::TopCasting(end) => {
+        ThermalBridge::TopCasting(end) => {
             let corner = match end {
                 crate::envelope::End::Front => &room.front_corner,
                 crate::envelope::End::Door => &room.door_corner,
             };
             if corner.stands_out() { open_faces(&corner.size) } else { COLD_STRIP * COLD_STRIP }
         }
-        Place::BottomCasting(_) => COLD_STRIP * COLD_STRIP,
-        Place::StudHead => design.flange_width * design.flange_width,
-        Place::DamperSleeve => sleeve_area(design, design.damper_diameter),
-        Place::ExhaustSleeve => sleeve_area(design, design.exhaust_diameter),
+        ThermalBridge::BottomCasting(_) => COLD_STRIP * COLD_STRIP,
+        ThermalBridge::StudHead => design.flange_width * design.flange_width,
+        ThermalBridge::DamperSleeve => sleeve_area(design, design.damper_diameter),
+        ThermalBridge::ExhaustSleeve => sleeve_area(design, design.exhaust_diameter),
         _ => Area::ZERO,
     };
     match amount {
         Some((_, Amount::Pieces(count))) => each * *count,
         Some((_, Amount::Metres(length))) => {
             let across = match detail {
-                Place::FrameLine(_) | Place::FloorMember => design.flange_width,
+                ThermalBridge::FrameLine(_) | ThermalBridge::FloorMember => design.flange_width,
                 _ => COLD_STRIP,
             };
             across * *length

@@ -20,7 +20,7 @@ pub const CLEAR_OF_CORNERS: Length = Length::mm(150.0);
 
 /// What is wrong with a choice. Numbers are SI.
 #[derive(Clone, Copy, Debug, PartialEq)]
-pub enum Problem {
+pub enum DesignProblem {
     /// The number by itself.
     ByItself(RangeProblem),
     /// Needs more than the wall or the room has.
@@ -70,7 +70,7 @@ pub struct DesignError {
     /// What was given, SI.
     pub given: f64,
     /// What is wrong with it.
-    pub problem: Problem,
+    pub problem: DesignProblem,
 }
 
 /// A design in which every choice is allowed and everything fits.
@@ -105,7 +105,7 @@ impl Design {
         let mut errors = self.beyond_range(|field, given, problem| DesignError {
             field,
             given,
-            problem: Problem::ByItself(problem),
+            problem: DesignProblem::ByItself(problem),
         });
         // What fits is only asked of numbers that are lawful by themselves.
         if errors.is_empty() {
@@ -115,14 +115,14 @@ impl Design {
     }
 
     fn check_fit(&self, errors: &mut Vec<DesignError>) {
-        let mut report = |field: Field, problem: Problem| {
+        let mut report = |field: Field, problem: DesignProblem| {
             errors.push(DesignError { field, given: self.get(field).unwrap_or(0.0), problem });
         };
         let warmest_outdoors = self.indoor_temperature.as_celsius() - LEAST_TEMPERATURE_DIFFERENCE;
         if self.outdoor_temperature.as_celsius() > warmest_outdoors {
             report(
                 Field::OutdoorTemperature,
-                Problem::NotColderThanRoom { maximum: warmest_outdoors },
+                DesignProblem::NotColderThanRoom { maximum: warmest_outdoors },
             );
         }
         let nominal = self.box_size.nominal().internal;
@@ -135,7 +135,7 @@ impl Design {
             if off > MEASURED_TOLERANCE.value() {
                 report(
                     field,
-                    Problem::FarFromNominal {
+                    DesignProblem::FarFromNominal {
                         nominal: nominal.value(),
                         tolerance: MEASURED_TOLERANCE.value(),
                     },
@@ -146,9 +146,9 @@ impl Design {
         self.check_air(&mut report);
     }
 
-    fn check_openings(&self, report: &mut impl FnMut(Field, Problem)) {
+    fn check_openings(&self, report: &mut impl FnMut(Field, DesignProblem)) {
         let clear = self.clear_dimensions();
-        let misfit = |needs: Length, has: Length, clashes_with| Problem::DoesNotFit {
+        let misfit = |needs: Length, has: Length, clashes_with| DesignProblem::DoesNotFit {
             needs: needs.value(),
             has: has.value(),
             clashes_with,

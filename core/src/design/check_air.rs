@@ -1,6 +1,6 @@
 //! Whether fan, dampers and what gives off moisture fit together.
 
-use super::check::Problem;
+use super::check::DesignProblem;
 use super::choice::FanGiven;
 use super::field::{Design, Field};
 use crate::choice_table::RangeProblem;
@@ -23,10 +23,10 @@ impl Design {
     }
 
     /// Reports what of the air does not go together.
-    pub(super) fn check_air(&self, report: &mut impl FnMut(Field, Problem)) {
+    pub(super) fn check_air(&self, report: &mut impl FnMut(Field, DesignProblem)) {
         if self.damper_count == 0.0 {
             if self.air_changes == AirChangeRate::ZERO && self.has_moisture_source() {
-                report(Field::AirChanges, Problem::SourceWithoutAir);
+                report(Field::AirChanges, DesignProblem::SourceWithoutAir);
             }
             return;
         }
@@ -34,7 +34,7 @@ impl Design {
         if self.damper_count < needs {
             let has = self.damper_count;
             let clashes_with = Field::ExhaustCount;
-            report(Field::DamperCount, Problem::DoesNotFit { needs, has, clashes_with });
+            report(Field::DamperCount, DesignProblem::DoesNotFit { needs, has, clashes_with });
         }
         if self.fan_given == FanGiven::Curve {
             self.check_curve(report);
@@ -42,7 +42,7 @@ impl Design {
     }
 
     /// Flows must rise from none to the free-air flow, pressures fall from shut-off to none.
-    fn check_curve(&self, report: &mut impl FnMut(Field, Problem)) {
+    fn check_curve(&self, report: &mut impl FnMut(Field, DesignProblem)) {
         let flows = [
             (Field::FanFirstFlow, self.fan_first_flow),
             (Field::FanSecondFlow, self.fan_second_flow),
@@ -52,7 +52,7 @@ impl Design {
         for pair in flows.windows(2) {
             if pair[1].1 <= pair[0].1 {
                 let (field, than) = (pair[0].0, pair[0].1.value());
-                report(pair[1].0, Problem::MustExceed { field, than });
+                report(pair[1].0, DesignProblem::MustExceed { field, than });
             }
         }
         let pressures = [
@@ -64,7 +64,7 @@ impl Design {
         for pair in pressures.windows(2) {
             if pair[1].1 >= pair[0].1 {
                 let (field, than) = pair[0];
-                report(pair[1].0, Problem::MustBeBelow { field, than });
+                report(pair[1].0, DesignProblem::MustBeBelow { field, than });
             }
         }
         // In free air a fan makes no pressure: the last point has to lie above that.
@@ -72,7 +72,7 @@ impl Design {
             let least = Field::FanThirdPressure.range().step;
             let maximum = Field::FanThirdPressure.range().maximum;
             let problem = RangeProblem::OutOfRange { minimum: least, maximum };
-            report(Field::FanThirdPressure, Problem::ByItself(problem));
+            report(Field::FanThirdPressure, DesignProblem::ByItself(problem));
         }
     }
 }
@@ -82,7 +82,7 @@ mod tests {
     use super::*;
     use crate::units::{Pressure, VolumeFlow};
 
-    fn found(change: impl FnOnce(&mut Design)) -> Vec<(Field, Problem)> {
+    fn found(change: impl FnOnce(&mut Design)) -> Vec<(Field, DesignProblem)> {
         let mut design = Design { damper_count: 3.0, ..Design::default() };
         change(&mut design);
         let errors = design.check().err().unwrap_or_default();
@@ -97,13 +97,13 @@ mod tests {
             design.fan_second_flow = VolumeFlow::cubic_metres_per_hour(200.0);
         });
         let than = VolumeFlow::cubic_metres_per_hour(300.0).value();
-        let expected = Problem::MustExceed { field: Field::FanFirstFlow, than };
+        let expected = DesignProblem::MustExceed { field: Field::FanFirstFlow, than };
         assert_eq!(out_of_order, [(Field::FanSecondFlow, expected)]);
         let rising = found(|design| {
             design.fan_given = FanGiven::Curve;
             design.fan_third_pressure = Pressure::new(48.0);
         });
-        let expected = Problem::MustBeBelow { field: Field::FanSecondPressure, than: 48.0 };
+        let expected = DesignProblem::MustBeBelow { field: Field::FanSecondPressure, than: 48.0 };
         assert_eq!(rising, [(Field::FanThirdPressure, expected)]);
         let label_only = found(|design| design.fan_third_pressure = Pressure::new(48.0));
         assert!(label_only.is_empty(), "points that are not used are not judged");
@@ -114,13 +114,13 @@ mod tests {
         let none_left = found(|design| design.exhaust_count = 3.0);
         assert!(matches!(
             none_left[..],
-            [(Field::DamperCount, Problem::DoesNotFit { needs: 4.0, has: 3.0, .. })]
+            [(Field::DamperCount, DesignProblem::DoesNotFit { needs: 4.0, has: 3.0, .. })]
         ));
         let still = found(|design| {
             design.damper_count = 0.0;
             design.air_changes = AirChangeRate::ZERO;
         });
-        assert_eq!(still, [(Field::AirChanges, Problem::SourceWithoutAir)]);
+        assert_eq!(still, [(Field::AirChanges, DesignProblem::SourceWithoutAir)]);
         let dry = found(|design| {
             design.damper_count = 0.0;
             design.air_changes = AirChangeRate::ZERO;

@@ -49,7 +49,7 @@ pub enum Quantity {
 }
 
 /// What is allowed for one field, in SI units; the default of a measurement is the box's nominal figure.
-pub type Range = crate::choice_table::Range<Quantity>;
+pub type DesignRange = crate::choice_table::ChoiceRange<Quantity>;
 
 numbers!(Quantity {
     Length => Length,

@@ -14,9 +14,9 @@ use super::opening_frame::OpeningFrameSection;
 use super::set::Outcome;
 use super::sleeve::SleeveBody;
 use super::wave_section::WaveSection;
-use crate::conduction::{Dimensions, Problem};
+use crate::conduction::{Dimensionality, Problem};
 use crate::design::{CheckedDesign, EndWallTreatment, Surface};
-use crate::envelope::{End, Opening, Place, surface_of};
+use crate::envelope::{End, Opening, ThermalBridge, surface_of};
 use crate::freight_box::CORNER_FITTING_HEIGHT;
 use crate::units::{Length, LinearThermalTransmittance};
 
@@ -80,8 +80,8 @@ impl Detail {
     }
 
     /// In how many dimensions heat flows.
-    pub fn dimensions(&self) -> Dimensions {
-        if self.is_body() { Dimensions::Three } else { Dimensions::Two }
+    pub fn dimensions(&self) -> Dimensionality {
+        if self.is_body() { Dimensionality::Three } else { Dimensionality::Two }
     }
 
     /// The detail as drawn, without what its figures are judged against: two details that are
@@ -230,14 +230,14 @@ fn bottom_corner(
 /// What `line` says of the sections that a body in three dimensions is judged against.
 pub fn detail_at(
     checked: &CheckedDesign,
-    place: Place,
+    place: ThermalBridge,
     line: &mut LineOf<'_>,
 ) -> Result<Detail, Outcome> {
     let design = checked.design();
     Ok(match place {
-        Place::FrameLine(surface) => Detail::FrameLine(FrameSlice::of(checked, surface)),
-        Place::Waves(surface) => Detail::Wave(WaveSection::of(checked, surface)),
-        Place::StudHead => {
+        ThermalBridge::FrameLine(surface) => Detail::FrameLine(FrameSlice::of(checked, surface)),
+        ThermalBridge::Waves(surface) => Detail::Wave(WaveSection::of(checked, surface)),
+        ThermalBridge::StudHead => {
             let edge = roof_edge(checked, Surface::SideWall);
             let stud = FrameSlice::on_a_crest(checked, Surface::SideWall);
             Detail::Bracket(BracketBody {
@@ -247,30 +247,38 @@ pub fn detail_at(
                 line_transmittance: [line(&Detail::Edge(edge))?, line(&Detail::FrameLine(stud))?],
             })
         }
-        Place::RoofEdge(wall) => Detail::Edge(roof_edge(checked, wall)),
-        Place::CornerPost(end) => Detail::Edge(corner_post(checked, end)),
-        Place::FloorEdge(wall) => Detail::FloorEdge(FloorEdgeSection::of(checked, wall)),
-        Place::FloorMember => {
+        ThermalBridge::RoofEdge(wall) => Detail::Edge(roof_edge(checked, wall)),
+        ThermalBridge::CornerPost(end) => Detail::Edge(corner_post(checked, end)),
+        ThermalBridge::FloorEdge(wall) => Detail::FloorEdge(FloorEdgeSection::of(checked, wall)),
+        ThermalBridge::FloorMember => {
             Detail::FloorMember(FloorMemberSlice { floor: FloorBuildUp::of(checked) })
         }
-        Place::OpeningFrame(Opening::PersonnelDoor) => {
+        ThermalBridge::OpeningFrame(Opening::PersonnelDoor) => {
             let wall = design.personnel_door.wall().map_or(Surface::SideWall, surface_of);
             Detail::OpeningFrame(OpeningFrameSection::of(checked, wall, design.door_transmittance))
         }
-        Place::OpeningFrame(Opening::Window) => Detail::OpeningFrame(OpeningFrameSection::of(
-            checked,
-            surface_of(design.window_wall),
-            design.window_transmittance,
-        )),
-        Place::TopCasting(end) => Detail::Corner(top_corner(checked, end, line)?),
-        Place::BottomCasting(end) => Detail::BottomCorner(bottom_corner(checked, end, line)?),
-        Place::DamperSleeve => Detail::Sleeve(SleeveBody::of(checked, design.damper_diameter)),
-        Place::ExhaustSleeve => Detail::Sleeve(SleeveBody::of(checked, design.exhaust_diameter)),
+        ThermalBridge::OpeningFrame(Opening::Window) => {
+            Detail::OpeningFrame(OpeningFrameSection::of(
+                checked,
+                surface_of(design.window_wall),
+                design.window_transmittance,
+            ))
+        }
+        ThermalBridge::TopCasting(end) => Detail::Corner(top_corner(checked, end, line)?),
+        ThermalBridge::BottomCasting(end) => {
+            Detail::BottomCorner(bottom_corner(checked, end, line)?)
+        }
+        ThermalBridge::DamperSleeve => {
+            Detail::Sleeve(SleeveBody::of(checked, design.damper_diameter))
+        }
+        ThermalBridge::ExhaustSleeve => {
+            Detail::Sleeve(SleeveBody::of(checked, design.exhaust_diameter))
+        }
     })
 }
 
 /// The detail at a place as it is drawn ([`Detail::drawn`]), for which nothing else need be solved;
 /// `None` where the place takes none.
-pub fn drawn_detail(checked: &CheckedDesign, place: Place) -> Option<Detail> {
+pub fn drawn_detail(checked: &CheckedDesign, place: ThermalBridge) -> Option<Detail> {
     detail_at(checked, place, &mut |_| Ok(LinearThermalTransmittance::ZERO)).ok()
 }

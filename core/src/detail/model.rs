@@ -1,7 +1,7 @@
 //! What every drawn detail is, and what its field says of it.
 
 use crate::conduction::{
-    Accuracy, Axis, Block, CellSizes, Dimensions, Environment, Point, Problem, Shape, Side,
+    Accuracy, Axis, Block, CellSizes, Dimensionality, Environment, Point, Problem, Shape, Side,
     SurfaceResistances,
 };
 use crate::envelope::{DAMP_SURFACE_RESISTANCE, HeatFlow, OUTSIDE_SURFACE_RESISTANCE};
@@ -69,12 +69,12 @@ impl Drawing {
     /// A section of one material.
     pub fn section(x: Span, y: Span, background: ThermalConductivity, cells: CellSizes) -> Self {
         let domain = Block::flat(x[0], y[0], x[1], y[1]);
-        Self { problem: Problem::new(domain, Dimensions::Two, background, cells) }
+        Self { problem: Problem::new(domain, Dimensionality::Two, background, cells) }
     }
 
     /// A body of one material.
     pub fn body(domain: Block, background: ThermalConductivity, cells: CellSizes) -> Self {
-        Self { problem: Problem::new(domain, Dimensions::Three, background, cells) }
+        Self { problem: Problem::new(domain, Dimensionality::Three, background, cells) }
     }
 
     /// Fills a rectangle of a section.

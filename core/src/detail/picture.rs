@@ -241,12 +241,12 @@ mod tests {
     use super::*;
     use crate::design::{CheckedDesign, Design, EndWallTreatment, Surface};
     use crate::detail::{FrameSlice, drawn_detail};
-    use crate::envelope::{Envelope, Place};
+    use crate::envelope::{Envelope, ThermalBridge};
     use crate::room::Room;
 
-    fn every_detail(design: Design) -> Vec<(Place, Detail)> {
+    fn every_detail(design: Design) -> Vec<(ThermalBridge, Detail)> {
         let checked = design.check().unwrap();
-        let places = Envelope::of(&checked, &Room::of(&checked).clear).places;
+        let places = Envelope::of(&checked, &Room::of(&checked).clear).thermal_bridges;
         places
             .iter()
             .filter_map(|&(place, _)| Some((place, drawn_detail(&checked, place)?)))

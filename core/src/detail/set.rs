@@ -1,11 +1,11 @@
 //! All details of a design, solved or waiting to be.
 
 use super::detail::{Detail, detail_at};
-use super::memory::DetailMemory;
+use super::field_cache::FieldCache;
 use super::model::DetailField;
 use crate::conduction::ConductionError;
 use crate::design::CheckedDesign;
-use crate::envelope::{Amount, Envelope, Place};
+use crate::envelope::{Amount, Envelope, ThermalBridge};
 
 /// Which details are solved at once.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -33,7 +33,7 @@ pub enum Outcome {
 #[derive(Clone, Debug, PartialEq)]
 pub struct PlacedDetail {
     /// Where.
-    pub place: Place,
+    pub place: ThermalBridge,
     /// How much of it there is.
     pub amount: Amount,
     /// What is to be solved; `None` while a section that it is judged against is not solved.
@@ -54,13 +54,13 @@ impl PlacedDetail {
 
 impl Effort {
     /// What is known of a detail after this effort.
-    fn spend(self, detail: &Detail, memory: &mut DetailMemory) -> Outcome {
+    fn spend(self, detail: &Detail, cache: &mut FieldCache) -> Outcome {
         let solves = match self {
             Self::All => true,
             Self::Sections => !detail.is_body(),
             Self::Known => false,
         };
-        let outcome = if solves { memory.field(detail) } else { memory.known(detail).cloned() };
+        let outcome = if solves { cache.get_or_solve(detail) } else { cache.get(detail).cloned() };
         match outcome {
             Some(Ok(field)) => Outcome::Solved(field),
             Some(Err(error)) => Outcome::Failed(error),
@@ -72,18 +72,18 @@ impl Effort {
 /// The detail at one place, with the effort spent on it.
 pub fn placed_detail(
     checked: &CheckedDesign,
-    place: Place,
+    place: ThermalBridge,
     amount: Amount,
-    memory: &mut DetailMemory,
+    cache: &mut FieldCache,
     effort: Effort,
 ) -> PlacedDetail {
-    let mut line = |detail: &Detail| match effort.spend(detail, memory) {
+    let mut line = |detail: &Detail| match effort.spend(detail, cache) {
         Outcome::Solved(field) => Ok(field.linear_transmittance()),
         other => Err(other),
     };
     match detail_at(checked, place, &mut line) {
         Ok(detail) => {
-            let outcome = effort.spend(&detail, memory);
+            let outcome = effort.spend(&detail, cache);
             PlacedDetail { place, amount, detail: Some(detail), outcome }
         }
         Err(outcome) => PlacedDetail { place, amount, detail: None, outcome },
@@ -94,11 +94,11 @@ pub fn placed_detail(
 /// judged against, or the detail itself. `None` once the field is known, or cannot be.
 pub fn first_lacking(
     checked: &CheckedDesign,
-    place: Place,
-    memory: &DetailMemory,
+    place: ThermalBridge,
+    cache: &FieldCache,
 ) -> Option<Detail> {
     let mut lacking = None;
-    let mut line = |detail: &Detail| match memory.known(detail) {
+    let mut line = |detail: &Detail| match cache.get(detail) {
         Some(Ok(field)) => Ok(field.linear_transmittance()),
         Some(Err(error)) => Err(Outcome::Failed(*error)),
         None => {
@@ -107,7 +107,7 @@ pub fn first_lacking(
         }
     };
     match detail_at(checked, place, &mut line) {
-        Ok(detail) => memory.known(&detail).is_none().then_some(detail),
+        Ok(detail) => cache.get(&detail).is_none().then_some(detail),
         Err(_) => lacking,
     }
 }
@@ -116,12 +116,12 @@ pub fn first_lacking(
 pub fn details(
     checked: &CheckedDesign,
     envelope: &Envelope,
-    memory: &mut DetailMemory,
+    cache: &mut FieldCache,
     effort: Effort,
 ) -> Vec<PlacedDetail> {
     envelope
-        .places
+        .thermal_bridges
         .iter()
-        .map(|&(place, amount)| placed_detail(checked, place, amount, memory, effort))
+        .map(|&(place, amount)| placed_detail(checked, place, amount, cache, effort))
         .collect()
 }

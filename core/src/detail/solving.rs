@@ -4,7 +4,7 @@
 use super::detail::Detail;
 use super::model::{DetailField, OUTDOORS, ROOM, Surfaces, accuracy};
 use super::picture::DampField;
-use crate::conduction::{ConductionError, Extreme, Refining, RefiningRun, solve};
+use crate::conduction::{AdaptiveRefinement, ConductionError, Extreme, RefinementCriterion, solve};
 use crate::units::{
     HeatTransferCoefficient, Temperature, TemperatureDifference, TemperatureFactor,
 };
@@ -19,7 +19,7 @@ const SETTLED_WITHIN: TemperatureDifference = TemperatureDifference::new(0.002);
 #[derive(Clone, Debug)]
 pub struct Solving {
     detail: Detail,
-    run: RefiningRun,
+    run: AdaptiveRefinement,
     is_refined: bool,
     /// What plane layers, lines and the problem beside lose, once solved.
     flanking: Option<HeatTransferCoefficient>,
@@ -32,7 +32,7 @@ impl Solving {
     /// # Errors
     /// [`ConductionError::UnknownEnvironment`] if no surface looks into the room.
     pub fn new(detail: Detail, field: DampField) -> Result<Self, ConductionError> {
-        let refining = Refining {
+        let refining = RefinementCriterion {
             environment: ROOM,
             extreme: Extreme::Coldest,
             temperatures: vec![Temperature::celsius(1.0), Temperature::celsius(0.0)],
@@ -40,7 +40,7 @@ impl Solving {
             maximum_rounds: detail.model().rounds_of_refinement(),
         };
         let problem = detail.problem(Surfaces::Damp);
-        let run = RefiningRun::new(problem, field.solution, accuracy(), refining)?;
+        let run = AdaptiveRefinement::new(problem, field.solution, accuracy(), refining)?;
         Ok(Self { detail, run, is_refined: false, flanking: None })
     }
 
@@ -55,7 +55,7 @@ impl Solving {
     /// What the solver reports.
     pub fn step(&mut self) -> Result<Option<DetailField>, ConductionError> {
         if !self.is_refined {
-            self.is_refined = !self.run.halve()?;
+            self.is_refined = !self.run.refine()?;
             return Ok(None);
         }
         let model = self.detail.model();
@@ -68,7 +68,7 @@ impl Solving {
                 return Ok(None);
             }
         };
-        let refined = self.run.so_far();
+        let refined = self.run.current();
         let damp = &refined.solution;
         let lowest = damp.lowest_temperature_factor(ROOM)?;
         let heat = solve(&model.problem(Surfaces::Ordinary), &accuracy())?;

@@ -1,13 +1,13 @@
 //! What stands where: the plain areas with their layers, and how many metres or pieces of
 //! each cold detail there are.
 
-mod place;
 mod plain;
 mod resistance;
+mod thermal_bridge;
 
-pub use place::*;
 pub use plain::*;
 pub use resistance::*;
+pub use thermal_bridge::*;
 
 use crate::design::{CheckedDesign, Design, FoamMeasure, PersonnelDoor, Surface, Wall};
 use crate::freight_box::{Corrugation, Dimensions};
@@ -46,7 +46,7 @@ pub struct Envelope {
     /// The windows; no area where there are none.
     pub windows: Openings,
     /// Every place where heat finds a way past the foam, with its metres or pieces.
-    pub places: Vec<(Place, Amount)>,
+    pub thermal_bridges: Vec<(ThermalBridge, Amount)>,
 }
 
 /// The board that lines the walls and ceiling.
@@ -125,14 +125,15 @@ impl Envelope {
             .collect();
         let waves = plain.iter().filter_map(|plain| {
             let metres = plain.area / counted_waves(checked, plain.surface)?.pitch();
-            Some((Place::Waves(plain.surface), Amount::Metres(metres)))
+            Some((ThermalBridge::Waves(plain.surface), Amount::Metres(metres)))
         });
-        let places = places(design, clear, checked.freight_box().floor_member.spacing, waves);
+        let thermal_bridges =
+            thermal_bridges(design, clear, checked.freight_box().floor_member.spacing, waves);
         Self {
             plain,
             personnel_door: Openings { area: door_area, transmittance: design.door_transmittance },
             windows: Openings { area: window_area, transmittance: design.window_transmittance },
-            places,
+            thermal_bridges,
         }
     }
 }

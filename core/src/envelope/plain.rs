@@ -107,7 +107,7 @@ pub fn series_resistance(
 /// steeper than the 5 % it is meant for, so heat that runs sideways along the steel is left out).
 /// Following the steel: the foam's area grows with the developed length, so its resistance is
 /// divided by that ratio. What a solved wave loses more than either is a detail of its own
-/// ([`super::Place::Waves`]).
+/// ([`super::ThermalBridge::Waves`]).
 pub fn transmittance(
     checked: &CheckedDesign,
     surface: Surface,

@@ -114,7 +114,7 @@ fn first_condensing_month(condensing: &[bool]) -> Option<usize> {
 ///
 /// It starts dry in the first month in which vapour condenses and goes on for twelve. An interface
 /// with water is held at saturation, whatever it gains or loses; one that dries within a month is
-/// dry for the rest of it. Months are those of [`super::DAYS_OF_MONTH`].
+/// dry for the rest of it. Months are those of [`super::month_length`].
 ///
 /// Diffusion only: air that leaks through a build-up carries far more vapour, and water once there
 /// may soak away or freeze in place. Condensing within a layer is found on a build-up that was

@@ -2,20 +2,17 @@
 
 use super::error::MoistureError;
 use super::humidity_class::HumidityClass;
+use crate::climate::DAYS_IN_MONTH;
 use crate::psychro::PsychroError;
 use crate::psychro::iso_13788::vapour_pressure;
 use crate::units::{Pressure, RelativeHumidity, Temperature, Time};
 
-/// Days of each month from January, February with 28.
+/// How long a month lasts, by its index from January; it comes round again after twelve.
 ///
 /// The balance of a month depends on its length by one or two in a hundred: calendar months of an
 /// ordinary year are used throughout.
-pub const DAYS_OF_MONTH: [f64; 12] =
-    [31.0, 28.0, 31.0, 30.0, 31.0, 30.0, 31.0, 31.0, 30.0, 31.0, 30.0, 31.0];
-
-/// How long a month lasts, by its index from January; it comes round again after twelve.
 pub const fn month_length(month: usize) -> Time {
-    Time::days(DAYS_OF_MONTH[month % 12])
+    Time::days(DAYS_IN_MONTH[month % 12] as f64)
 }
 
 /// Factor on the excess of indoor over outdoor vapour pressure that makes up for a year worse than

@@ -2,7 +2,7 @@
 
 use super::spot::SpotPlace;
 use crate::design::Surface;
-use crate::envelope::{Opening, Place};
+use crate::envelope::{Opening, ThermalBridge};
 
 /// The choice that warms a place. Places of one remedy are mended together.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
@@ -50,19 +50,21 @@ impl Remedy {
     pub const fn of(place: SpotPlace) -> Self {
         match place {
             SpotPlace::Detail(detail) => match detail {
-                Place::TopCasting(_) => Self::CoverCastings,
-                Place::FrameLine(Surface::Ceiling) => Self::HoldJoistsOff,
-                Place::FrameLine(Surface::Floor)
-                | Place::FloorMember
-                | Place::FloorEdge(_)
-                | Place::BottomCasting(_) => Self::InsulateFloor,
-                Place::FrameLine(_) => Self::HoldStudsOff,
-                Place::StudHead => Self::PadBrackets,
-                Place::Waves(_) | Place::RoofEdge(_) | Place::CornerPost(_) => Self::DeepenFoam,
-                Place::OpeningFrame(Opening::PersonnelDoor | Opening::Window) => {
+                ThermalBridge::TopCasting(_) => Self::CoverCastings,
+                ThermalBridge::FrameLine(Surface::Ceiling) => Self::HoldJoistsOff,
+                ThermalBridge::FrameLine(Surface::Floor)
+                | ThermalBridge::FloorMember
+                | ThermalBridge::FloorEdge(_)
+                | ThermalBridge::BottomCasting(_) => Self::InsulateFloor,
+                ThermalBridge::FrameLine(_) => Self::HoldStudsOff,
+                ThermalBridge::StudHead => Self::PadBrackets,
+                ThermalBridge::Waves(_)
+                | ThermalBridge::RoofEdge(_)
+                | ThermalBridge::CornerPost(_) => Self::DeepenFoam,
+                ThermalBridge::OpeningFrame(Opening::PersonnelDoor | Opening::Window) => {
                     Self::PackOpeningFrames
                 }
-                Place::DamperSleeve | Place::ExhaustSleeve => Self::InsulateDampers,
+                ThermalBridge::DamperSleeve | ThermalBridge::ExhaustSleeve => Self::InsulateDampers,
             },
             SpotPlace::Plain(Surface::Floor) => Self::InsulateFloor,
             SpotPlace::Plain(_) => Self::DeepenFoam,

@@ -4,7 +4,9 @@ use super::limit::{HumidityLimit, SurfaceRisk, surface_temperature};
 use super::remedy::Remedy;
 use crate::design::{Design, Surface};
 use crate::detail::{Outcome, PlacedDetail};
-use crate::envelope::{DAMP_SURFACE_RESISTANCE, Envelope, HeatFlow, Openings, Place, PlainArea};
+use crate::envelope::{
+    DAMP_SURFACE_RESISTANCE, Envelope, HeatFlow, Openings, PlainArea, ThermalBridge,
+};
 use crate::heat_loss::Element;
 use crate::psychro::PsychroError;
 use crate::units::{Area, RelativeHumidity, Temperature, TemperatureFactor};
@@ -13,7 +15,7 @@ use crate::units::{Area, RelativeHumidity, Temperature, TemperatureFactor};
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
 pub enum SpotPlace {
     /// A cold detail.
-    Detail(Place),
+    Detail(ThermalBridge),
     /// The plain area of a surface at its coldest.
     Plain(Surface),
     /// The personnel door.
@@ -25,9 +27,9 @@ pub enum SpotPlace {
 impl SpotPlace {
     /// Where a detail is coldest: on the plain area for the waves of its sheet, which show it as it
     /// is.
-    pub const fn of(place: Place) -> Self {
+    pub const fn of(place: ThermalBridge) -> Self {
         match place {
-            Place::Waves(surface) => Self::Plain(surface),
+            ThermalBridge::Waves(surface) => Self::Plain(surface),
             _ => Self::Detail(place),
         }
     }
@@ -146,7 +148,7 @@ impl ColdSpots {
             }
         }
         let flat = envelope.plain.iter().filter(|plain| {
-            let waves = Place::Waves(plain.surface);
+            let waves = ThermalBridge::Waves(plain.surface);
             !details.iter().any(|placed| placed.place == waves)
         });
         known.extend(

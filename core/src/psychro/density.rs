@@ -1,11 +1,8 @@
 //! Density and specific volume of dry and moist air.
 
+use super::constants::{GAS_CONSTANT_OF_DRY_AIR, MOLAR_MASS_RATIO};
 use super::error::{PsychroError, check_air_pressure, check_humidity_ratio, check_temperature};
-use super::humidity::MOLAR_MASS_RATIO;
 use crate::units::{Density, HumidityRatio, Pressure, SpecificVolume, Temperature};
-
-/// Gas constant of dry air, J/(kg·K) (ASHRAE Fundamentals 2017, chapter 1, equation 1).
-const GAS_CONSTANT_OF_DRY_AIR: f64 = 287.042;
 
 /// v from an input that has been checked.
 pub(super) fn specific_volume_of(

@@ -1,11 +1,13 @@
 //! Enthalpy of moist air.
 
+use super::constants::{HEAT_CAPACITY_OF_DRY_AIR, HEAT_CAPACITY_OF_VAPOUR, LATENT_HEAT_AT_ZERO};
 use super::error::{PsychroError, check_humidity_ratio, check_temperature};
 use crate::units::{HumidityRatio, SpecificEnthalpy, Temperature};
 
 /// h from t in °C and W that have been checked.
 pub(super) fn enthalpy_of(celsius: f64, ratio: f64) -> SpecificEnthalpy {
-    SpecificEnthalpy::new(1006.0 * celsius + ratio * (2_501_000.0 + 1860.0 * celsius))
+    let of_vapour = LATENT_HEAT_AT_ZERO + HEAT_CAPACITY_OF_VAPOUR * celsius;
+    SpecificEnthalpy::new(HEAT_CAPACITY_OF_DRY_AIR * celsius + ratio * of_vapour)
 }
 
 /// Enthalpy of moist air per kilogram of its dry air, h = 1006·t + W·(2 501 000 + 1860·t), J/kg

@@ -1,17 +1,12 @@
 //! Measures of how much vapour air holds, and the way from one to another.
 
+use super::constants::{GAS_CONSTANT_OF_VAPOUR, MOLAR_MASS_RATIO};
 use super::error::{
     PsychroError, check_air_pressure, check_any_vapour_pressure, check_concentration,
     check_humidity_ratio, check_temperature, check_vapour_pressure,
 };
 use super::hyland_wexler::saturation_pascals;
 use crate::units::{HumidityRatio, Pressure, Temperature, VapourConcentration};
-
-/// Molar mass of water over that of dry air (ASHRAE Fundamentals 2017, chapter 1, equation 20).
-pub(super) const MOLAR_MASS_RATIO: f64 = 0.621_945;
-
-/// Gas constant of water vapour, J/(kg·K) (ASHRAE Fundamentals 2017, chapter 1, equation 2).
-const GAS_CONSTANT_OF_VAPOUR: f64 = 461.524;
 
 /// W from p_w and p in Pa that have been checked.
 pub(super) fn ratio_of(vapour_pressure: f64, air_pressure: f64) -> f64 {

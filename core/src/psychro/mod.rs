@@ -11,6 +11,7 @@
 //! [`PsychroError`] outside it; nothing is clamped.
 
 mod atmosphere;
+mod constants;
 mod density;
 mod enthalpy;
 mod error;
@@ -22,6 +23,10 @@ mod saturation_table;
 mod wet_bulb;
 
 pub use atmosphere::{STANDARD_PRESSURE, standard_pressure, standard_temperature};
+pub use constants::{
+    GAS_CONSTANT_OF_DRY_AIR, GAS_CONSTANT_OF_VAPOUR, HEAT_CAPACITY_OF_DRY_AIR,
+    HEAT_CAPACITY_OF_VAPOUR, LATENT_HEAT_AT_ZERO, MOLAR_MASS_RATIO, latent_heat_of_vaporisation,
+};
 pub use density::{dry_air_density, moist_air_density, specific_volume};
 pub use enthalpy::enthalpy;
 pub use error::{AllowedRange, PsychroError, PsychroQuantity};

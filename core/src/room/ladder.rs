@@ -45,7 +45,7 @@ impl Taker {
 
 /// One rung: so much of one direction was taken by this, on this surface.
 #[derive(Clone, Copy, Debug, PartialEq)]
-pub struct Step {
+pub struct LadderStep {
     /// On which surface; `None` for the room itself.
     pub surface: Option<Surface>,
     /// What took it.
@@ -55,7 +55,7 @@ pub struct Step {
 }
 
 /// The rungs of a framed surface from the steel inwards, empty ones left out.
-fn framed_steps(surface: Surface, stack: &Stack) -> Vec<Step> {
+fn framed_steps(surface: Surface, stack: &Stack) -> Vec<LadderStep> {
     let steps = [
         (Taker::StandOff, stack.stand_off),
         (Taker::Frame, stack.member),
@@ -66,7 +66,7 @@ fn framed_steps(surface: Surface, stack: &Stack) -> Vec<Step> {
     keep_taken(surface, &steps)
 }
 
-fn floor_steps(stack: &Stack) -> Vec<Step> {
+fn floor_steps(stack: &Stack) -> Vec<LadderStep> {
     keep_taken(
         Surface::Floor,
         &[
@@ -77,37 +77,37 @@ fn floor_steps(stack: &Stack) -> Vec<Step> {
     )
 }
 
-fn keep_taken(surface: Surface, steps: &[(Taker, Length)]) -> Vec<Step> {
+fn keep_taken(surface: Surface, steps: &[(Taker, Length)]) -> Vec<LadderStep> {
     // Less than a tenth of a micrometre is rounding, not a rung.
     const NOTHING: f64 = 1e-7;
     steps
         .iter()
         .filter(|(_, taken)| taken.value() > NOTHING)
-        .map(|&(taker, taken)| Step { surface: Some(surface), taker, taken })
+        .map(|&(taker, taken)| LadderStep { surface: Some(surface), taker, taken })
         .collect()
 }
 
 /// One surface's rungs, the clear room, then the other surface's rungs in reverse.
-fn between(first: Vec<Step>, clear: Length, mut second: Vec<Step>) -> Vec<Step> {
+fn between(first: Vec<LadderStep>, clear: Length, mut second: Vec<LadderStep>) -> Vec<LadderStep> {
     second.reverse();
-    let room = Step { surface: None, taker: Taker::ClearRoom, taken: clear };
+    let room = LadderStep { surface: None, taker: Taker::ClearRoom, taken: clear };
     first.into_iter().chain([room]).chain(second).collect()
 }
 
 /// From the front end to the cargo doors.
-pub fn length_ladder(design: &Design) -> Vec<Step> {
+pub fn length_ladder(design: &Design) -> Vec<LadderStep> {
     let steps = |surface| framed_steps(surface, &design.stack(surface));
     between(steps(Surface::FrontEnd), design.clear_dimensions().length, steps(Surface::DoorEnd))
 }
 
 /// From one side wall to the other.
-pub fn width_ladder(design: &Design) -> Vec<Step> {
+pub fn width_ladder(design: &Design) -> Vec<LadderStep> {
     let steps = framed_steps(Surface::SideWall, &design.stack(Surface::SideWall));
     between(steps.clone(), design.clear_dimensions().width, steps)
 }
 
 /// From the roof to the floor.
-pub fn height_ladder(design: &Design) -> Vec<Step> {
+pub fn height_ladder(design: &Design) -> Vec<LadderStep> {
     between(
         framed_steps(Surface::Ceiling, &design.stack(Surface::Ceiling)),
         design.clear_dimensions().height,

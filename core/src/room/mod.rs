@@ -28,11 +28,11 @@ pub struct Room {
     /// Lost volume over bare volume.
     pub lost_share: f64,
     /// What took the length, from the front end to the cargo doors.
-    pub length_ladder: Vec<Step>,
+    pub length_ladder: Vec<LadderStep>,
     /// What took the width, from one side wall to the other.
-    pub width_ladder: Vec<Step>,
+    pub width_ladder: Vec<LadderStep>,
     /// What took the height, from the roof to the floor.
-    pub height_ladder: Vec<Step>,
+    pub height_ladder: Vec<LadderStep>,
     /// What is left standing in the two corners of the front end.
     pub front_corner: CornerObstruction,
     /// What is left standing in the two corners of the door end.

@@ -1,6 +1,6 @@
 //! What hiding or covering the castings takes of the room.
 
-use super::{Room, Step, Taker};
+use super::{LadderStep, Room, Taker};
 use crate::units::{Length, Volume};
 
 /// What a room's treatment of the castings takes, against walls and ceiling left where frame and
@@ -15,7 +15,7 @@ pub struct CastingCost {
     pub volume: Volume,
 }
 
-fn brought_in(ladder: &[Step]) -> Length {
+fn brought_in(ladder: &[LadderStep]) -> Length {
     ladder.iter().filter(|step| step.taker == Taker::BroughtIn).map(|step| step.taken).sum()
 }
 

@@ -17,11 +17,11 @@ const HIGHEST_PRESSURE: f64 = 2000.0;
 /// Static pressure that a fan makes over the flow it moves, in air of 1.2 kg/m³.
 #[derive(Clone, Debug, PartialEq)]
 pub struct FanCurve {
-    shape: Shape,
+    shape: CurveShape,
 }
 
 #[derive(Clone, Debug, PartialEq)]
-enum Shape {
+enum CurveShape {
     /// p = p_0·(1 − (q / q_0)²).
     Parabola {
         free_air_flow: f64,
@@ -60,7 +60,7 @@ impl FanCurve {
             }
         }
         let (flows, pressures) = points.iter().map(|(q, p)| (q.value(), p.value())).unzip();
-        Ok(Self { shape: Shape::Measured(MonotoneCurve::through(flows, pressures)) })
+        Ok(Self { shape: CurveShape::Measured(MonotoneCurve::through(flows, pressures)) })
     }
 
     /// From the two figures on a small fan's label: free-air flow q_0, at no pressure, and
@@ -81,7 +81,9 @@ impl FanCurve {
             shut_off_pressure.value(),
             HIGHEST_PRESSURE,
         )?;
-        Ok(Self { shape: Shape::Parabola { free_air_flow: flow, shut_off_pressure: pressure } })
+        Ok(Self {
+            shape: CurveShape::Parabola { free_air_flow: flow, shut_off_pressure: pressure },
+        })
     }
 
     /// The same fan at part speed r: flow as r, pressure as r².
@@ -93,11 +95,11 @@ impl FanCurve {
     pub fn at_speed(&self, speed: FanSpeed) -> Result<Self, VentilationError> {
         let r = check_speed(speed)?;
         let shape = match &self.shape {
-            Shape::Parabola { free_air_flow, shut_off_pressure } => Shape::Parabola {
+            CurveShape::Parabola { free_air_flow, shut_off_pressure } => CurveShape::Parabola {
                 free_air_flow: free_air_flow * r,
                 shut_off_pressure: shut_off_pressure * r * r,
             },
-            Shape::Measured(curve) => Shape::Measured(curve.scaled(r, r * r)),
+            CurveShape::Measured(curve) => CurveShape::Measured(curve.scaled(r, r * r)),
         };
         Ok(Self { shape })
     }
@@ -117,11 +119,11 @@ impl FanCurve {
     /// p in Pa at q in m³/s, which is on the curve.
     pub(super) fn pascals_at(&self, q: f64) -> f64 {
         match &self.shape {
-            Shape::Parabola { free_air_flow, shut_off_pressure } => {
+            CurveShape::Parabola { free_air_flow, shut_off_pressure } => {
                 let part = q / free_air_flow;
                 shut_off_pressure * (1.0 - part * part)
             }
-            Shape::Measured(curve) => curve.at(q),
+            CurveShape::Measured(curve) => curve.at(q),
         }
     }
 
@@ -133,8 +135,8 @@ impl FanCurve {
     /// The last flow of the curve, m³/s; the free-air flow if the pressure there is nothing.
     pub fn last_flow(&self) -> VolumeFlow {
         VolumeFlow::new(match &self.shape {
-            Shape::Parabola { free_air_flow, .. } => *free_air_flow,
-            Shape::Measured(curve) => curve.ends().1,
+            CurveShape::Parabola { free_air_flow, .. } => *free_air_flow,
+            CurveShape::Measured(curve) => curve.ends().1,
         })
     }
 }

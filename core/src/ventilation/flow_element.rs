@@ -39,12 +39,12 @@ pub enum ElementKind {
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct FlowElement {
     kind: ElementKind,
-    loss: Loss,
+    loss: PressureLoss,
     area: Area,
 }
 
 #[derive(Clone, Copy, Debug, PartialEq)]
-enum Loss {
+enum PressureLoss {
     Coefficient(f64),
     Screen { free_area: f64 },
 }
@@ -70,7 +70,7 @@ impl FlowElement {
         let coefficient =
             check_positive(VentilationQuantity::LossCoefficient, coefficient.value(), 1000.0)?;
         check_positive(VentilationQuantity::Area, area.value(), LARGEST_AREA)?;
-        Ok(Self { kind, loss: Loss::Coefficient(coefficient), area })
+        Ok(Self { kind, loss: PressureLoss::Coefficient(coefficient), area })
     }
 
     /// A screen of a free-area ratio, by [`screen_loss`], on its face area.
@@ -82,7 +82,7 @@ impl FlowElement {
     pub fn screen(free_area: FreeAreaRatio, face: Area) -> Result<Self, VentilationError> {
         let free_area = check(VentilationQuantity::FreeAreaRatio, free_area.value(), FREE_AREA)?;
         check_positive(VentilationQuantity::Area, face.value(), LARGEST_AREA)?;
-        Ok(Self { kind: ElementKind::Screen, loss: Loss::Screen { free_area }, area: face })
+        Ok(Self { kind: ElementKind::Screen, loss: PressureLoss::Screen { free_area }, area: face })
     }
 
     /// A straight round duct, ζ = f·L / D (Darcy and Weisbach). The friction factor f is about
@@ -103,7 +103,11 @@ impl FlowElement {
         let wide = check(VentilationQuantity::Length, diameter.value(), allowed)?;
         let friction = check_positive(VentilationQuantity::FrictionFactor, friction.value(), 0.2)?;
         let area = Area::new(PI / 4.0 * wide * wide);
-        Ok(Self { kind: ElementKind::Duct, loss: Loss::Coefficient(friction * long / wide), area })
+        Ok(Self {
+            kind: ElementKind::Duct,
+            loss: PressureLoss::Coefficient(friction * long / wide),
+            area,
+        })
     }
 
     /// What the element is.
@@ -119,8 +123,10 @@ impl FlowElement {
     /// The loss coefficient ζ on the element's own area.
     pub fn coefficient(&self) -> LossCoefficient {
         match self.loss {
-            Loss::Coefficient(coefficient) => LossCoefficient::new(coefficient),
-            Loss::Screen { free_area } => LossCoefficient::new(screen_coefficient(free_area)),
+            PressureLoss::Coefficient(coefficient) => LossCoefficient::new(coefficient),
+            PressureLoss::Screen { free_area } => {
+                LossCoefficient::new(screen_coefficient(free_area))
+            }
         }
     }
 
@@ -135,10 +141,10 @@ impl FlowElement {
         let allowed = (Bound::Included(0.0), Bound::Excluded(1.0));
         let share = check(VentilationQuantity::CloggedShare, share.value(), allowed)?;
         match self.loss {
-            Loss::Screen { free_area } => {
+            PressureLoss::Screen { free_area } => {
                 Self::screen(FreeAreaRatio::new(free_area * (1.0 - share)), self.area)
             }
-            Loss::Coefficient(_) => Ok(*self),
+            PressureLoss::Coefficient(_) => Ok(*self),
         }
     }
 

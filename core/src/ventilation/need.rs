@@ -1,7 +1,7 @@
 //! How much outdoor air a purpose needs.
 
 use super::error::{VentilationError, VentilationQuantity, check, check_not_negative};
-use crate::psychro::MoistAir;
+use crate::psychro::{HEAT_CAPACITY_OF_DRY_AIR, HEAT_CAPACITY_OF_VAPOUR, MoistAir};
 use crate::units::*;
 use core::ops::Bound;
 
@@ -114,7 +114,7 @@ pub fn steady_humidity_ratio(
 /// Specific heat capacity of air with its vapour per mass of its dry air, 1006 + 1860·W,
 /// J/(kg·K) (ASHRAE Fundamentals 2017, chapter 1, equation 30).
 pub fn heat_capacity(air: &MoistAir) -> f64 {
-    1006.0 + 1860.0 * air.humidity_ratio().value()
+    HEAT_CAPACITY_OF_DRY_AIR + HEAT_CAPACITY_OF_VAPOUR * air.humidity_ratio().value()
 }
 
 /// Flow of outdoor air that carries off a heat gain Φ while the room stays at its temperature,

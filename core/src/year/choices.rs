@@ -40,7 +40,7 @@ pub enum YearQuantity {
 }
 
 /// What is allowed for one choice, in SI units; what has no default is not known until it is given.
-pub type YearRange = crate::choice_table::Range<YearQuantity>;
+pub type YearRange = crate::choice_table::ChoiceRange<YearQuantity>;
 
 numbers!(YearQuantity {
     TemperatureDifference => TemperatureDifference,

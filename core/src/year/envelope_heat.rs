@@ -2,7 +2,7 @@
 
 use crate::climate::BoxFace;
 use crate::design::{Design, Surface, Wall};
-use crate::envelope::{End, Opening, Place, surface_of};
+use crate::envelope::{End, Opening, ThermalBridge, surface_of};
 use crate::heat_loss::{Element, HeatLoss};
 use crate::units::HeatTransferCoefficient;
 
@@ -50,22 +50,22 @@ fn halves(one: Shares, other: Shares) -> Shares {
     core::array::from_fn(|n| 0.5 * (one[n] + other[n]))
 }
 
-fn of_place(design: &Design, place: Place) -> Shares {
+fn of_place(design: &Design, place: ThermalBridge) -> Shares {
     match place {
-        Place::FrameLine(surface) | Place::Waves(surface) => of_surface(surface),
-        Place::RoofEdge(wall) => halves(of_surface(wall), ROOF),
-        Place::FloorEdge(wall) => halves(of_surface(wall), FLOOR),
-        Place::CornerPost(end) => halves(of_end(end), SIDES),
-        Place::StudHead | Place::TopCasting(_) => ROOF,
-        Place::FloorMember | Place::BottomCasting(_) => FLOOR,
-        Place::OpeningFrame(opening) => {
+        ThermalBridge::FrameLine(surface) | ThermalBridge::Waves(surface) => of_surface(surface),
+        ThermalBridge::RoofEdge(wall) => halves(of_surface(wall), ROOF),
+        ThermalBridge::FloorEdge(wall) => halves(of_surface(wall), FLOOR),
+        ThermalBridge::CornerPost(end) => halves(of_end(end), SIDES),
+        ThermalBridge::StudHead | ThermalBridge::TopCasting(_) => ROOF,
+        ThermalBridge::FloorMember | ThermalBridge::BottomCasting(_) => FLOOR,
+        ThermalBridge::OpeningFrame(opening) => {
             let wall = match opening {
                 Opening::PersonnelDoor => design.personnel_door.wall().unwrap_or_default(),
                 Opening::Window => design.window_wall,
             };
             of_surface(surface_of(wall))
         }
-        Place::DamperSleeve | Place::ExhaustSleeve => SIDES,
+        ThermalBridge::DamperSleeve | ThermalBridge::ExhaustSleeve => SIDES,
     }
 }
 

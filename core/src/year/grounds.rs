@@ -178,13 +178,13 @@ mod tests {
     use super::*;
     use crate::climate::{Spread, reconstruct, varnholm_flats};
     use crate::design::CheckedDesign;
-    use crate::detail::DetailMemory;
+    use crate::detail::FieldCache;
     use crate::evaluate::evaluate;
 
     /// Means times hours are the sums of the year, and the monthly parts its balance.
     #[test]
     fn means_come_to_the_sums_of_the_year() {
-        let evaluation = evaluate(&CheckedDesign::default(), &mut DetailMemory::default());
+        let evaluation = evaluate(&CheckedDesign::default(), &mut FieldCache::default());
         let place = varnholm_flats().check().expect("a place");
         let weather = reconstruct(&place, Spread::DesignTemperatures, 1);
         let choices = YearChoices::default();

@@ -2,7 +2,7 @@
 
 use crate::design::{Design, Surface};
 use crate::envelope::LayerKind;
-use crate::envelope::{Amount, Envelope, Place, lining_material};
+use crate::envelope::{Amount, Envelope, ThermalBridge, lining_material};
 use crate::heat_loss::{AIR_DENSITY, AIR_HEAT_CAPACITY};
 use crate::material::{PLYWOOD, STEEL};
 use crate::room::Room;
@@ -61,10 +61,11 @@ impl InsideMass {
 /// Steel of studs and joists: web and two flanges, as metres go.
 fn frame_steel(design: &Design, envelope: &Envelope) -> Volume {
     envelope
-        .places
+        .thermal_bridges
         .iter()
         .filter_map(|&(place, amount)| {
-            let (Place::FrameLine(surface), Amount::Metres(length)) = (place, amount) else {
+            let (ThermalBridge::FrameLine(surface), Amount::Metres(length)) = (place, amount)
+            else {
                 return None;
             };
             let (web, sheet) = if surface == Surface::Ceiling {

@@ -147,7 +147,7 @@ impl HeaterKind {
 
     /// What it does when the electric supply fails. Common practice, no source.
     ///
-    /// [`Network::cool_down`](super::Network::cool_down) counts on none of them.
+    /// [`RoomNetwork::cool_down`](super::RoomNetwork::cool_down) counts on none of them.
     pub const fn at_power_cut(self) -> AtPowerCut {
         match self {
             Self::ElectricResistance | Self::AirSourceHeatPump => AtPowerCut::Stops,

@@ -4,7 +4,7 @@
 //! place ([`Surroundings`]) and the choices about use, heater and air ([`YearChoices`]).
 //!
 //! - hour by hour: [`run_year`] gives a [`YearOutcome`];
-//! - in closed form: [`Network::warm_up`] and [`Network::cool_down`];
+//! - in closed form: [`RoomNetwork::warm_up`] and [`RoomNetwork::cool_down`];
 //! - whether it holds: [`HeaterCheck`], [`SupplyCheck`];
 //! - what it costs: [`Costs`]; how warm summer gets: [`Summer`];
 //! - what the figures rest on, to reckon them by hand: [`YearGrounds`];

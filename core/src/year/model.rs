@@ -5,7 +5,7 @@ use super::choices::YearChoices;
 use super::envelope_heat::{EnvelopeHeat, face_of};
 use super::error::YearModelError;
 use super::heat_capacity::InsideMass;
-use super::network::{Network, NetworkParts};
+use super::network::{NetworkParts, RoomNetwork};
 use super::sol_air::{SKY_BEFORE_WINDOWS, SUNNY_SURFACE_COEFFICIENT, WHOLE_SKY};
 use super::surroundings::Surroundings;
 use super::vapour_balance::VapourBalance;
@@ -13,19 +13,18 @@ use crate::climate::BoxFace;
 use crate::evaluate::Evaluation;
 use crate::heat_loss::{AIR_DENSITY, AIR_HEAT_CAPACITY};
 use crate::moisture::{SpotPlace, opening_temperature_factor};
-use crate::psychro::STANDARD_PRESSURE;
+use crate::psychro::{STANDARD_PRESSURE, latent_heat_of_vaporisation};
 use crate::units::{Area, HeatTransferCoefficient, Power, TemperatureFactor};
 
-/// Heat that a kilogram of water takes to dry at 20 °C, 2501 − 2.326·θ kJ/kg (ASHRAE Fundamentals 2017, chapter 1,
-/// equation 33).
-const LATENT_HEAT: f64 = 2.501e6 - 2326.0 * 20.0;
+/// Heat that a kilogram of water takes to dry at 20 °C, J/kg.
+const LATENT_HEAT: f64 = latent_heat_of_vaporisation(20.0);
 
 /// A design in its surroundings with the choices about use, ready to run.
 #[derive(Clone, Debug)]
 pub struct YearModel<'a> {
     pub(super) surroundings: &'a Surroundings,
     pub(super) choices: YearChoices,
-    pub(super) network: Network,
+    pub(super) network: RoomNetwork,
     pub(super) vapour: VapourBalance,
     pub(super) set_point: f64,
     /// Kelvin of sol-air temperature for each W/m² on a face.
@@ -83,7 +82,7 @@ impl<'a> YearModel<'a> {
         let opaque = heat.opaque();
         let mass = InsideMass::of(design, room, envelope, choices.contents);
         let opaque_area: Area = envelope.plain.iter().map(|plain| plain.area).sum();
-        let network = Network::new(&NetworkParts {
+        let network = RoomNetwork::new(&NetworkParts {
             opaque: HeatTransferCoefficient::new(opaque),
             openings: HeatTransferCoefficient::new(heat.windows + heat.door),
             leaks: evaluation.heat_loss.air * thinner,
@@ -140,7 +139,7 @@ impl<'a> YearModel<'a> {
     }
 
     /// The network of the room, fan off.
-    pub fn network(&self) -> &Network {
+    pub fn network(&self) -> &RoomNetwork {
         &self.network
     }
 

@@ -28,7 +28,7 @@ const MOST_INSIDE: f64 = 0.5;
 
 /// Five conductances and a heat capacity.
 #[derive(Clone, Copy, Debug, PartialEq)]
-pub struct Network {
+pub struct RoomNetwork {
     pub(super) surface_to_air: f64,
     pub(super) mass_to_surface: f64,
     pub(super) mass_to_outdoors: f64,
@@ -84,7 +84,7 @@ impl NetworkParts {
     }
 }
 
-impl Network {
+impl RoomNetwork {
     /// From its parts: H_is = A/0.13, H_ms as given, and H_em such that the three in series are the
     /// opaque H. Where H is so great that surface and mass alone would be more than half of its
     /// resistance, both are shrunk to half.
@@ -150,7 +150,7 @@ impl Network {
     }
 
     /// How the network answers over a step of seconds with some more air let in, W/K.
-    pub(super) fn step(&self, more_air: f64, seconds: f64) -> Step {
+    pub(super) fn step(&self, more_air: f64, seconds: f64) -> NetworkStep {
         let direct = self.leaks + self.openings + more_air;
         let per_air = 1.0 / (direct + self.surface_to_air);
         let pull = self.surface_to_air * per_air;
@@ -171,13 +171,23 @@ impl Network {
             mass: of_mass,
             mass_after: (1.0 - decay) * tends_to,
         };
-        Step { direct, per_air, pull, per_surface, to_surface, per_loss, decay, mean, per_watt }
+        NetworkStep {
+            direct,
+            per_air,
+            pull,
+            per_surface,
+            to_surface,
+            per_loss,
+            decay,
+            mean,
+            per_watt,
+        }
     }
 }
 
 /// The answer of a network over one step.
 #[derive(Clone, Copy, Debug)]
-pub(super) struct Step {
+pub(super) struct NetworkStep {
     /// Conductance from air straight to outdoors.
     pub(super) direct: f64,
     per_air: f64,
@@ -219,9 +229,9 @@ pub(super) struct Temperatures {
     pub(super) mass_after: f64,
 }
 
-impl Step {
+impl NetworkStep {
     /// Where the mass tends to.
-    pub(super) fn tends_to(&self, network: &Network, drive: &Drive) -> f64 {
+    pub(super) fn tends_to(&self, network: &RoomNetwork, drive: &Drive) -> f64 {
         let air = drive.to_air + self.direct * drive.outdoors;
         let through_surface = self.to_surface * (drive.to_surface + self.pull * air);
         let outdoors = network.mass_to_outdoors * drive.at_steel;
@@ -229,7 +239,7 @@ impl Step {
     }
 
     /// The air while the mass is at a temperature.
-    pub(super) fn air_at(&self, network: &Network, drive: &Drive, mass: f64) -> [f64; 2] {
+    pub(super) fn air_at(&self, network: &RoomNetwork, drive: &Drive, mass: f64) -> [f64; 2] {
         let air = drive.to_air + self.direct * drive.outdoors;
         let surface = self.per_surface
             * (drive.to_surface + network.mass_to_surface * mass + self.pull * air);
@@ -237,7 +247,12 @@ impl Step {
     }
 
     /// Temperatures through the step from the mass at its start.
-    pub(super) fn go(&self, network: &Network, drive: &Drive, mass_before: f64) -> Temperatures {
+    pub(super) fn go(
+        &self,
+        network: &RoomNetwork,
+        drive: &Drive,
+        mass_before: f64,
+    ) -> Temperatures {
         let tends_to = self.tends_to(network, drive);
         let off = mass_before - tends_to;
         let mass = tends_to + off * self.mean;
@@ -279,8 +294,8 @@ mod tests {
         at_steel: -17.0,
     };
 
-    fn room() -> Network {
-        Network {
+    fn room() -> RoomNetwork {
+        RoomNetwork {
             surface_to_air: 500.0,
             mass_to_surface: 450.0,
             mass_to_outdoors: 28.0,
@@ -296,7 +311,7 @@ mod tests {
     #[test]
     fn hourly_steps_follow_the_closed_form_of_one_capacity() {
         let network =
-            Network::one_node(HeatTransferCoefficient::new(31.5), HeatCapacity::new(1.43e6))
+            RoomNetwork::one_node(HeatTransferCoefficient::new(31.5), HeatCapacity::new(1.43e6))
                 .expect("a room");
         let step = network.step(0.0, 3600.0);
         let drive = Drive {
@@ -347,8 +362,8 @@ mod tests {
             mass_area: Area::new(50.0),
             total_area: Area::new(62.0),
         };
-        assert!(Network::new(&parts).is_ok(), "no openings and no leaks");
-        let refused = |parts: NetworkParts| match Network::new(&parts) {
+        assert!(RoomNetwork::new(&parts).is_ok(), "no openings and no leaks");
+        let refused = |parts: NetworkParts| match RoomNetwork::new(&parts) {
             Err(YearModelError::NoNetwork { part, .. }) => Some(part),
             _ => None,
         };
@@ -361,7 +376,7 @@ mod tests {
         assert_eq!(refused(gains), Some(NetworkPart::Leaks));
         let light = NetworkParts { capacity: HeatCapacity::new(f64::NAN), ..parts };
         assert_eq!(refused(light), Some(NetworkPart::Capacity));
-        let no_loss = Network::one_node(HeatTransferCoefficient::ZERO, HeatCapacity::new(1.0));
+        let no_loss = RoomNetwork::one_node(HeatTransferCoefficient::ZERO, HeatCapacity::new(1.0));
         assert!(no_loss.is_err());
     }
 

@@ -1,6 +1,6 @@
 //! Warm-up and cool-down in closed form: the mass follows one exponential.
 
-use super::network::{Drive, Network, SteadyState};
+use super::network::{Drive, RoomNetwork, SteadyState};
 use crate::units::{HeatCapacity, HeatTransferCoefficient, Power, Temperature, Time};
 
 /// Which part of the room is asked about.
@@ -12,7 +12,7 @@ pub enum RoomPart {
     Surfaces,
 }
 
-impl Network {
+impl RoomNetwork {
     /// The steady state with a heat to the air and no other gains.
     pub fn steady(&self, heat: Power, outdoor: Temperature) -> SteadyState {
         let step = self.step(0.0, 3600.0);
@@ -24,7 +24,7 @@ impl Network {
     }
 
     /// How long a heater takes to bring the room from one steady temperature to another, all of it cold
-    /// at the start: [`Network::warming`] until there. `None` if it never gets there.
+    /// at the start: [`RoomNetwork::warming`] until there. `None` if it never gets there.
     ///
     /// With one node it is the textbook t = −τ·ln(1 − H·Δθ/Φ).
     pub fn warm_up(
@@ -38,7 +38,7 @@ impl Network {
         self.warming(heat, outdoor, from, part).until(to)
     }
 
-    /// How long the room stays above a temperature once the heat is gone: [`Network::cooling`] until there;
+    /// How long the room stays above a temperature once the heat is gone: [`RoomNetwork::cooling`] until there;
     /// `None` if it never falls so low. No sun, nobody in the room, and no heater
     /// that might go on without electricity ([`AtPowerCut`](super::AtPowerCut)).
     pub fn cool_down(

@@ -2,7 +2,7 @@
 
 use super::heater::HeaterKind;
 use super::model::YearModel;
-use super::network::{Drive, Step};
+use super::network::{Drive, NetworkStep};
 use super::outcome::{EnergyByPurpose, Period, RoomHour, SpotHours, SpotState, YearOutcome, add};
 use super::vapour_balance::{VapourDrive, VapourState};
 use crate::climate::{HOURS_IN_YEAR, hours_of};
@@ -70,8 +70,8 @@ pub fn run_year(model: &YearModel<'_>) -> YearOutcome {
 struct Run<'a> {
     model: &'a YearModel<'a>,
     /// The network with the fan off, and with it at full flow.
-    still: Step,
-    blown: Step,
+    still: NetworkStep,
+    blown: NetworkStep,
     kind: HeaterKind,
     hours: Vec<RoomHour>,
     drip: Vec<u32>,

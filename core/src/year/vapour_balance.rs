@@ -4,21 +4,13 @@ use crate::design::{Design, LiningMaterial, Surface};
 use crate::envelope::{Envelope, lining_material};
 use crate::extremes::{greater, lesser};
 use crate::heat_loss::{AIR_DENSITY, AIR_HEAT_CAPACITY};
-use crate::moisture::{LEWIS_NUMBER, STILL_CORNER_COEFFICIENT};
-use crate::psychro::STANDARD_PRESSURE;
+use crate::moisture::{LEWIS_NUMBER, STILL_AIR_PERMEABILITY, STILL_CORNER_COEFFICIENT};
+use crate::psychro::{GAS_CONSTANT_OF_VAPOUR, MOLAR_MASS_RATIO, STANDARD_PRESSURE};
 use crate::room::Room;
 use crate::units::Pressure;
 
 /// Seconds of the cycle that the lining's depth is reckoned for: a day.
 const CYCLE: f64 = 86_400.0;
-
-/// Water vapour permeability of still air, 2·10⁻¹⁰ kg/(m·s·Pa) (ISO 13788:2012).
-const STILL_AIR: f64 = 2.0e-10;
-
-/// Gas constant of water vapour, J/(kg·K), and molar mass of water over that of dry air (ASHRAE Fundamentals
-/// 2017, chapter 1).
-const GAS_CONSTANT: f64 = 461.524;
-const MOLAR_MASS_RATIO: f64 = 0.621_945;
 
 /// Saturation pressure at 20 °C, Pa, at which the lining's depth is reckoned.
 const AT_TWENTY: f64 = 2338.8;
@@ -108,7 +100,8 @@ impl VapourBalance {
             .map(|plain| plain.area.value())
             .sum();
         let sorption = sorption(design.lining_material);
-        let permeability = STILL_AIR / lining_material(design).vapour_resistance_factor.value();
+        let resistance_factor = lining_material(design).vapour_resistance_factor.value();
+        let permeability = STILL_AIR_PERMEABILITY.value() / resistance_factor;
         let depth = (permeability * AT_TWENTY / sorption * CYCLE / core::f64::consts::PI)
             .sqrt()
             .min(design.lining_thickness.value());
@@ -116,7 +109,7 @@ impl VapourBalance {
         let volumetric = AIR_DENSITY.value() * AIR_HEAT_CAPACITY.value();
         let lewis = libm::pow(LEWIS_NUMBER, 2.0 / 3.0);
         let beta = STILL_CORNER_COEFFICIENT.value() / (volumetric * lewis);
-        let onto_spot = beta / (GAS_CONSTANT * 293.15);
+        let onto_spot = beta / (GAS_CONSTANT_OF_VAPOUR * 293.15);
         let through = 1.0 / (1.0 / onto_spot + 0.5 * depth / permeability);
         Self {
             air: dry_air * per_pascal,

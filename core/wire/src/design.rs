@@ -2,8 +2,8 @@
 
 use inchwise_core::choice_table::RangeProblem;
 use inchwise_core::design::{
-    DamperScreen, Design, DesignError, EndWallTreatment, FanGiven, Field, FoamMeasure,
-    FramePosition, LiningMaterial, PersonnelDoor, Problem, RoomUse, Wall, WeatherCover,
+    DamperScreen, Design, DesignError, DesignProblem, EndWallTreatment, FanGiven, Field,
+    FoamMeasure, FramePosition, LiningMaterial, PersonnelDoor, RoomUse, Wall, WeatherCover,
 };
 use inchwise_core::freight_box::BoxSize;
 use serde::de::{Deserializer, MapAccess, Visitor};
@@ -183,29 +183,29 @@ fn one_error(error: &DesignError) -> Value {
     let quantity = error.field.range().quantity;
     let written = |si: f64| json!(from_si(quantity, si));
     let problem = match error.problem {
-        Problem::ByItself(RangeProblem::NotFinite) => json!({ "kind": "not_finite" }),
-        Problem::ByItself(RangeProblem::NotWhole) => json!({ "kind": "not_whole" }),
-        Problem::ByItself(RangeProblem::OutOfRange { minimum, maximum }) => json!({
+        DesignProblem::ByItself(RangeProblem::NotFinite) => json!({ "kind": "not_finite" }),
+        DesignProblem::ByItself(RangeProblem::NotWhole) => json!({ "kind": "not_whole" }),
+        DesignProblem::ByItself(RangeProblem::OutOfRange { minimum, maximum }) => json!({
             "kind": "out_of_range", "minimum": written(minimum), "maximum": written(maximum),
         }),
-        Problem::DoesNotFit { needs, has, clashes_with } => json!({
+        DesignProblem::DoesNotFit { needs, has, clashes_with } => json!({
             "kind": "does_not_fit", "needs": written(needs), "has": written(has),
             "short_by": written(needs - has), "clashes_with": field_key(clashes_with),
         }),
-        Problem::NotColderThanRoom { maximum } => json!({
+        DesignProblem::NotColderThanRoom { maximum } => json!({
             "kind": "not_colder_than_room", "maximum": written(maximum),
         }),
-        Problem::FarFromNominal { nominal, tolerance } => json!({
+        DesignProblem::FarFromNominal { nominal, tolerance } => json!({
             "kind": "far_from_nominal", "nominal": written(nominal),
             "tolerance": written(tolerance),
         }),
-        Problem::MustExceed { field, than } => json!({
+        DesignProblem::MustExceed { field, than } => json!({
             "kind": "must_exceed", "field": field_key(field), "than": written(than),
         }),
-        Problem::MustBeBelow { field, than } => json!({
+        DesignProblem::MustBeBelow { field, than } => json!({
             "kind": "must_be_below", "field": field_key(field), "than": written(than),
         }),
-        Problem::SourceWithoutAir => json!({ "kind": "source_without_air" }),
+        DesignProblem::SourceWithoutAir => json!({ "kind": "source_without_air" }),
     };
     let given = if error.given.is_finite() { written(error.given) } else { Value::Null };
     json!({ "field": field_key(error.field), "given": given, "problem": problem })

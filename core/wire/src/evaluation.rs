@@ -6,7 +6,7 @@ use inchwise_core::envelope::{Amount, Envelope};
 use inchwise_core::evaluate::Evaluation;
 use inchwise_core::freight_box::{Dimensions, FreightBox};
 use inchwise_core::heat_loss::{HeatLoss, NotCounted, Reason};
-use inchwise_core::room::{CornerObstruction, Room, Step};
+use inchwise_core::room::{CornerObstruction, LadderStep, Room};
 use serde_json::{Value, json};
 
 use crate::damp::damp;
@@ -58,8 +58,8 @@ fn freight_box(freight_box: &FreightBox) -> Value {
     })
 }
 
-fn ladder(steps: &[Step]) -> Vec<Value> {
-    let step = |step: &Step| {
+fn ladder(steps: &[LadderStep]) -> Vec<Value> {
+    let step = |step: &LadderStep| {
         json!({
             "surface": step.surface.map(|surface| surface.key()),
             "taker": step.taker.key(),

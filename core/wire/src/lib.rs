@@ -21,18 +21,18 @@ pub use moisture::*;
 pub use place_table::*;
 pub use unit::*;
 
-use inchwise_core::detail::DetailMemory;
+use inchwise_core::detail::FieldCache;
 
 /// Evaluates a design given as JSON and answers in JSON: `{"evaluation": …}`, `{"errors": […]}`
 /// for a design that does not pass its check, or `{"unreadable": …}` for a text that is no design.
-pub fn evaluate_json(text: &str, memory: &mut DetailMemory) -> String {
+pub fn evaluate_json(text: &str, cache: &mut FieldCache) -> String {
     let answer = match design_from_json(text) {
         Err(fault) => unreadable(&fault),
         Ok(design) => match design.check() {
             Err(errors) => error_report(&errors),
             Ok(checked) => {
                 serde_json::json!({
-                    "evaluation": evaluation(&inchwise_core::evaluate::evaluate(&checked, memory)),
+                    "evaluation": evaluation(&inchwise_core::evaluate::evaluate(&checked, cache)),
                 })
             }
         },

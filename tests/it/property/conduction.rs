@@ -14,14 +14,14 @@ struct Lump {
 }
 
 impl Lump {
-    fn block(&self, dimensions: Dimensions) -> Block {
+    fn block(&self, dimensions: Dimensionality) -> Block {
         let mut low = self.from.map(|n| 0.02 * f64::from(n));
         let mut high = [0, 1, 2].map(|d| low[d] + 0.02 * f64::from(self.size[d]));
-        if dimensions == Dimensions::Two {
+        if dimensions == Dimensionality::Two {
             (low[2], high[2]) = (0.0, 1.0);
         }
         match self.sheet {
-            Some((d, thickness)) if dimensions == Dimensions::Three || d < 2 => {
+            Some((d, thickness)) if dimensions == Dimensionality::Three || d < 2 => {
                 high[d] = low[d] + thickness;
             }
             _ => {}
@@ -47,7 +47,7 @@ fn conductivity() -> impl Strategy<Value = f64> {
 
 #[derive(Clone, Debug)]
 struct Scene {
-    dimensions: Dimensions,
+    dimensions: Dimensionality,
     paints: Vec<(Lump, f64)>,
     air: Vec<(Lump, usize)>,
     resistances: [f64; 3],
@@ -62,7 +62,7 @@ prop_compose! {
         resistances in prop::array::uniform3(0.01..0.3),
         size in 8.0..20.0,
     ) -> Scene {
-        let dimensions = if is_flat { Dimensions::Two } else { Dimensions::Three };
+        let dimensions = if is_flat { Dimensionality::Two } else { Dimensionality::Three };
         Scene { dimensions, paints, air, resistances, size }
     }
 }
@@ -71,7 +71,7 @@ impl Scene {
     /// The problem, with the environments renumbered.
     fn problem(&self, number: [usize; 3]) -> Problem {
         let mut domain = Block::metres([0.0; 3], [0.2, 0.24, 0.22]);
-        if self.dimensions == Dimensions::Two {
+        if self.dimensions == Dimensionality::Two {
             domain.maximum.z = Length::new(1.0);
         }
         let foam = ThermalConductivity::new(0.03);
@@ -207,8 +207,8 @@ proptest! {
     #[test]
     fn no_axis_is_preferred(scene in scene()) {
         let orders: &[[usize; 3]] = match scene.dimensions {
-            Dimensions::Two => &[[1, 0, 2]],
-            Dimensions::Three => &[[1, 2, 0], [2, 1, 0]],
+            Dimensionality::Two => &[[1, 0, 2]],
+            Dimensionality::Three => &[[1, 2, 0], [2, 1, 0]],
         };
         let problem = scene.problem(PLAIN);
         let plain = solved(&problem);
@@ -266,7 +266,7 @@ proptest! {
         let problem = scene.problem(PLAIN);
         let solution = solved(&problem);
         let field = solution.with_temperatures(&[20.0, -10.0, 5.0].map(Temperature::celsius)).unwrap();
-        let axis = if scene.dimensions == Dimensions::Two { Axis::Z } else { axis };
+        let axis = if scene.dimensions == Dimensionality::Two { Axis::Z } else { axis };
         let [p, q] = axis.others().map(|axis| axis as usize);
         let size = Axis::ALL.map(|axis| problem.domain.extent(axis).value());
         let at = share * size[axis as usize];

@@ -16,7 +16,7 @@ fn foam_corner(finest: f64) -> Problem {
     let cells = CellSizes::new(Length::mm(finest), Length::mm(40.0));
     let domain = Block::metres([0.0; 3], [0.4, 0.4, 1.0]);
     let foam = ThermalConductivity::new(0.026);
-    let mut corner = Problem::new(domain, Dimensions::Two, foam, cells);
+    let mut corner = Problem::new(domain, Dimensionality::Two, foam, cells);
     corner.open_to(Block::metres([0.05, 0.05, 0.0], [0.4, 0.4, 1.0]), ROOM, resistances(0.13));
     corner.expose(Side::XMinimum, OUTDOORS, ThermalResistance::new(0.04));
     corner.expose(Side::YMinimum, OUTDOORS, ThermalResistance::new(0.04));
@@ -25,7 +25,7 @@ fn foam_corner(finest: f64) -> Problem {
 
 #[test]
 fn refining_settles_on_what_a_fine_grid_says() {
-    let refining = Refining {
+    let refining = RefinementCriterion {
         environment: ROOM,
         extreme: Extreme::Coldest,
         temperatures: [20.0, -20.0].map(Temperature::celsius).to_vec(),
@@ -54,7 +54,7 @@ fn refining_settles_on_what_a_fine_grid_says() {
 
 #[test]
 fn refining_says_when_it_did_not_settle() {
-    let mut refining = Refining {
+    let mut refining = RefinementCriterion {
         environment: ROOM,
         extreme: Extreme::Coldest,
         temperatures: [1.0, 0.0].map(Temperature::celsius).to_vec(),
@@ -75,7 +75,7 @@ fn wall() -> Solution {
     let cells = CellSizes::new(Length::mm(4.0), Length::mm(30.0));
     let domain = Block::metres([0.0; 3], [0.1, 0.5, 0.3]);
     let concrete = ThermalConductivity::new(0.5);
-    let mut wall = Problem::new(domain, Dimensions::Three, concrete, cells);
+    let mut wall = Problem::new(domain, Dimensionality::Three, concrete, cells);
     wall.expose(Side::XMinimum, ROOM, ThermalResistance::new(0.13));
     wall.expose(Side::XMaximum, OUTDOORS, ThermalResistance::new(0.04));
     let accuracy = Accuracy { relative_residual: 1e-12, maximum_iterations: 100 };
@@ -124,7 +124,7 @@ fn air_regions_may_have_a_resistance_for_each_direction() {
     let cells = CellSizes::new(Length::mm(10.0), Length::mm(20.0));
     let domain = Block::metres([0.0; 3], [0.1, 0.1, 0.5]);
     let wood = ThermalConductivity::new(0.13);
-    let mut room = Problem::new(domain, Dimensions::Three, wood, cells);
+    let mut room = Problem::new(domain, Dimensionality::Three, wood, cells);
     // The floor looks up into the air, the ceiling down.
     let by_direction = resistances(0.13)
         .with(Side::ZMaximum, ThermalResistance::new(0.17))
@@ -161,34 +161,37 @@ fn faults_are_named_with_their_place() {
     assert_eq!(fault_of(|p| p.open_to(all, ROOM, resistances(0.1))), Fault::Empty);
     assert!(matches!(
         fault_of(|p| p.background = ThermalConductivity::new(f64::NAN)),
-        Fault::NonFiniteConductivity { place: Place::Background }
+        Fault::NonFiniteConductivity { part: ProblemPart::Background }
     ));
     assert!(matches!(
         fault_of(|p| p.paint(block, ThermalConductivity::ZERO)),
-        Fault::NonPositiveConductivity { place: Place::Paint(0), .. }
+        Fault::NonPositiveConductivity { part: ProblemPart::Paint(0), .. }
     ));
     let upside_down = Block::new(block.maximum, block.minimum);
     let fault = fault_of(|p| {
         p.paint(block, steel);
         p.paint(upside_down, steel);
     });
-    assert_eq!(fault, Fault::BadBlock { place: Place::Paint(1) });
-    assert_eq!(fault_of(|p| p.domain = upside_down), Fault::BadBlock { place: Place::Domain });
+    assert_eq!(fault, Fault::BadBlock { part: ProblemPart::Paint(1) });
+    assert_eq!(fault_of(|p| p.domain = upside_down), Fault::BadBlock { part: ProblemPart::Domain });
     assert!(matches!(
         fault_of(|p| p.exposed[1].surface_resistance = ThermalResistance::new(-0.1)),
-        Fault::BadSurfaceResistance { place: Place::Exposed(1), .. }
+        Fault::BadSurfaceResistance { part: ProblemPart::Exposed(1), .. }
     ));
     let twice = fault_of(|p| p.expose(Side::XMinimum, ROOM, ThermalResistance::ZERO));
-    assert_eq!(twice, Fault::BadSide { place: Place::Exposed(2), side: Side::XMinimum });
+    assert_eq!(twice, Fault::BadSide { part: ProblemPart::Exposed(2), side: Side::XMinimum });
     let into_the_page = fault_of(|p| p.expose(Side::ZMinimum, ROOM, ThermalResistance::ZERO));
-    assert_eq!(into_the_page, Fault::BadSide { place: Place::Exposed(2), side: Side::ZMinimum });
+    assert_eq!(
+        into_the_page,
+        Fault::BadSide { part: ProblemPart::Exposed(2), side: Side::ZMinimum }
+    );
     assert_eq!(fault_of(|p| p.cells.growth = 1.0), Fault::BadCellSizes);
     assert_eq!(fault_of(|p| p.cells.finest = Length::new(f64::NAN)), Fault::BadCellSizes);
     let fault = fault_of(|p| {
-        let place = RefinementPlace::Plane { axis: Axis::X, at: Length::ZERO };
-        p.cells.refinements.push(Refinement { place, size: Length::ZERO });
+        let region = RefinementRegion::Plane { axis: Axis::X, at: Length::ZERO };
+        p.cells.refinements.push(Refinement { region, size: Length::ZERO });
     });
-    assert_eq!(fault, Fault::BadRefinement { place: Place::Refinement(0) });
+    assert_eq!(fault, Fault::BadRefinement { part: ProblemPart::Refinement(0) });
     assert!(matches!(
         fault_of(|p| p.cells.limit = 100),
         Fault::TooManyCells { cells, limit: 100 } if cells > 100
@@ -198,7 +201,7 @@ fn faults_are_named_with_their_place() {
     assert!(matches!(fault, Fault::TooManyCells { .. }));
     assert!(matches!(
         fault_of(|p| p.open_to(block, Environment(900), resistances(0.1))),
-        Fault::BadEnvironment { place: Place::Air(1) }
+        Fault::BadEnvironment { part: ProblemPart::Air(1) }
     ));
 }
 

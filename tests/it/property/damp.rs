@@ -2,7 +2,7 @@
 
 use inchwise_core::damp::{Damp, relative_humidity};
 use inchwise_core::design::{CheckedDesign, Field};
-use inchwise_core::envelope::{End, Envelope, Place};
+use inchwise_core::envelope::{End, Envelope, ThermalBridge};
 use inchwise_core::moisture::{ColdSpots, SpotPlace};
 use inchwise_core::room::Room;
 use inchwise_core::units::*;
@@ -15,9 +15,9 @@ fn damp_with(checked: &CheckedDesign, factors: [f64; 3]) -> Damp {
     let room = Room::of(checked);
     let envelope = Envelope::of(checked, &room.clear);
     let places = [
-        SpotPlace::Detail(Place::TopCasting(End::Front)),
-        SpotPlace::Detail(Place::StudHead),
-        SpotPlace::Detail(Place::FloorMember),
+        SpotPlace::Detail(ThermalBridge::TopCasting(End::Front)),
+        SpotPlace::Detail(ThermalBridge::StudHead),
+        SpotPlace::Detail(ThermalBridge::FloorMember),
     ];
     let known = places.into_iter().zip(factors.map(TemperatureFactor::new));
     let design = checked.design();

@@ -2,8 +2,9 @@
 
 use inchwise_core::choice_table::RangeProblem;
 use inchwise_core::design::{
-    CheckedDesign, DamperScreen, Design, EndWallTreatment, FanGiven, Field, FoamMeasure,
-    FramePosition, LiningMaterial, PersonnelDoor, Problem, Quantity, RoomUse, Wall, WeatherCover,
+    CheckedDesign, DamperScreen, Design, DesignProblem, EndWallTreatment, FanGiven, Field,
+    FoamMeasure, FramePosition, LiningMaterial, PersonnelDoor, Quantity, RoomUse, Wall,
+    WeatherCover,
 };
 use inchwise_core::freight_box::BoxSize;
 use proptest::prelude::*;
@@ -94,7 +95,7 @@ proptest! {
             .collect();
         prop_assert_eq!(named, wrong);
         for error in errors {
-            let out_of_range = matches!(error.problem, Problem::ByItself(RangeProblem::OutOfRange { .. }));
+            let out_of_range = matches!(error.problem, DesignProblem::ByItself(RangeProblem::OutOfRange { .. }));
             prop_assert!(out_of_range, "{:?}", error);
         }
     }

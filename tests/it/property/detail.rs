@@ -2,9 +2,9 @@
 
 use inchwise_core::design::{Design, EndWallTreatment, Field, FoamMeasure, FramePosition, Surface};
 use inchwise_core::detail::{
-    Detail, DetailMemory, Effort, FrameSlice, Outcome, PlacedDetail, placed_detail,
+    Detail, Effort, FieldCache, FrameSlice, Outcome, PlacedDetail, placed_detail,
 };
-use inchwise_core::envelope::{Amount, End, Place};
+use inchwise_core::envelope::{Amount, End, ThermalBridge};
 use proptest::prelude::*;
 
 use super::design::lawful_design;
@@ -93,10 +93,10 @@ proptest! {
             design.end_wall_treatment = treatment;
             design.set(Field::CastingCover, Some(cover / 1000.0));
             let checked = design.check().ok()?;
-            let mut memory = DetailMemory::default();
-            let place = Place::TopCasting(end);
+            let mut cache = FieldCache::default();
+            let place = ThermalBridge::TopCasting(end);
             let placed: PlacedDetail =
-                placed_detail(&checked, place, Amount::Pieces(2.0), &mut memory, Effort::All);
+                placed_detail(&checked, place, Amount::Pieces(2.0), &mut cache, Effort::All);
             match placed.outcome {
                 Outcome::Solved(field) => Some(field.temperature_factor.value()),
                 other => panic!("{other:?}"),

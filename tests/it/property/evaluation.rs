@@ -1,8 +1,8 @@
 //! What must hold of an evaluation as a whole, and of its JSON form.
 
 use inchwise_core::design::Design;
-use inchwise_core::detail::{DetailMemory, Effort, PlacedDetail};
-use inchwise_core::envelope::Place;
+use inchwise_core::detail::{Effort, FieldCache, PlacedDetail};
+use inchwise_core::envelope::ThermalBridge;
 use inchwise_core::evaluate::evaluate_with;
 use inchwise_core::units::Area;
 use proptest::prelude::*;
@@ -16,14 +16,14 @@ proptest! {
 
     #[test]
     fn every_place_of_a_design_is_a_spot_or_named_as_unknown(checked in lawful_design()) {
-        let evaluation = evaluate_with(&checked, &mut DetailMemory::default(), Effort::Sections);
+        let evaluation = evaluate_with(&checked, &mut FieldCache::default(), Effort::Sections);
         let spots = &evaluation.cold_spots;
         let openings = [&evaluation.envelope.personnel_door, &evaluation.envelope.windows]
             .iter()
             .filter(|openings| openings.area > Area::ZERO)
             .count();
         // The waves of a plain area show how cold it is itself.
-        let is_spot = |placed: &&PlacedDetail| !matches!(placed.place, Place::Waves(_));
+        let is_spot = |placed: &&PlacedDetail| !matches!(placed.place, ThermalBridge::Waves(_));
         let details = evaluation.details.iter().filter(is_spot).count();
         let places = details + evaluation.envelope.plain.len() + openings;
         prop_assert_eq!(spots.spots.len() + spots.unknown.len(), places);
@@ -61,7 +61,7 @@ fn figures_are_numbers(value: &Value, path: &str) {
 #[test]
 fn the_cold_spots_stand_in_the_json_coldest_first() {
     let checked = Design::default().check().expect("the default passes its check");
-    let evaluation = evaluate_with(&checked, &mut DetailMemory::default(), Effort::Sections);
+    let evaluation = evaluate_with(&checked, &mut FieldCache::default(), Effort::Sections);
     let json = inchwise_wire::evaluation(&evaluation);
     figures_are_numbers(&json, "evaluation");
     let spots = &json["cold_spots"];

@@ -1,7 +1,7 @@
 //! What must hold of every heat loss.
 
 use inchwise_core::design::Field;
-use inchwise_core::detail::{DetailMemory, Effort, Outcome};
+use inchwise_core::detail::{Effort, FieldCache, Outcome};
 use inchwise_core::evaluate::{Evaluation, evaluate_with};
 use inchwise_core::units::TemperatureFactor;
 use proptest::prelude::*;
@@ -9,7 +9,7 @@ use proptest::prelude::*;
 use super::design::lawful_design;
 
 fn evaluated(checked: &inchwise_core::design::CheckedDesign) -> Evaluation {
-    evaluate_with(checked, &mut DetailMemory::default(), Effort::Sections)
+    evaluate_with(checked, &mut FieldCache::default(), Effort::Sections)
 }
 
 proptest! {

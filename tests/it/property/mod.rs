@@ -3,12 +3,14 @@
 mod conduction;
 mod conduction_reading;
 mod damp;
+mod depth_grid;
 mod design;
 mod detail;
 mod evaluation;
 mod heat_loss;
 mod moisture;
 mod psychro;
+mod reading;
 mod room;
 mod ventilation;
 mod waves;

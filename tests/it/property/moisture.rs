@@ -1,7 +1,7 @@
 //! What must hold of damp, whatever the room.
 
 use inchwise_core::design::Surface;
-use inchwise_core::envelope::{End, Place};
+use inchwise_core::envelope::{End, ThermalBridge};
 use inchwise_core::moisture::*;
 use inchwise_core::psychro::{MoistAir, STANDARD_PRESSURE};
 use inchwise_core::units::*;
@@ -123,11 +123,11 @@ proptest! {
         factors in proptest::collection::vec(-0.1..1.0, 1..9), outdoor in -55.0..10.0,
     ) {
         let places = [
-            SpotPlace::Detail(Place::TopCasting(End::Front)),
-            SpotPlace::Detail(Place::TopCasting(End::Door)),
-            SpotPlace::Detail(Place::FrameLine(Surface::SideWall)),
-            SpotPlace::Detail(Place::FrameLine(Surface::Ceiling)),
-            SpotPlace::Detail(Place::FloorMember),
+            SpotPlace::Detail(ThermalBridge::TopCasting(End::Front)),
+            SpotPlace::Detail(ThermalBridge::TopCasting(End::Door)),
+            SpotPlace::Detail(ThermalBridge::FrameLine(Surface::SideWall)),
+            SpotPlace::Detail(ThermalBridge::FrameLine(Surface::Ceiling)),
+            SpotPlace::Detail(ThermalBridge::FloorMember),
             SpotPlace::Plain(Surface::Floor),
             SpotPlace::Plain(Surface::SideWall),
             SpotPlace::Windows,

@@ -1,13 +1,13 @@
 //! What must hold of every room.
 
 use inchwise_core::design::{Field, Quantity};
-use inchwise_core::room::{Room, Step};
+use inchwise_core::room::{LadderStep, Room};
 use inchwise_core::units::Length;
 use proptest::prelude::*;
 
 use super::design::lawful_design;
 
-fn sum(ladder: &[Step]) -> f64 {
+fn sum(ladder: &[LadderStep]) -> f64 {
     ladder.iter().map(|step| step.taken).sum::<Length>().as_mm()
 }
 

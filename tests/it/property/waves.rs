@@ -1,10 +1,10 @@
 //! What must hold of the waves of any design's sheets.
 
 use inchwise_core::design::{CheckedDesign, Design, FoamMeasure, FramePosition, Surface};
-use inchwise_core::detail::{Detail, DetailMemory, Effort, FrameSlice, WaveSection, Waves};
+use inchwise_core::detail::{Detail, Effort, FieldCache, FrameSlice, WaveSection, Waves};
 use inchwise_core::envelope::{
-    Amount, OUTSIDE_SURFACE_RESISTANCE, Place, air_layer_conductivity, air_layer_resistance,
-    counted_waves,
+    Amount, OUTSIDE_SURFACE_RESISTANCE, ThermalBridge, air_layer_conductivity,
+    air_layer_resistance, counted_waves,
 };
 use inchwise_core::evaluate::evaluate_with;
 use inchwise_core::freight_box::Corrugation;
@@ -160,10 +160,12 @@ fn a_plain_area_holds_as_many_metres_of_waves_as_its_area_over_the_pitch() {
     let checked = Design::default().check().expect("the default passes its check");
     for &measure in FoamMeasure::ALL {
         let checked = measured(&checked, measure);
-        let evaluation = evaluate_with(&checked, &mut DetailMemory::default(), Effort::Known);
+        let evaluation = evaluate_with(&checked, &mut FieldCache::default(), Effort::Known);
         let mut waving = Vec::new();
-        for &(place, amount) in &evaluation.envelope.places {
-            let (Place::Waves(surface), Amount::Metres(length)) = (place, amount) else { continue };
+        for &(place, amount) in &evaluation.envelope.thermal_bridges {
+            let (ThermalBridge::Waves(surface), Amount::Metres(length)) = (place, amount) else {
+                continue;
+            };
             let plain = evaluation.envelope.plain.iter().find(|plain| plain.surface == surface);
             let area = plain.expect("every surface has a plain area").area.value();
             let pitch = counted_waves(&checked, surface).expect("waves").pitch();

@@ -7,7 +7,7 @@ use inchwise_core::climate::{
     varnholm_flats,
 };
 use inchwise_core::design::{CheckedDesign, Field};
-use inchwise_core::detail::{DetailMemory, Effort};
+use inchwise_core::detail::{Effort, FieldCache};
 use inchwise_core::evaluate::evaluate_with;
 use inchwise_core::units::{
     Angle, Energy, Irradiation, Length, Power, Pressure, SolarShare, Temperature,
@@ -40,7 +40,7 @@ fn year_in(
     choices: &CheckedYearChoices,
 ) -> YearOutcome {
     // Plain areas, doors and air are enough: no field need be solved.
-    let evaluation = evaluate_with(design, &mut DetailMemory::default(), Effort::Known);
+    let evaluation = evaluate_with(design, &mut FieldCache::default(), Effort::Known);
     let turned = surroundings.clone().turned(choices.choices().front_faces);
     run_year(&YearModel::new(&evaluation, &turned, choices).expect("a room in its surroundings"))
 }
@@ -179,7 +179,7 @@ proptest! {
             ..choices
         };
         let choices = beside(&design, choices);
-        let evaluation = evaluate_with(&design, &mut DetailMemory::default(), Effort::Known);
+        let evaluation = evaluate_with(&design, &mut FieldCache::default(), Effort::Known);
         let turned = surroundings().clone().turned(choices.choices().front_faces);
         let model = YearModel::new(&evaluation, &turned, &choices).expect("a room in its surroundings");
         let summer = Summer::of(&run_year(&model), &evaluation, &turned, &choices)

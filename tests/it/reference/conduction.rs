@@ -155,7 +155,7 @@ fn composite_slab_is_exact() {
         size[axis as usize] = depth;
         let cells = CellSizes::new(Length::mm(3.0), Length::mm(60.0));
         let domain = Block::metres([0.0; 3], size);
-        let mut slab = Problem::new(domain, Dimensions::Three, lambda(1.0), cells);
+        let mut slab = Problem::new(domain, Dimensionality::Three, lambda(1.0), cells);
         let mut from = 0.0;
         for (thickness, conductivity) in layers {
             let (mut low, mut high) = ([-1.0; 3], [1.0; 3]);
@@ -208,7 +208,7 @@ fn sheet_metal_fin_follows_the_closed_form() {
             Block::flat(Length::ZERO, Length::ZERO, Length::mm(length), Length::mm(thickness));
         let cells = CellSizes::new(Length::mm(0.5), Length::mm(2.0));
         let conductivity = lambda(row.number("conductivity_w_per_m_k"));
-        let mut fin = Problem::new(domain, Dimensions::Two, conductivity, cells);
+        let mut fin = Problem::new(domain, Dimensionality::Two, conductivity, cells);
         let coefficient = row.number("surface_coefficient_w_per_m2_k");
         fin.expose(Side::XMinimum, Environment(0), ThermalResistance::ZERO);
         fin.expose(Side::YMaximum, Environment(1), resistance(1.0 / coefficient));
@@ -266,7 +266,7 @@ fn round_pipe_insulation_follows_the_closed_form() {
     for (size, allowed) in [(4.0, 0.03), (2.0, 0.015), (1.0, 0.0075)] {
         let cells = CellSizes::new(Length::mm(size), Length::mm(size));
         let domain = Block::flat(low, low, high, high);
-        let mut pipe = Problem::new(domain, Dimensions::Two, lambda(1.0), cells);
+        let mut pipe = Problem::new(domain, Dimensionality::Two, lambda(1.0), cells);
         for (radius, conductivity) in radii[1..].iter().zip(conductivities).rev() {
             pipe.paint(prism(regular_polygon(*radius, 5)), lambda(conductivity));
         }
@@ -302,7 +302,7 @@ fn sloping_sheet_keeps_its_cross_section() {
             Length::new(length),
             Length::new(rise + 0.02),
         );
-        let mut foam = Problem::new(domain, Dimensions::Two, lambda(1e-4), cells);
+        let mut foam = Problem::new(domain, Dimensionality::Two, lambda(1e-4), cells);
         foam.paint(sheet.clone(), lambda(50.0));
         foam.expose(Side::XMinimum, Environment(0), ThermalResistance::ZERO);
         foam.expose(Side::XMaximum, Environment(1), ThermalResistance::ZERO);

@@ -4,8 +4,8 @@ use inchwise_core::damp::{Damp, FASTEST_INTAKE, FLUE_SPILLS_AT, Fan, FanRun, Hol
 use inchwise_core::design::{
     DamperScreen, Design, EndWallTreatment, Field, RoomUse, Surface, WeatherCover,
 };
-use inchwise_core::detail::{DetailMemory, Effort};
-use inchwise_core::envelope::{End, Place};
+use inchwise_core::detail::{Effort, FieldCache};
+use inchwise_core::envelope::{End, ThermalBridge};
 use inchwise_core::evaluate::{Evaluation, evaluate_with};
 use inchwise_core::material::{CLOSED_CELL_FOAM, PLYWOOD};
 use inchwise_core::moisture::SpotPlace;
@@ -14,7 +14,7 @@ use inchwise_tests::{Tolerance, close_to};
 
 fn evaluated(design: &Design, effort: Effort) -> Evaluation {
     let checked = design.check().expect("a lawful design");
-    evaluate_with(&checked, &mut DetailMemory::default(), effort)
+    evaluate_with(&checked, &mut FieldCache::default(), effort)
 }
 
 fn damp(design: &Design) -> Damp {
@@ -266,7 +266,7 @@ fn a_covered_casting_stops_frosting() {
         };
         let evaluation = evaluated(&design, Effort::All);
         let damp = evaluation.damp().expect("in range");
-        let casting = SpotPlace::Detail(Place::TopCasting(End::Front));
+        let casting = SpotPlace::Detail(ThermalBridge::TopCasting(End::Front));
         let held = damp.cold_spots.room.vapour_concentration();
         let spot = damp.cold_spots.places.iter().copied().find(|spot| spot.place == casting);
         spot.map(|spot| Casting { spot, held })

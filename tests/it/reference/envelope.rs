@@ -1,7 +1,7 @@
 //! Plain build-ups against ISO 6946: surface and air-layer resistances, layers in series.
 
 use inchwise_core::conduction::{
-    Accuracy, Block, CellSizes, Dimensions, Environment, Problem, Side, solve,
+    Accuracy, Block, CellSizes, Dimensionality, Environment, Problem, Side, solve,
 };
 use inchwise_core::envelope::{
     HeatFlow, OUTSIDE_SURFACE_RESISTANCE, air_layer_resistance, series_resistance,
@@ -127,7 +127,7 @@ fn a_sheet_that_a_line_heats_is_a_fin() {
         let conductivity = ThermalConductivity::new(row.number("conductivity_w_per_m_k"));
         let cells = CellSizes { growth: 1.1, ..CellSizes::new(Length::mm(0.5), Length::mm(2.0)) };
         let sheet = Block::flat(Length::ZERO, Length::ZERO, half_length, thickness);
-        let mut problem = Problem::new(sheet, Dimensions::Two, conductivity, cells);
+        let mut problem = Problem::new(sheet, Dimensionality::Two, conductivity, cells);
         let coefficient = row.number("surface_coefficient_w_per_m2_k");
         problem.expose(Side::XMinimum, LINE, ThermalResistance::ZERO);
         problem.expose(Side::YMaximum, AIR, ThermalResistance::new(1.0 / coefficient));

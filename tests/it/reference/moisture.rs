@@ -4,8 +4,8 @@ use std::ops::RangeInclusive;
 
 use inchwise_core::design::{Design, RoomUse, Surface};
 use inchwise_core::envelope::{
-    End, HeatFlow, Layer, LayerKind, OUTSIDE_SURFACE_RESISTANCE, Openings, Place, PlainArea,
-    series_resistance,
+    End, HeatFlow, Layer, LayerKind, OUTSIDE_SURFACE_RESISTANCE, Openings, PlainArea,
+    ThermalBridge, series_resistance,
 };
 use inchwise_core::moisture::*;
 use inchwise_core::psychro::{MoistAir, STANDARD_PRESSURE};
@@ -361,15 +361,17 @@ fn plain_walls_and_windows_stand_what_was_planned() {
 #[test]
 fn mending_one_casting_mends_its_fellows() {
     let at = |place, factor| (SpotPlace::Detail(place), TemperatureFactor::new(factor));
-    let stud = Place::FrameLine(Surface::SideWall);
+    let stud = ThermalBridge::FrameLine(Surface::SideWall);
     let known = [
         at(stud, 0.77),
-        at(Place::TopCasting(End::Door), 0.07),
-        at(Place::TopCasting(End::Front), 0.06),
+        at(ThermalBridge::TopCasting(End::Door), 0.07),
+        at(ThermalBridge::TopCasting(End::Front), 0.06),
         (SpotPlace::Plain(Surface::SideWall), TemperatureFactor::new(0.89)),
     ];
-    let waiting =
-        UnknownSpot { place: SpotPlace::Detail(Place::StudHead), reason: UnknownReason::Waiting };
+    let waiting = UnknownSpot {
+        place: SpotPlace::Detail(ThermalBridge::StudHead),
+        reason: UnknownReason::Waiting,
+    };
     let (indoor, outdoor) = (Temperature::celsius(20.0), Temperature::celsius(-30.0));
     let spots = ColdSpots::from_factors(indoor, outdoor, known, vec![waiting]);
     let weakest = spots.weakest().expect("a spot");

@@ -2,8 +2,8 @@
 
 use inchwise_core::caution::{Caution, cautions};
 use inchwise_core::design::{Design, EndWallTreatment, Surface};
-use inchwise_core::detail::{DetailMemory, Effort};
-use inchwise_core::envelope::{Opening, Place};
+use inchwise_core::detail::{Effort, FieldCache};
+use inchwise_core::envelope::{Opening, ThermalBridge};
 use inchwise_core::evaluate::evaluate_with;
 use inchwise_core::freight_box::BoxSize;
 use inchwise_core::room::Room;
@@ -150,10 +150,10 @@ fn a_packed_opening_frame_is_warmer_than_a_bare_one() {
     let at = |millimetres: f64| {
         let design = Design { opening_frame_foam: Length::mm(millimetres), ..Design::default() };
         let checked = design.check().expect("a lawful design");
-        let evaluation = evaluate_with(&checked, &mut DetailMemory::default(), Effort::Sections);
+        let evaluation = evaluate_with(&checked, &mut FieldCache::default(), Effort::Sections);
         let is_warned = cautions(&checked, &evaluation.room).contains(&Caution::BareOpeningFrames);
         assert_eq!(is_warned, millimetres == 0.0);
-        let window = Place::OpeningFrame(Opening::Window);
+        let window = ThermalBridge::OpeningFrame(Opening::Window);
         let placed = evaluation.details.iter().find(|placed| placed.place == window);
         let field = placed.and_then(|placed| placed.field()).expect("a section that solves");
         field.temperature_factor.value()

@@ -4,7 +4,7 @@
 use anyhow::{Result, anyhow};
 use inchwise_core::{
     design::Design,
-    detail::DetailMemory,
+    detail::FieldCache,
     evaluate::{Evaluation, evaluate},
     freight_box::BoxSize,
 };
@@ -22,14 +22,14 @@ const BOXES: [(BoxSize, &str); 4] = [
 
 /// What replaces the mark: the default design in each box.
 pub(crate) fn block() -> Result<String> {
-    let mut memory = DetailMemory::default();
+    let mut cache = FieldCache::default();
     let mut rows = String::new();
     for (box_size, name) in BOXES {
         let design = Design { box_size, ..Design::default() };
         let checked = design.check().map_err(|errors| {
             anyhow!("The default design does not suit the {name} box: {errors:?}")
         })?;
-        rows.push_str(&row(name, &evaluate(&checked, &mut memory)));
+        rows.push_str(&row(name, &evaluate(&checked, &mut cache)));
     }
     Ok(table(&Design::default(), &rows))
 }

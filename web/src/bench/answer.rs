@@ -30,9 +30,9 @@ pub fn Answer() -> impl IntoView {
     };
     let load = move || {
         let notation = planner.notation();
-        let load = planner.headline.get().load();
-        load.map(|load| notation.language.answer().about.with(&[&notation.load(load)]))
+        planner.headline.get().load().map(|load| notation.load(load))
     };
+    let is_dry = move || planner.headline.get().verdict().is_some_and(|it| it.wet_places() == 0);
     let is_waiting = move || planner.headline.get().load().is_none();
     view! {
         <section class="answer" aria-label=move || planner.language.get().answer().title>
@@ -57,7 +57,7 @@ pub fn Answer() -> impl IntoView {
                     value=Signal::derive(move || cost(planner))
                     delta=Signal::derive(move || cost_delta(planner))
                 />
-                <div class="figure damp" data-testid="answer-drip" class:waiting=is_waiting>
+                <div class="figure damp" data-testid="answer-drip" class:waiting=is_waiting class:is-dry=is_dry>
                     <dt>{move || {
                         let language = planner.language.get();
                         let room_use = planner.look(|it| it.checked.design().room_use);
@@ -183,7 +183,7 @@ fn verdict_short(planner: Planner) -> String {
 /// What becomes of damp, in one sentence.
 pub fn verdict_words(verdict: &Verdict, notation: Notation) -> String {
     let words = notation.language.bench();
-    let mut said = words.stands_at.with(&[&notation.percent(verdict.busy.value())]);
+    let mut said = words.stands_at.with(&[&notation.percent(verdict.stands_at.value())]);
     let (risk, count) = verdict.worst();
     let number = notation.count(count as f64);
     let damage = match (risk, count) {

@@ -88,12 +88,12 @@ mod tests {
     use crate::measure::UnitSystem;
     use crate::text::Language;
     use inchwise_core::design::Design;
-    use inchwise_core::detail::DetailMemory;
+    use inchwise_core::detail::FieldCache;
     use inchwise_core::evaluate::evaluate;
 
     #[test]
     fn an_inch_past_the_frame_is_told_as_height_and_less_heat() {
-        let mut memory = DetailMemory::default();
+        let mut memory = FieldCache::default();
         let mut of = |mm: f64| {
             let design = Design { ceiling_foam: Length::mm(mm), ..Design::default() };
             Headline::of(&evaluate(&design.check().expect("lawful"), &mut memory))

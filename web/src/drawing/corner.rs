@@ -3,7 +3,7 @@
 use std::sync::Arc;
 
 use inchwise_core::detail::View;
-use inchwise_core::envelope::Place;
+use inchwise_core::envelope::ThermalBridge;
 use leptos::html::Canvas;
 use leptos::prelude::*;
 
@@ -28,7 +28,7 @@ pub fn corner(planner: Planner) -> AnyView {
     view! { <div class="temperature-figure" data-testid=NAME>{parts}</div> }.into_any()
 }
 
-fn parts(planner: Planner, place: Place) -> AnyView {
+fn parts(planner: Planner, place: ThermalBridge) -> AnyView {
     let [door, window] = untrack(|| planner.look(|it| walls_of_openings(it.checked.design())));
     let held: Arc<[Handle]> = handles(place, door, window).into();
     let shows = looked_at(planner, place);
@@ -71,7 +71,7 @@ fn parts(planner: Planner, place: Place) -> AnyView {
 }
 
 /// Which of a body's cuts: each with a small drawing of where it is.
-fn cuts(planner: Planner, place: Place) -> AnyView {
+fn cuts(planner: Planner, place: ThermalBridge) -> AnyView {
     let checked = untrack(|| planner.look(|evaluation| evaluation.checked.clone()));
     let views = views_to_come(&checked, place);
     if views.len() < 2 {

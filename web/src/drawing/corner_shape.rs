@@ -5,7 +5,7 @@ use std::sync::Arc;
 use inchwise_core::conduction::Point as InTheBody;
 use inchwise_core::design::CheckedDesign;
 use inchwise_core::detail::{Detail, Picture as CutPicture, View, drawn_detail};
-use inchwise_core::envelope::Place;
+use inchwise_core::envelope::ThermalBridge;
 use inchwise_core::moisture::{SpotPlace, surface_temperature};
 use inchwise_core::psychro::iso_13788::{dew_point, vapour_pressure};
 use inchwise_core::units::{RelativeHumidity, Temperature};
@@ -30,7 +30,7 @@ pub struct Shown {
     /// Whether it is the present design's.
     pub is_fresh: bool,
     /// The place.
-    pub place: Place,
+    pub place: ThermalBridge,
     /// The paper while there are no shapes.
     pub paper_to_come: Rect,
 }
@@ -43,7 +43,7 @@ impl Shown {
 }
 
 /// The views of a place but for where the cuts stand exactly, which its field decides.
-pub fn views_to_come(checked: &CheckedDesign, place: Place) -> Vec<View> {
+pub fn views_to_come(checked: &CheckedDesign, place: ThermalBridge) -> Vec<View> {
     let detail = drawn_detail(checked, place);
     detail.map_or_else(Vec::new, |detail| detail.views(InTheBody::default()))
 }
@@ -53,12 +53,12 @@ fn dew(indoor: Temperature, humidity: RelativeHumidity) -> Option<Temperature> {
     dew_point(vapour_pressure(indoor, humidity).ok()?).ok()
 }
 
-/// How humid the room stands with its own use and air; as it is to be held where a formula does not
-/// reach.
+/// How humid the room stands through a cold spell with its own use and air; as it is to be held
+/// where a formula does not reach.
 fn humidity(planner: Planner) -> RelativeHumidity {
     planner.look(|evaluation| {
         let held = evaluation.checked.design().target_humidity;
-        evaluation.damp().map_or(held, |damp| damp.busy.ventilated())
+        evaluation.damp().map_or(held, |damp| damp.cold_spots.room.relative_humidity())
     })
 }
 
@@ -87,12 +87,12 @@ pub fn cut(seen: &Seen, number: usize) -> Option<&CutPicture> {
 }
 
 /// What was seen of a place, whichever design it is of.
-pub fn seen_of(planner: Planner, place: Place) -> Option<Seen> {
+pub fn seen_of(planner: Planner, place: ThermalBridge) -> Option<Seen> {
     planner.seen.get().filter(|seen| seen.place == place)
 }
 
 /// The view that is looked at with the detail as it is chosen now.
-pub fn looked_at(planner: Planner, place: Place) -> Memo<Option<(Detail, View)>> {
+pub fn looked_at(planner: Planner, place: ThermalBridge) -> Memo<Option<(Detail, View)>> {
     Memo::new(move |_| {
         let seen = seen_of(planner, place)?;
         let view = cut(&seen, planner.view.cut.get())?.view;
@@ -102,7 +102,7 @@ pub fn looked_at(planner: Planner, place: Place) -> Memo<Option<(Detail, View)>>
 }
 
 /// What is drawn of a place.
-pub fn shown(planner: Planner, place: Place, held: Arc<[Handle]>) -> Memo<Shown> {
+pub fn shown(planner: Planner, place: ThermalBridge, held: Arc<[Handle]>) -> Memo<Shown> {
     let climate = Memo::new(move |_| climate(planner));
     let seen = Memo::new(move |_| seen_of(planner, place));
     let shapes = Memo::new(move |_| {

@@ -3,7 +3,7 @@
 use inchwise_core::conduction::Axis;
 use inchwise_core::design::{Design, Field, Surface};
 use inchwise_core::detail::{Detail, FRAME_TUBE, FrameSlice, View};
-use inchwise_core::envelope::{Opening, Place, surface_of};
+use inchwise_core::envelope::{Opening, ThermalBridge, surface_of};
 use inchwise_core::units::Length;
 use leptos::prelude::*;
 
@@ -33,10 +33,14 @@ fn foam_of(surface: Surface) -> &'static [Field] {
 }
 
 /// The handles of a place.
-pub fn handles(place: Place, wall_of_door: Surface, wall_of_window: Surface) -> Vec<Handle> {
+pub fn handles(
+    place: ThermalBridge,
+    wall_of_door: Surface,
+    wall_of_window: Surface,
+) -> Vec<Handle> {
     let handle = |fields, towards, at| Handle { fields, towards, at };
     match place {
-        Place::FrameLine(surface) => {
+        ThermalBridge::FrameLine(surface) => {
             let gap: &'static [Field] = if surface == Surface::Ceiling {
                 &[Field::JoistStandOff]
             } else {
@@ -56,15 +60,17 @@ pub fn handles(place: Place, wall_of_door: Surface, wall_of_window: Surface) -> 
                 }),
             ]
         }
-        Place::Waves(surface) => vec![handle(foam_of(surface), Towards::Down, |detail, _| {
-            let Detail::Wave(wave) = detail else { return None };
-            let sheet = &wave.waves.sheet;
-            // At the edge of the crest; the coldest place is marked at its middle.
-            Some(point(sheet.outer_flat / 2.0 + sheet.slope, wave.build_up.foam))
-        })],
-        Place::RoofEdge(wall) => edge(foam_of(wall), foam_of(Surface::Ceiling)),
-        Place::CornerPost(end) => edge(foam_of(Surface::SideWall), foam_of(end.surface())),
-        Place::FloorEdge(wall) => vec![
+        ThermalBridge::Waves(surface) => {
+            vec![handle(foam_of(surface), Towards::Down, |detail, _| {
+                let Detail::Wave(wave) = detail else { return None };
+                let sheet = &wave.waves.sheet;
+                // At the edge of the crest; the coldest place is marked at its middle.
+                Some(point(sheet.outer_flat / 2.0 + sheet.slope, wave.build_up.foam))
+            })]
+        }
+        ThermalBridge::RoofEdge(wall) => edge(foam_of(wall), foam_of(Surface::Ceiling)),
+        ThermalBridge::CornerPost(end) => edge(foam_of(Surface::SideWall), foam_of(end.surface())),
+        ThermalBridge::FloorEdge(wall) => vec![
             handle(foam_of(wall), Towards::Right, |detail, view| {
                 let Detail::FloorEdge(edge) = detail else { return None };
                 Some(point(edge.wall.foam, view.down[1] - Length::mm(24.0)))
@@ -74,7 +80,7 @@ pub fn handles(place: Place, wall_of_door: Surface, wall_of_window: Surface) -> 
                 Some(point(view.across[1] - Length::mm(44.0), edge.floor.over))
             }),
         ],
-        Place::FloorMember => vec![
+        ThermalBridge::FloorMember => vec![
             handle(&[Field::FloorFoamUnder], Towards::Down, |detail, _| {
                 let Detail::FloorMember(slice) = detail else { return None };
                 let floor = &slice.floor;
@@ -86,7 +92,7 @@ pub fn handles(place: Place, wall_of_door: Surface, wall_of_window: Surface) -> 
                 Some(point(part(view, 0.15), slice.floor.foam_bottom()))
             }),
         ],
-        Place::OpeningFrame(opening) => {
+        ThermalBridge::OpeningFrame(opening) => {
             let wall = match opening {
                 Opening::PersonnelDoor => wall_of_door,
                 Opening::Window => wall_of_window,
@@ -102,7 +108,7 @@ pub fn handles(place: Place, wall_of_door: Surface, wall_of_window: Surface) -> 
                 }),
             ]
         }
-        Place::TopCasting(_) => {
+        ThermalBridge::TopCasting(_) => {
             vec![handle(&[Field::CastingCover], Towards::Down, |detail, view| {
                 let Detail::Corner(corner) = detail else { return None };
                 let cover = corner.casting.cover?;
@@ -115,23 +121,25 @@ pub fn handles(place: Place, wall_of_door: Surface, wall_of_window: Surface) -> 
                 Some(point(across * 0.8, z + cover))
             })]
         }
-        Place::StudHead => vec![handle(&[Field::BracketPad], Towards::Right, |detail, view| {
-            let Detail::Bracket(bracket) = detail else { return None };
-            let rail = bracket.edge.steel;
-            let face = rail.x[1] + bracket.pad;
-            match view.axis {
-                Axis::X => Some(point(face, rail.y[1] / 2.0)),
-                Axis::Y | Axis::Z => None,
-            }
-        })],
-        Place::BottomCasting(_) => {
+        ThermalBridge::StudHead => {
+            vec![handle(&[Field::BracketPad], Towards::Right, |detail, view| {
+                let Detail::Bracket(bracket) = detail else { return None };
+                let rail = bracket.edge.steel;
+                let face = rail.x[1] + bracket.pad;
+                match view.axis {
+                    Axis::X => Some(point(face, rail.y[1] / 2.0)),
+                    Axis::Y | Axis::Z => None,
+                }
+            })]
+        }
+        ThermalBridge::BottomCasting(_) => {
             vec![handle(&[Field::SideWallFoam], Towards::Right, |detail, view| {
                 let Detail::BottomCorner(corner) = detail else { return None };
                 let high = view.down[1] - Length::mm(24.0);
                 (view.axis == Axis::Y).then(|| point(corner.side.foam, high))
             })]
         }
-        Place::DamperSleeve | Place::ExhaustSleeve => {
+        ThermalBridge::DamperSleeve | ThermalBridge::ExhaustSleeve => {
             vec![handle(&[Field::SideWallFoam], Towards::Right, |detail, view| {
                 let Detail::Sleeve(sleeve) = detail else { return None };
                 (view.axis == Axis::X)

@@ -1,7 +1,7 @@
 //! The ladder, drawn: three bars to one scale, and under each the sum in words.
 
 use inchwise_core::design::Surface;
-use inchwise_core::room::{Step, Taker};
+use inchwise_core::room::{LadderStep, Taker};
 use inchwise_core::units::Length;
 use leptos::prelude::*;
 
@@ -179,8 +179,8 @@ fn sums(bar: &LadderBar, notation: Notation) -> AnyView {
 }
 
 /// What one side takes, from the steel to the room.
-fn steps_on(bar: &LadderBar, surface: Surface) -> Vec<Step> {
-    let mut steps: Vec<Step> = bar
+fn steps_on(bar: &LadderBar, surface: Surface) -> Vec<LadderStep> {
+    let mut steps: Vec<LadderStep> = bar
         .rungs
         .iter()
         .map(|rung| rung.step)
@@ -195,7 +195,7 @@ fn steps_on(bar: &LadderBar, surface: Surface) -> Vec<Step> {
     steps
 }
 
-fn sum(steps: &[Step], notation: Notation) -> AnyView {
+fn sum(steps: &[LadderStep], notation: Notation) -> AnyView {
     let language = notation.language;
     let total: Length = steps.iter().map(|step| step.taken).sum();
     if steps.is_empty() {

@@ -179,7 +179,7 @@ impl<S: PartialEq + Send + Sync + 'static> Drawing<S> {
         });
         let (leads, buttons) = marked.unzip();
         view! {
-            <div class="paper" style:aspect-ratio=proportion>
+            <div class="paper" style:aspect-ratio=proportion style:--proportion=proportion>
                 {under}
                 <svg
                     class="picture"

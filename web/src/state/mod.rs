@@ -20,7 +20,7 @@ use std::sync::Arc;
 
 use inchwise_core::design::{Design, Field};
 use inchwise_core::detail::{Detail, drawn_detail};
-use inchwise_core::envelope::Place;
+use inchwise_core::envelope::ThermalBridge;
 use inchwise_core::evaluate::Evaluation;
 use inchwise_core::year::YearField;
 use inchwise_link::Figure;
@@ -85,7 +85,7 @@ pub struct Wanted {
     /// The designs.
     pub designs: Vec<Arc<Asked>>,
     /// The place that is looked at.
-    pub picture: Option<(Place, Detail)>,
+    pub picture: Option<(ThermalBridge, Detail)>,
 }
 
 impl PartialEq for Wanted {
@@ -124,7 +124,7 @@ pub struct Planner {
     /// What else the design could be.
     pub variations: Variations,
     /// The place that is looked at, if a picture of it is shown.
-    pub looked_at: Memo<Option<Place>>,
+    pub looked_at: Memo<Option<ThermalBridge>>,
     /// The last pictures that came.
     pub seen: RwSignal<Option<Seen>>,
     /// The workers.
@@ -337,8 +337,8 @@ pub fn winter_of(inputs: &Inputs) -> inchwise_core::units::Temperature {
 
 /// The place whose temperatures are drawn: the chosen one if the design has it, else the coldest.
 /// Until every field is solved that is the one of before, so that the picture does not wander.
-fn looked_at(view: View, outcome: Memo<Outcome>) -> Memo<Option<Place>> {
-    Memo::new(move |last: Option<&Option<Place>>| {
+fn looked_at(view: View, outcome: Memo<Outcome>) -> Memo<Option<ThermalBridge>> {
+    Memo::new(move |last: Option<&Option<ThermalBridge>>| {
         let is_shown =
             view.drawing.get() == DrawingName::Corner || view.sheet.get() == Sheet::Dry;
         if !is_shown {
@@ -348,7 +348,7 @@ fn looked_at(view: View, outcome: Memo<Outcome>) -> Memo<Option<Place>> {
         outcome.with(|outcome| {
             let good = &outcome.good;
             let stands =
-                |place: &Place| good.envelope.places.iter().any(|(standing, _)| standing == place);
+                |place: &ThermalBridge| good.envelope.thermal_bridges.iter().any(|(standing, _)| standing == place);
             let before = last.copied().flatten().filter(stands);
             let coldest = || {
                 let spots = &good.cold_spots.spots;
@@ -363,7 +363,7 @@ fn looked_at(view: View, outcome: Memo<Outcome>) -> Memo<Option<Place>> {
 fn wanted(
     outcome: Memo<Outcome>,
     variations: Variations,
-    looked_at: Memo<Option<Place>>,
+    looked_at: Memo<Option<ThermalBridge>>,
 ) -> Wanted {
     let (present, picture) = outcome.with(|outcome| {
         let checked = &outcome.good.checked;

@@ -3,7 +3,7 @@
 use std::sync::Arc;
 
 use inchwise_core::design::{CheckedDesign, Design, DesignError};
-use inchwise_core::detail::{DetailMemory, Effort};
+use inchwise_core::detail::{FieldCache, Effort};
 use inchwise_core::evaluate::{Evaluation, evaluate_with};
 use inchwise_core::freight_box::Dimensions;
 use inchwise_core::units::{Power, Volume};
@@ -26,13 +26,13 @@ impl PartialEq for Outcome {
 }
 
 /// An evaluation with what is known; the rest waits.
-pub fn known(checked: &CheckedDesign, memory: &mut DetailMemory) -> Evaluation {
+pub fn known(checked: &CheckedDesign, memory: &mut FieldCache) -> Evaluation {
     evaluate_with(checked, memory, Effort::Known)
 }
 
 impl Outcome {
     /// What follows from a design; where it does not pass its check, from the one before.
-    pub fn of(design: &Design, memory: &mut DetailMemory, last: Option<&Self>) -> Self {
+    pub fn of(design: &Design, memory: &mut FieldCache, last: Option<&Self>) -> Self {
         let (checked, errors) = match design.check() {
             Ok(checked) => (checked, Vec::new()),
             Err(errors) => {

@@ -2,7 +2,7 @@
 
 use inchwise_core::conduction::ConductionError;
 use inchwise_core::detail::Detail;
-use inchwise_core::envelope::Place;
+use inchwise_core::envelope::ThermalBridge;
 use inchwise_protocol::{FromWorker, ToWorker, Wish, unpack_pictures};
 use js_sys::{Array, Float64Array, Function, Reflect};
 use leptos::prelude::*;
@@ -36,7 +36,7 @@ struct Job {
     request: u32,
     detail: Detail,
     /// The place, where pictures of it are made.
-    pictured: Option<Place>,
+    pictured: Option<ThermalBridge>,
 }
 
 /// What a listener does with what it hears.

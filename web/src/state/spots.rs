@@ -5,7 +5,7 @@ use std::sync::Arc;
 use inchwise_core::conduction::FactorSpot;
 use inchwise_core::design::CheckedDesign;
 use inchwise_core::detail::{Detail, Picture, drawn_detail};
-use inchwise_core::envelope::Place;
+use inchwise_core::envelope::ThermalBridge;
 use inchwise_core::evaluate::Evaluation;
 use inchwise_core::moisture::{ColdSpot, SpotPlace};
 
@@ -44,8 +44,8 @@ pub fn spots_of(evaluation: &Evaluation) -> Vec<Spot> {
 }
 
 /// The place whose picture shows a spot of a design, if one does.
-pub fn pictured(evaluation: &Evaluation, spot: SpotPlace) -> Option<Place> {
-    let standing = &evaluation.envelope.places;
+pub fn pictured(evaluation: &Evaluation, spot: SpotPlace) -> Option<ThermalBridge> {
+    let standing = &evaluation.envelope.thermal_bridges;
     standing.iter().map(|(place, _)| *place).find(|&place| SpotPlace::of(place) == spot)
 }
 
@@ -53,7 +53,7 @@ pub fn pictured(evaluation: &Evaluation, spot: SpotPlace) -> Option<Place> {
 #[derive(Clone, Debug, PartialEq)]
 pub struct Seen {
     /// The place.
-    pub place: Place,
+    pub place: ThermalBridge,
     /// Its detail as drawn.
     pub detail: Detail,
     /// The coldest of the room's surface, not yet refined there.

@@ -20,10 +20,10 @@ pub enum Risk {
 /// What becomes of damp.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Verdict {
-    /// How humid the room stands when it is used most, in a cold spell.
+    /// How humid the room stands through a cold spell, once the cold places have taken their part.
+    pub stands_at: RelativeHumidity,
+    /// How humid it would be in the busy hours if no place took any.
     pub busy: RelativeHumidity,
-    /// The same in the mean of a day.
-    pub mean: RelativeHumidity,
     /// Places that frost.
     pub frost: usize,
     /// Places that drip.
@@ -56,8 +56,8 @@ impl Verdict {
         let count =
             |risk| spots.iter().filter(|spot| risk_at(evaluation, spot) == risk).count();
         Some(Self {
+            stands_at: damp.cold_spots.room.relative_humidity(),
             busy: damp.busy.ventilated(),
-            mean: damp.mean.ventilated(),
             frost: count(Risk::Frost),
             drip: count(Risk::Drip),
             mould: count(Risk::Mould),

@@ -1,6 +1,6 @@
 //! What of the planner is looked at. It changes nothing that is chosen.
 
-use inchwise_core::envelope::Place;
+use inchwise_core::envelope::ThermalBridge;
 use leptos::prelude::*;
 
 use crate::sheets::Sheet;
@@ -41,7 +41,7 @@ pub struct View {
     /// The control that a narrow bench shows.
     pub control: RwSignal<Control>,
     /// The cold place that was chosen to be seen; the coldest where none was.
-    pub spot: RwSignal<Option<Place>>,
+    pub spot: RwSignal<Option<ThermalBridge>>,
     /// Which of the cuts through it.
     pub cut: RwSignal<usize>,
     /// Whether the sheet is pulled up over most of the drawing.

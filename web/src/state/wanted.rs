@@ -3,8 +3,8 @@
 use std::sync::Arc;
 
 use inchwise_core::design::CheckedDesign;
-use inchwise_core::detail::{Detail, DetailMemory, Outcome, detail_at};
-use inchwise_core::envelope::{Envelope, Place};
+use inchwise_core::detail::{Detail, FieldCache, Outcome, detail_at};
+use inchwise_core::envelope::{Envelope, ThermalBridge};
 use inchwise_core::room::Room;
 use inchwise_link::link_of;
 
@@ -14,7 +14,7 @@ pub struct Asked {
     checked: CheckedDesign,
     /// The design as a link writes it.
     pub link: String,
-    places: Vec<Place>,
+    places: Vec<ThermalBridge>,
 }
 
 /// A detail that is lacking, and how a worker is told of it.
@@ -35,7 +35,7 @@ impl Asked {
         Arc::new(Self {
             checked: checked.clone(),
             link: link_of(checked.design()),
-            places: envelope.places.into_iter().map(|(place, _)| place).collect(),
+            places: envelope.thermal_bridges.into_iter().map(|(place, _)| place).collect(),
         })
     }
 
@@ -45,13 +45,13 @@ impl Asked {
     }
 
     /// The number of a place.
-    pub fn number_of(&self, place: Place) -> Option<usize> {
+    pub fn number_of(&self, place: ThermalBridge) -> Option<usize> {
         self.places.iter().position(|&other| other == place)
     }
 
     /// Every detail that is lacking and can be solved now, the place that is looked at first. Those
     /// judged against sections that are lacking themselves follow once these are solved.
-    pub fn lacking(&self, first: Option<Place>, memory: &DetailMemory) -> Vec<Lacking> {
+    pub fn lacking(&self, first: Option<ThermalBridge>, memory: &FieldCache) -> Vec<Lacking> {
         let is_first = |&number: &usize| Some(self.places[number]) == first;
         let (first, others): (Vec<_>, Vec<_>) = (0..self.places.len()).partition(is_first);
         let mut lacking: Vec<Lacking> = Vec::new();
@@ -65,9 +65,9 @@ impl Asked {
         lacking
     }
 
-    fn lacking_at(&self, place: usize, memory: &DetailMemory) -> Option<Lacking> {
+    fn lacking_at(&self, place: usize, memory: &FieldCache) -> Option<Lacking> {
         let (mut lines, mut section) = (Vec::new(), None);
-        let mut line = |detail: &Detail| match memory.known(detail) {
+        let mut line = |detail: &Detail| match memory.get(detail) {
             Some(Ok(field)) => {
                 let transmittance = field.linear_transmittance();
                 lines.push(transmittance.value());
@@ -80,7 +80,7 @@ impl Asked {
             }
         };
         let detail = match detail_at(&self.checked, self.places[place], &mut line) {
-            Ok(detail) => memory.known(&detail).is_none().then_some(detail),
+            Ok(detail) => memory.get(&detail).is_none().then_some(detail),
             Err(_) => section,
         };
         detail.map(|detail| Lacking { detail, place, lines })
@@ -94,7 +94,7 @@ mod tests {
     #[test]
     fn nothing_is_wished_for_twice_and_bodies_wait_for_their_sections() {
         let asked = Asked::of(&CheckedDesign::default());
-        let memory = DetailMemory::that_learns();
+        let memory = FieldCache::without_solver();
         let lacking = asked.lacking(None, &memory);
         let bodies = lacking.iter().filter(|one| one.detail.is_body()).count();
         assert!(!lacking.is_empty() && bodies == 0, "{bodies} bodies before their sections");
@@ -106,8 +106,8 @@ mod tests {
     #[test]
     fn the_place_that_is_looked_at_comes_first() {
         let asked = Asked::of(&CheckedDesign::default());
-        let memory = DetailMemory::that_learns();
-        let place = Place::FloorMember;
+        let memory = FieldCache::without_solver();
+        let place = ThermalBridge::FloorMember;
         let lacking = asked.lacking(Some(place), &memory);
         assert_eq!(Some(lacking[0].place), asked.number_of(place));
     }

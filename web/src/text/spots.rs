@@ -1,7 +1,7 @@
 //! Words of the cold spots: the list, the temperature picture, its cuts.
 
 use inchwise_core::conduction::Axis;
-use inchwise_core::envelope::Place;
+use inchwise_core::envelope::ThermalBridge;
 
 use super::Language::{English, French};
 use super::{Language, Phrase};
@@ -186,20 +186,22 @@ impl Language {
     }
 
     /// What a cut square to an axis shows at a place.
-    pub const fn cut(self, place: Place, axis: Axis) -> &'static str {
+    pub const fn cut(self, place: ThermalBridge, axis: Axis) -> &'static str {
         match (place, axis, self) {
-            (Place::TopCasting(_), Axis::Y, English) => "Side wall and ceiling",
-            (Place::TopCasting(_), Axis::Y, French) => "Côté et plafond",
-            (Place::TopCasting(_), Axis::X, English) => "End and ceiling",
-            (Place::TopCasting(_), Axis::X, French) => "Bout et plafond",
-            (Place::BottomCasting(_), Axis::Y, English) => "Side wall and floor",
-            (Place::BottomCasting(_), Axis::Y, French) => "Côté et plancher",
-            (Place::BottomCasting(_), Axis::X, English) => "End and floor",
-            (Place::BottomCasting(_), Axis::X, French) => "Bout et plancher",
-            (Place::TopCasting(_) | Place::BottomCasting(_), Axis::Z, English) => {
+            (ThermalBridge::TopCasting(_), Axis::Y, English) => "Side wall and ceiling",
+            (ThermalBridge::TopCasting(_), Axis::Y, French) => "Côté et plafond",
+            (ThermalBridge::TopCasting(_), Axis::X, English) => "End and ceiling",
+            (ThermalBridge::TopCasting(_), Axis::X, French) => "Bout et plafond",
+            (ThermalBridge::BottomCasting(_), Axis::Y, English) => "Side wall and floor",
+            (ThermalBridge::BottomCasting(_), Axis::Y, French) => "Côté et plancher",
+            (ThermalBridge::BottomCasting(_), Axis::X, English) => "End and floor",
+            (ThermalBridge::BottomCasting(_), Axis::X, French) => "Bout et plancher",
+            (ThermalBridge::TopCasting(_) | ThermalBridge::BottomCasting(_), Axis::Z, English) => {
                 "Side wall and end"
             }
-            (Place::TopCasting(_) | Place::BottomCasting(_), Axis::Z, French) => "Côté et bout",
+            (ThermalBridge::TopCasting(_) | ThermalBridge::BottomCasting(_), Axis::Z, French) => {
+                "Côté et bout"
+            }
             (_, Axis::X, English) => "Across the wall",
             (_, Axis::X, French) => "En travers de la paroi",
             (_, Axis::Z, English) => "Level",

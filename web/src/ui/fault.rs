@@ -1,7 +1,7 @@
 //! What is wrong at a field, in words.
 
 use inchwise_core::choice_table::RangeProblem;
-use inchwise_core::design::{DesignError, Field, Problem};
+use inchwise_core::design::{DesignError, DesignProblem, Field};
 
 use crate::measure::{Notation, Unread};
 
@@ -11,31 +11,31 @@ pub fn fault_words(error: &DesignError, notation: Notation) -> String {
     let written = |si: f64| notation.field(error.field, si);
     let given = written(error.given);
     match error.problem {
-        Problem::ByItself(RangeProblem::NotFinite) => words.not_finite.to_owned(),
-        Problem::ByItself(RangeProblem::NotWhole) => words.not_whole.with(&[&given]),
-        Problem::ByItself(RangeProblem::OutOfRange { minimum, maximum }) => {
+        DesignProblem::ByItself(RangeProblem::NotFinite) => words.not_finite.to_owned(),
+        DesignProblem::ByItself(RangeProblem::NotWhole) => words.not_whole.with(&[&given]),
+        DesignProblem::ByItself(RangeProblem::OutOfRange { minimum, maximum }) => {
             let ends = in_order(error.field, minimum, maximum, notation);
             words.out_of_range.with(&[&given, &ends.0, &ends.1])
         }
-        Problem::DoesNotFit { needs, has, clashes_with } => words.does_not_fit.with(&[
+        DesignProblem::DoesNotFit { needs, has, clashes_with } => words.does_not_fit.with(&[
             &written(needs),
             &written(has),
             &written(needs - has),
             notation.language.field(clashes_with),
         ]),
-        Problem::NotColderThanRoom { maximum } => {
+        DesignProblem::NotColderThanRoom { maximum } => {
             words.not_colder.with(&[&given, &written(maximum)])
         }
-        Problem::FarFromNominal { nominal, tolerance } => {
+        DesignProblem::FarFromNominal { nominal, tolerance } => {
             words.far_from_nominal.with(&[&given, &written(nominal), &written(tolerance)])
         }
-        Problem::MustExceed { field, than } => {
+        DesignProblem::MustExceed { field, than } => {
             words.must_exceed.with(&[&given, notation.language.field(field), &written(than)])
         }
-        Problem::MustBeBelow { field, than } => {
+        DesignProblem::MustBeBelow { field, than } => {
             words.must_be_below.with(&[&given, notation.language.field(field), &written(than)])
         }
-        Problem::SourceWithoutAir => words.source_without_air.to_owned(),
+        DesignProblem::SourceWithoutAir => words.source_without_air.to_owned(),
     }
 }
 

@@ -66,9 +66,9 @@ pub fn Slider(
             style:--at=move || share(shown())
             style:--free=move || share(free_until.get())
         >
-            <span class="scale" aria-hidden="true"></span>
-            <span class="taken" aria-hidden="true"></span>
-            <span class="mark" aria-hidden="true"></span>
+            <span class="scale" aria-hidden="true">{""}</span>
+            <span class="taken" aria-hidden="true">{""}</span>
+            <span class="mark" aria-hidden="true">{""}</span>
         </div>
     }
 }

@@ -6,7 +6,7 @@ use inchwise_core::design::CheckedDesign;
 use inchwise_core::detail::{
     DampField, Detail, Outcome, Picture, Solving, detail_at, drawn_detail,
 };
-use inchwise_core::envelope::{Envelope, Place};
+use inchwise_core::envelope::{Envelope, ThermalBridge};
 use inchwise_core::room::Room;
 use inchwise_core::units::LinearThermalTransmittance;
 use inchwise_link::design_of_link;
@@ -38,9 +38,9 @@ pub struct Solver {
 }
 
 /// The design of a wish and the place in it.
-fn opened(wish: &Wish) -> Option<(CheckedDesign, Place)> {
+fn opened(wish: &Wish) -> Option<(CheckedDesign, ThermalBridge)> {
     let checked = design_of_link(&wish.design).ok()?.check().ok()?;
-    let places = Envelope::of(&checked, &Room::of(&checked).clear).places;
+    let places = Envelope::of(&checked, &Room::of(&checked).clear).thermal_bridges;
     let &(place, _) = places.get(wish.place)?;
     Some((checked, place))
 }
@@ -148,7 +148,7 @@ const fn residual_of(error: &ConductionError) -> Option<f64> {
 mod tests {
     use super::*;
     use inchwise_core::design::Design;
-    use inchwise_core::detail::{DetailField, DetailMemory, Effort, placed_detail};
+    use inchwise_core::detail::{DetailField, FieldCache, Effort, placed_detail};
     use inchwise_core::units::Length;
     use inchwise_link::link_of;
 
@@ -156,12 +156,12 @@ mod tests {
         Wish { request, design: link_of(&Design::default()), place, lines: lines.to_vec() }
     }
 
-    fn places() -> Vec<(Place, inchwise_core::envelope::Amount)> {
+    fn places() -> Vec<(ThermalBridge, inchwise_core::envelope::Amount)> {
         let checked = CheckedDesign::default();
-        Envelope::of(&checked, &Room::of(&checked).clear).places
+        Envelope::of(&checked, &Room::of(&checked).clear).thermal_bridges
     }
 
-    fn number_of(wanted: impl Fn(&Place) -> bool) -> usize {
+    fn number_of(wanted: impl Fn(&ThermalBridge) -> bool) -> usize {
         places().iter().position(|(place, _)| wanted(place)).expect("it stands")
     }
 
@@ -177,8 +177,8 @@ mod tests {
 
     #[test]
     fn a_body_is_solved_section_by_section_and_is_the_engines() {
-        let number = number_of(|place| matches!(place, Place::StudHead));
-        let mut memory = DetailMemory::default();
+        let number = number_of(|place| matches!(place, ThermalBridge::StudHead));
+        let mut memory = FieldCache::default();
         let (place, amount) = places()[number];
         let checked = CheckedDesign::default();
         let engine = placed_detail(&checked, place, amount, &mut memory, Effort::All);
@@ -196,7 +196,7 @@ mod tests {
 
     #[test]
     fn the_newest_wish_wins_and_pictures_come_between() {
-        let edge = number_of(|place| matches!(place, Place::RoofEdge(_)));
+        let edge = number_of(|place| matches!(place, ThermalBridge::RoofEdge(_)));
         let mut solver = Solver::default();
         solver.take(ToWorker::Solve(wish(1, edge, &[])));
         solver.step();

@@ -1,115 +1,117 @@
-//! Coarser and coarser networks from a fine one.
+//! Coarser and coarser matrices from a fine one.
 //!
-//! Neighbouring cells are merged along an axis only while the merged width stays below a bound that
-//! grows from level to level. Narrow cells merge first, so a graded grid coarsens along its strong
+//! Neighbouring cells are aggregated along an axis only while the width of the aggregate stays below a bound that
+//! grows from level to level. Narrow cells are aggregated first, so a graded grid coarsens along its strong
 //! couplings by itself, and smoothing cell by cell suffices on every level.
 
-use crate::conduction::network::Network;
+use crate::conduction::conductance_matrix::ConductanceMatrix;
 
-/// The first bound, in narrowest cell widths.
-const FIRST_BOUND: f64 = 2.2;
+/// The first bound on the width of an aggregate, in narrowest cell widths.
+const FIRST_WIDTH_BOUND: f64 = 2.2;
 /// How much the bound grows from level to level.
 const BOUND_GROWTH: f64 = 1.3;
-/// The most cells merged into one along an axis.
-const MOST_MERGED: usize = 2;
+/// The most cells of an aggregate along an axis.
+const LARGEST_AGGREGATE: usize = 2;
 /// A level is made only if it has at most this share of the cells of the one above, for each axis with
 /// more than one.
-const LEAST_GAIN: f64 = 0.91;
-/// How the cells along each axis merge: the coarse number of every fine one.
-pub(super) type Merging = [Vec<u32>; 3];
+const COARSENING_RATIO: f64 = 0.91;
+/// The aggregate that each cell along each axis belongs to: the coarse index of every fine one.
+pub(super) type Aggregates = [Vec<u32>; 3];
 
 /// Cell widths along the three axes.
 pub(super) type Widths = [Vec<f64>; 3];
 
-/// A coarser network.
-pub(super) struct Coarser {
-    pub network: Network,
+/// A coarser matrix and how its cells arose.
+pub(super) struct CoarseLevel {
+    pub matrix: ConductanceMatrix,
     pub widths: Widths,
-    pub merging: Merging,
+    pub aggregates: Aggregates,
 }
 
-/// Coarsens a network step by step.
+/// Coarsens a matrix level by level.
 pub(super) struct Coarsening {
     bound: f64,
 }
 
 impl Coarsening {
     pub fn new(widths: &Widths) -> Self {
-        let spread = widths.iter().filter(|widths| widths.len() > 1).flatten();
-        let narrowest = spread.fold(f64::INFINITY, |least, &width| least.min(width));
-        Self { bound: FIRST_BOUND * narrowest }
+        let all = widths.iter().filter(|widths| widths.len() > 1).flatten();
+        let narrowest = all.fold(f64::INFINITY, |least, &width| least.min(width));
+        Self { bound: FIRST_WIDTH_BOUND * narrowest }
     }
 
-    /// The next coarser network.
-    pub fn next(&mut self, network: &Network, widths: &Widths) -> Coarser {
-        let cells: usize = network.counts.iter().product();
-        let axes = network.counts.iter().filter(|&&count| count > 1);
-        let least_gain: f64 = axes.map(|_| LEAST_GAIN).product();
+    /// The next coarser level.
+    pub fn next(&mut self, matrix: &ConductanceMatrix, widths: &Widths) -> CoarseLevel {
+        let cells: usize = matrix.counts.iter().product();
+        let axes = matrix.counts.iter().filter(|&&count| count > 1);
+        let most_coarse_share: f64 = axes.map(|_| COARSENING_RATIO).product();
         loop {
-            let merged = [0, 1, 2].map(|d| merge(&widths[d], self.bound));
-            let coarse: usize = merged.iter().map(|(_, widths)| widths.len()).product();
+            let aggregated = [0, 1, 2].map(|d| aggregate(&widths[d], self.bound));
+            let coarse: usize = aggregated.iter().map(|(_, widths)| widths.len()).product();
             self.bound *= BOUND_GROWTH;
-            if coarse as f64 <= least_gain * cells as f64 || coarse == 1 {
-                let [(x, x_widths), (y, y_widths), (z, z_widths)] = merged;
-                let (merging, coarse_widths) = ([x, y, z], [x_widths, y_widths, z_widths]);
-                let network = sum_up(network, widths, &coarse_widths, &merging);
-                return Coarser { network, widths: coarse_widths, merging };
+            if coarse as f64 <= most_coarse_share * cells as f64 || coarse == 1 {
+                let [(x, x_widths), (y, y_widths), (z, z_widths)] = aggregated;
+                let (aggregates, coarse_widths) = ([x, y, z], [x_widths, y_widths, z_widths]);
+                let matrix = assemble_coarse(matrix, widths, &coarse_widths, &aggregates);
+                return CoarseLevel { matrix, widths: coarse_widths, aggregates };
             }
         }
     }
 }
 
-/// Merges neighbours from the low end while their width stays within a bound.
-fn merge(widths: &[f64], bound: f64) -> (Vec<u32>, Vec<f64>) {
-    let mut numbers = Vec::with_capacity(widths.len());
-    let mut merged: Vec<f64> = Vec::with_capacity(widths.len());
+/// Aggregates neighbours from the low end while their width stays within a bound; returns the coarse
+/// index of every fine cell and the coarse widths.
+fn aggregate(widths: &[f64], bound: f64) -> (Vec<u32>, Vec<f64>) {
+    let mut indices = Vec::with_capacity(widths.len());
+    let mut aggregated: Vec<f64> = Vec::with_capacity(widths.len());
     let mut members = 0;
     for &width in widths {
-        match merged.last_mut() {
-            Some(last) if members < MOST_MERGED && *last + width <= bound => {
+        match aggregated.last_mut() {
+            Some(last) if members < LARGEST_AGGREGATE && *last + width <= bound => {
                 *last += width;
                 members += 1;
             }
             _ => {
-                merged.push(width);
+                aggregated.push(width);
                 members = 1;
             }
         }
-        numbers.push(merged.len() as u32 - 1);
+        indices.push(aggregated.len() as u32 - 1);
     }
-    (numbers, merged)
+    (indices, aggregated)
 }
 
-fn sum_up(
-    network: &Network,
+/// The coarse matrix: conductances between aggregates, and from each aggregate to the environments.
+fn assemble_coarse(
+    matrix: &ConductanceMatrix,
     widths: &Widths,
     coarse_widths: &Widths,
-    merging: &Merging,
-) -> Network {
-    let [nx, ny, nz] = network.counts;
-    let mut coarse = Network::empty([0, 1, 2].map(|d| coarse_widths[d].len()));
-    let factors = [0, 1, 2].map(|d| factors(&widths[d], &coarse_widths[d], &merging[d]));
+    aggregates: &Aggregates,
+) -> ConductanceMatrix {
+    let [nx, ny, nz] = matrix.counts;
+    let mut coarse = ConductanceMatrix::empty([0, 1, 2].map(|d| coarse_widths[d].len()));
+    let ratios = [0, 1, 2].map(|d| distance_ratios(&widths[d], &coarse_widths[d], &aggregates[d]));
     for k in 0..nz {
         for j in 0..ny {
-            let fine = network.number([0, j, k]);
-            let (up, across) = (merging[2][k] as usize, merging[1][j] as usize);
-            let row = coarse.number([0, across, up]);
-            let ground = &network.ground[fine..fine + nx];
-            for (&i, ground) in merging[0].iter().zip(ground) {
-                coarse.ground[row + i as usize] += ground;
+            let fine = matrix.padded_index([0, j, k]);
+            let row =
+                coarse.padded_index([0, aggregates[1][j] as usize, aggregates[2][k] as usize]);
+            let to_environments = &matrix.boundary_conductance[fine..fine + nx];
+            for (&i, conductance) in aggregates[0].iter().zip(to_environments) {
+                coarse.boundary_conductance[row + i as usize] += conductance;
             }
             if coarse.counts[0] > 1 {
-                let joins = &network.between[0][fine..fine + nx];
-                let pairs = joins.iter().zip(&factors[0]);
-                for (&i, (join, factor)) in merging[0].iter().zip(pairs) {
-                    coarse.between[0][row + i as usize] += factor * join;
+                let to_next = &matrix.neighbour_conductance[0][fine..fine + nx];
+                let pairs = to_next.iter().zip(&ratios[0]);
+                for (&i, (conductance, ratio)) in aggregates[0].iter().zip(pairs) {
+                    coarse.neighbour_conductance[0][row + i as usize] += ratio * conductance;
                 }
             }
-            for (d, factor) in [(1, factors[1][j]), (2, factors[2][k])] {
-                if coarse.counts[d] > 1 && factor > 0.0 {
-                    let joins = &network.between[d][fine..fine + nx];
-                    for (&i, join) in merging[0].iter().zip(joins) {
-                        coarse.between[d][row + i as usize] += factor * join;
+            for (d, ratio) in [(1, ratios[1][j]), (2, ratios[2][k])] {
+                if coarse.counts[d] > 1 && ratio > 0.0 {
+                    let to_next = &matrix.neighbour_conductance[d][fine..fine + nx];
+                    for (&i, conductance) in aggregates[0].iter().zip(to_next) {
+                        coarse.neighbour_conductance[d][row + i as usize] += ratio * conductance;
                     }
                 }
             }
@@ -123,18 +125,18 @@ fn sum_up(
 ///
 /// The sum of what crosses, times the ratio of the distances, is exact where nothing varies and keeps
 /// the conductance of a sheet that crosses.
-fn factors(widths: &[f64], coarse_widths: &[f64], merging: &[u32]) -> Vec<f64> {
-    let mut factors: Vec<f64> = merging
+fn distance_ratios(widths: &[f64], coarse_widths: &[f64], aggregates: &[u32]) -> Vec<f64> {
+    let mut ratios: Vec<f64> = aggregates
         .windows(2)
         .zip(widths.windows(2))
-        .map(|(numbers, widths)| {
-            let (a, b) = (numbers[0] as usize, numbers[1] as usize);
+        .map(|(indices, widths)| {
+            let (a, b) = (indices[0] as usize, indices[1] as usize);
             if a == b {
                 return 0.0;
             }
             (widths[0] + widths[1]) / (coarse_widths[a] + coarse_widths[b])
         })
         .collect();
-    factors.push(0.0);
-    factors
+    ratios.push(0.0);
+    ratios
 }

@@ -1,30 +1,30 @@
-//! The exact answer on the coarsest network.
+//! The direct solution on the coarsest level.
 
-use super::coloured::Layout;
-use crate::conduction::network::Network;
+use super::red_black::Layout;
+use crate::conduction::conductance_matrix::ConductanceMatrix;
 
-/// The inverse of a small network's matrix.
+/// The inverse of a small conductance matrix.
 pub(super) struct DenseInverse {
-    /// Where each conducting cell stands in the coloured arrays.
+    /// Where each conducting cell stands in the arrays of both colours.
     positions: Vec<u32>,
     /// Symmetric, row by row.
     inverse: Vec<f32>,
-    /// Room for the answer.
-    values: Vec<f32>,
+    /// The solution, cell by cell.
+    solution: Vec<f32>,
 }
 
 impl DenseInverse {
-    pub fn new(network: &Network, diagonal: &[f64], layout: &Layout) -> Self {
+    pub fn new(conductances: &ConductanceMatrix, diagonal: &[f64], layout: &Layout) -> Self {
         let cells: Vec<usize> = (0..diagonal.len()).filter(|&c| diagonal[c] > 0.0).collect();
         let positions = cells.iter().map(|&cell| layout.position(cell) as u32).collect();
         let n = cells.len();
         let mut matrix = vec![0.0; n * n];
         for (row, &cell) in cells.iter().enumerate() {
             matrix[row * n + row] = diagonal[cell];
-            for (d, joins) in network.between.iter().enumerate() {
-                if let Some(&conductance) = joins.get(cell)
+            for (d, to_next) in conductances.neighbour_conductance.iter().enumerate() {
+                if let Some(&conductance) = to_next.get(cell)
                     && conductance > 0.0
-                    && let Ok(column) = cells.binary_search(&(cell + network.stride(d)))
+                    && let Ok(column) = cells.binary_search(&(cell + conductances.stride(d)))
                 {
                     matrix[row * n + column] = -conductance;
                     matrix[column * n + row] = -conductance;
@@ -32,23 +32,23 @@ impl DenseInverse {
             }
         }
         invert(&mut matrix, n);
-        let inverse = matrix.iter().map(|&value| value as f32).collect();
-        Self { positions, inverse, values: vec![0.0; n] }
+        let inverse = matrix.iter().map(|&entry| entry as f32).collect();
+        Self { positions, inverse, solution: vec![0.0; n] }
     }
 
-    /// Fills the conducting cells of `out` with the answer to a heat input.
-    pub fn solve(&mut self, heat: &[f32], out: &mut [f32]) {
-        self.values.fill(0.0);
+    /// Fills the conducting cells of `out` with the solution for a right-hand side.
+    pub fn solve(&mut self, rhs: &[f32], out: &mut [f32]) {
+        self.solution.fill(0.0);
         // Column by column, as the matrix is symmetric: each step is a flat loop.
         let columns = self.inverse.chunks_exact(self.positions.len().max(1));
         for (column, &at) in columns.zip(&self.positions) {
-            let heat = heat[at as usize];
-            for (value, inverse) in self.values.iter_mut().zip(column) {
-                *value += inverse * heat;
+            let rhs = rhs[at as usize];
+            for (entry, inverse) in self.solution.iter_mut().zip(column) {
+                *entry += inverse * rhs;
             }
         }
-        for (value, &at) in self.values.iter().zip(&self.positions) {
-            out[at as usize] = *value;
+        for (entry, &at) in self.solution.iter().zip(&self.positions) {
+            out[at as usize] = *entry;
         }
     }
 }
@@ -61,17 +61,17 @@ fn invert(matrix: &mut [f64], n: usize) {
         let inverse = 1.0 / matrix[p * n + p];
         pivot_row.copy_from_slice(&matrix[p * n..(p + 1) * n]);
         pivot_row[p] = 1.0;
-        for value in &mut pivot_row {
-            *value *= inverse;
+        for entry in &mut pivot_row {
+            *entry *= inverse;
         }
-        for (row, values) in matrix.chunks_exact_mut(n).enumerate() {
+        for (row, solution) in matrix.chunks_exact_mut(n).enumerate() {
             if row == p {
                 continue;
             }
-            let factor = values[p];
-            values[p] = 0.0;
-            for (value, pivot) in values.iter_mut().zip(&pivot_row) {
-                *value -= factor * pivot;
+            let factor = solution[p];
+            solution[p] = 0.0;
+            for (entry, pivot) in solution.iter_mut().zip(&pivot_row) {
+                *entry -= factor * pivot;
             }
         }
         matrix[p * n..(p + 1) * n].copy_from_slice(&pivot_row);
@@ -80,7 +80,7 @@ fn invert(matrix: &mut [f64], n: usize) {
 
 #[cfg(test)]
 impl DenseInverse {
-    /// Makes every answer worthless.
+    /// Makes every solution worthless.
     pub(super) fn spoil(&mut self) {
         self.inverse.fill(f32::NAN);
     }

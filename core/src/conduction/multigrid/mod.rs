@@ -2,14 +2,14 @@
 //!
 //! The cells are coloured like a chessboard. The cells of one colour are eliminated exactly, and
 //! conjugate gradients in double precision run on the other. Each step is preconditioned by one
-//! red-black multigrid cycle in single precision on networks that coarsen with the grid.
+//! red-black multigrid cycle in single precision on matrices that coarsen with the grid.
 
 mod coarsen;
-mod coloured;
-mod cycle;
+mod conjugate_gradients;
 mod dense;
-mod krylov;
-mod sums;
-mod window;
+mod dot_product;
+mod red_black;
+mod sliding_window;
+mod v_cycle;
 
-pub(super) use krylov::Solver;
+pub(super) use conjugate_gradients::ConjugateGradients;

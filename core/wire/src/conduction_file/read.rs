@@ -3,9 +3,9 @@
 use core::fmt;
 
 use inchwise_core::conduction::{
-    Accuracy, Axis, Block, CellSizes, ConductionError, Dimensions, Environment, ExposedSide,
-    Extreme, Place, Point, Problem, Refinement, RefinementPlace, Refining, Shape, Side,
-    SurfaceResistances,
+    Accuracy, Axis, Block, CellSizes, ConductionError, Dimensionality, Environment, ExposedSide,
+    Extreme, Point, Problem, ProblemPart, Refinement, RefinementCriterion, RefinementRegion, Shape,
+    Side, SurfaceResistances,
 };
 use inchwise_core::units::{
     Length, Temperature, TemperatureDifference, ThermalConductivity, ThermalResistance,
@@ -66,7 +66,7 @@ pub struct ReadProblem {
     /// Surface patches to report.
     pub patches: Vec<(String, Block, Environment)>,
     /// What to refine for, if anything.
-    pub refining: Option<Refining>,
+    pub refining: Option<RefinementCriterion>,
     /// The unit lengths are reported in.
     pub lengths_in: LengthUnit,
 }
@@ -88,38 +88,38 @@ pub fn read_problem(text: &str) -> Result<ReadProblem, FileError> {
 /// What a fault of the problem means for the file it was read from.
 pub(super) fn locate(error: &ConductionError) -> FileError {
     let (path, message) = match *error {
-        ConductionError::NonFiniteConductivity { place } => {
-            (conductivity_path(place), "not a finite number".to_owned())
+        ConductionError::NonFiniteConductivity { part } => {
+            (conductivity_path(part), "not a finite number".to_owned())
         }
-        ConductionError::NonPositiveConductivity { place, conductivity } => {
+        ConductionError::NonPositiveConductivity { part, conductivity } => {
             let value = conductivity.value();
-            (conductivity_path(place), format!("{value} W/(m·K) is not above zero"))
+            (conductivity_path(part), format!("{value} W/(m·K) is not above zero"))
         }
-        ConductionError::BadBlock { place } => (
-            shape_path(place),
+        ConductionError::BadBlock { part } => (
+            shape_path(part),
             "empty, inside out or not finite: `from` must lie below `to` along every axis, and an \
              outline needs three corners that span an area"
                 .to_owned(),
         ),
-        ConductionError::BadSurfaceResistance { place, resistance } => {
+        ConductionError::BadSurfaceResistance { part, resistance } => {
             let value = resistance.value();
-            let path = format!("{}.surface_resistance", entry_path(place));
+            let path = format!("{}.surface_resistance", entry_path(part));
             (path, format!("{value} m²·K/W is below zero or not finite"))
         }
-        ConductionError::BadSide { place, .. } => {
-            let path = format!("{}.side", entry_path(place));
+        ConductionError::BadSide { part, .. } => {
+            let path = format!("{}.side", entry_path(part));
             (path, "exposed before, or a z side in two dimensions".to_owned())
         }
-        ConductionError::BadEnvironment { place } => {
-            (format!("{}.environment", entry_path(place)), "too many environments".to_owned())
+        ConductionError::BadEnvironment { part } => {
+            (format!("{}.environment", entry_path(part)), "too many environments".to_owned())
         }
         ConductionError::BadCellSizes => (
             "cells".to_owned(),
             "sizes must be above zero, the finest not above the coarsest, growth from 1.01 to 4"
                 .to_owned(),
         ),
-        ConductionError::BadRefinement { place } => {
-            (entry_path(place), "a size must be above zero and a place finite".to_owned())
+        ConductionError::BadRefinement { part } => {
+            (entry_path(part), "a size must be above zero and a part finite".to_owned())
         }
         ConductionError::TooManyCells { cells, limit } => {
             ("cells.limit".to_owned(), format!("{cells} cells needed, {limit} allowed"))
@@ -145,28 +145,28 @@ pub(super) fn locate(error: &ConductionError) -> FileError {
     FileError::Meaning { path, message }
 }
 
-fn entry_path(place: Place) -> String {
-    match place {
-        Place::Domain => "domain".to_owned(),
-        Place::Background => "background".to_owned(),
-        Place::Paint(n) => format!("paints[{n}]"),
-        Place::Air(n) => format!("air[{n}]"),
-        Place::Exposed(n) => format!("exposed[{n}]"),
-        Place::Refinement(n) => format!("cells.refinements[{n}]"),
+fn entry_path(part: ProblemPart) -> String {
+    match part {
+        ProblemPart::Domain => "domain".to_owned(),
+        ProblemPart::Background => "background".to_owned(),
+        ProblemPart::Paint(n) => format!("paints[{n}]"),
+        ProblemPart::Air(n) => format!("air[{n}]"),
+        ProblemPart::Exposed(n) => format!("exposed[{n}]"),
+        ProblemPart::Refinement(n) => format!("cells.refinements[{n}]"),
     }
 }
 
-fn conductivity_path(place: Place) -> String {
-    match place {
-        Place::Background => entry_path(place),
-        _ => format!("{}.conductivity", entry_path(place)),
+fn conductivity_path(part: ProblemPart) -> String {
+    match part {
+        ProblemPart::Background => entry_path(part),
+        _ => format!("{}.conductivity", entry_path(part)),
     }
 }
 
-fn shape_path(place: Place) -> String {
-    match place {
-        Place::Domain => entry_path(place),
-        _ => format!("{}.block or .prism", entry_path(place)),
+fn shape_path(part: ProblemPart) -> String {
+    match part {
+        ProblemPart::Domain => entry_path(part),
+        _ => format!("{}.block or .prism", entry_path(part)),
     }
 }
 
@@ -176,14 +176,14 @@ fn fault<T>(path: impl Into<String>, message: impl Into<String>) -> Result<T, Fi
 
 struct Reader<'a> {
     file: &'a ProblemFile,
-    dimensions: Dimensions,
+    dimensions: Dimensionality,
 }
 
 impl<'a> Reader<'a> {
     fn new(file: &'a ProblemFile) -> Result<Self, FileError> {
         let dimensions = match file.dimensions {
-            2 => Dimensions::Two,
-            3 => Dimensions::Three,
+            2 => Dimensionality::Two,
+            3 => Dimensionality::Three,
             other => return fault("dimensions", format!("{other} is neither 2 nor 3")),
         };
         Ok(Self { file, dimensions })
@@ -248,10 +248,10 @@ impl<'a> Reader<'a> {
 
     fn point(&self, values: &[f64], path: &str) -> Result<Point, FileError> {
         match (self.dimensions, values) {
-            (Dimensions::Two, &[x, y]) => {
+            (Dimensionality::Two, &[x, y]) => {
                 Ok(Point::new(self.length(x), self.length(y), Length::ZERO))
             }
-            (Dimensions::Three, &[x, y, z]) => {
+            (Dimensionality::Three, &[x, y, z]) => {
                 Ok(Point::new(self.length(x), self.length(y), self.length(z)))
             }
             _ => {
@@ -264,7 +264,7 @@ impl<'a> Reader<'a> {
     fn block(&self, entry: &BlockEntry, path: &str) -> Result<Block, FileError> {
         let minimum = self.point(&entry.from, &format!("{path}.from"))?;
         let mut maximum = self.point(&entry.to, &format!("{path}.to"))?;
-        if self.dimensions == Dimensions::Two {
+        if self.dimensions == Dimensionality::Two {
             maximum.z = Length::new(1.0);
         }
         Ok(Block::new(minimum, maximum))
@@ -288,16 +288,16 @@ impl<'a> Reader<'a> {
         let outline = outline.collect();
         let ends = (entry.axis, entry.from, entry.to);
         let (axis, from, to) = match (self.dimensions, ends) {
-            (Dimensions::Two, (None | Some(AxisName::Z), None, None)) => {
+            (Dimensionality::Two, (None | Some(AxisName::Z), None, None)) => {
                 (Axis::Z, Length::ZERO, Length::new(1.0))
             }
-            (Dimensions::Two, _) => {
+            (Dimensionality::Two, _) => {
                 return fault(path, "in two dimensions a prism has no axis but z and no ends");
             }
-            (Dimensions::Three, (Some(along), Some(from), Some(to))) => {
+            (Dimensionality::Three, (Some(along), Some(from), Some(to))) => {
                 (axis(along), self.length(from), self.length(to))
             }
-            (Dimensions::Three, _) => {
+            (Dimensionality::Three, _) => {
                 return fault(path, "in three dimensions a prism has an axis, `from` and `to`");
             }
         };
@@ -318,26 +318,26 @@ impl<'a> Reader<'a> {
         cells.limit = entry.limit.unwrap_or(cells.limit);
         for (n, refinement) in entry.refinements.iter().enumerate() {
             let path = format!("cells.refinements[{n}]");
-            let place = self.refinement_place(refinement, &path)?;
-            cells.refinements.push(Refinement { place, size: self.length(refinement.size) });
+            let region = self.refinement_region(refinement, &path)?;
+            cells.refinements.push(Refinement { region, size: self.length(refinement.size) });
         }
         Ok(cells)
     }
 
-    fn refinement_place(
+    fn refinement_region(
         &self,
         entry: &RefinementEntry,
         path: &str,
-    ) -> Result<RefinementPlace, FileError> {
+    ) -> Result<RefinementRegion, FileError> {
         match (&entry.point, &entry.plane, &entry.block) {
             (Some(point), None, None) => {
-                Ok(RefinementPlace::Point(self.point(point, &format!("{path}.point"))?))
+                Ok(RefinementRegion::Point(self.point(point, &format!("{path}.point"))?))
             }
             (None, Some(plane), None) => {
-                Ok(RefinementPlace::Plane { axis: axis(plane.axis), at: self.length(plane.at) })
+                Ok(RefinementRegion::Plane { axis: axis(plane.axis), at: self.length(plane.at) })
             }
             (None, None, Some(block)) => {
-                Ok(RefinementPlace::Block(self.block(block, &format!("{path}.block"))?))
+                Ok(RefinementRegion::Block(self.block(block, &format!("{path}.block"))?))
             }
             _ => fault(path, "one of a point, a plane or a block expected"),
         }
@@ -375,13 +375,13 @@ impl<'a> Reader<'a> {
         self.file.patches.iter().enumerate().map(read).collect()
     }
 
-    fn refining(&self) -> Result<Option<Refining>, FileError> {
+    fn refining(&self) -> Result<Option<RefinementCriterion>, FileError> {
         let Some(entry) = &self.file.refine else { return Ok(None) };
         if entry.tolerance.is_nan() || entry.tolerance <= 0.0 {
             return fault("refine.tolerance", "must be above zero");
         }
         let celsius = self.file.environments.iter().map(|entry| entry.temperature);
-        Ok(Some(Refining {
+        Ok(Some(RefinementCriterion {
             environment: self.environment(&entry.environment, "refine")?,
             extreme: match entry.extreme {
                 ExtremeName::Coldest => Extreme::Coldest,

@@ -1,7 +1,8 @@
 //! What is told about a solved problem file.
 
 use inchwise_core::conduction::{
-    ConductionError, Environment, Field, Point, Refined, Solution, SurfaceSpot, refine_until, solve,
+    ConductionError, Environment, Field, Point, RefinedSolution, Solution, SurfaceSpot,
+    refine_until, solve,
 };
 use inchwise_core::units::Length;
 use serde::Serialize;
@@ -202,7 +203,7 @@ fn tell_patches(read: &ReadProblem, field: &Field<'_>) -> Vec<ValueReport> {
     patches.collect()
 }
 
-fn tell_refinement(read: &ReadProblem, refined: &Refined) -> RefinementReport {
+fn tell_refinement(read: &ReadProblem, refined: &RefinedSolution) -> RefinementReport {
     let rounds = refined.history.iter().map(|step| RoundReport {
         size: tell_length(read, step.size),
         cells: step.cells,

@@ -1,7 +1,8 @@
 //! From a problem to the text of a problem file.
 
 use inchwise_core::conduction::{
-    AirRegion, Axis, Block, Dimensions, Environment, Point, Problem, RefinementPlace, Shape, Side,
+    AirRegion, Axis, Block, Dimensionality, Environment, Point, Problem, RefinementRegion, Shape,
+    Side,
 };
 use inchwise_core::units::Length;
 use serde_json::{Map, Value, json};
@@ -27,20 +28,22 @@ pub fn write_problem(problem: &Problem, environments: &[(&str, f64)], about: &Va
     });
     let refinements = cells.refinements.iter().map(|refinement| {
         let size = millimetres(refinement.size);
-        match &refinement.place {
-            RefinementPlace::Point(point) => json!({ "point": writer.point(*point), "size": size }),
-            RefinementPlace::Plane { axis, at } => {
+        match &refinement.region {
+            RefinementRegion::Point(point) => {
+                json!({ "point": writer.point(*point), "size": size })
+            }
+            RefinementRegion::Plane { axis, at } => {
                 let plane = json!({ "axis": axis_name(*axis), "at": millimetres(*at) });
                 json!({ "plane": plane, "size": size })
             }
-            RefinementPlace::Block(block) => json!({ "block": writer.block(block), "size": size }),
+            RefinementRegion::Block(block) => json!({ "block": writer.block(block), "size": size }),
         }
     });
     let environments =
         environments.iter().map(|(name, celsius)| json!({ "name": name, "temperature": celsius }));
     let file = json!({
         "about": about,
-        "dimensions": if problem.dimensions == Dimensions::Two { 2 } else { 3 },
+        "dimensions": if problem.dimensions == Dimensionality::Two { 2 } else { 3 },
         "lengths_in": "mm",
         "domain": writer.block(&problem.domain),
         "background": problem.background.value(),
@@ -84,7 +87,7 @@ const fn side_name(side: Side) -> &'static str {
 }
 
 struct Writer<'a> {
-    dimensions: Dimensions,
+    dimensions: Dimensionality,
     environments: &'a [(&'a str, f64)],
 }
 
@@ -94,7 +97,7 @@ impl Writer<'_> {
     }
 
     fn point(&self, at: Point) -> Vec<f64> {
-        let axes = if self.dimensions == Dimensions::Two { 2 } else { 3 };
+        let axes = if self.dimensions == Dimensionality::Two { 2 } else { 3 };
         Axis::ALL[..axes].iter().map(|&axis| millimetres(at.along(axis))).collect()
     }
 
@@ -109,7 +112,7 @@ impl Writer<'_> {
                 let corners = outline.iter().map(|corner| corner.map(millimetres));
                 let mut prism = Map::new();
                 prism.insert("outline".to_owned(), json!(corners.collect::<Vec<_>>()));
-                if self.dimensions == Dimensions::Three {
+                if self.dimensions == Dimensionality::Three {
                     prism.insert("axis".to_owned(), json!(axis_name(*axis)));
                     prism.insert("from".to_owned(), json!(millimetres(*from)));
                     prism.insert("to".to_owned(), json!(millimetres(*to)));

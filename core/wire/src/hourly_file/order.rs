@@ -1,9 +1,8 @@
 //! Whether the lines of a file of hours follow one another.
 
-use super::error::HourlyFileError;
+use inchwise_core::climate::DAYS_IN_MONTH;
 
-/// Days in each month of a leap year.
-const DAYS_IN_MONTH: [usize; 12] = [31, 29, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31];
+use super::error::HourlyFileError;
 
 /// Hours of a leap year, and where its 29 February begins and ends.
 const LEAP_YEAR: usize = 8784;
@@ -85,8 +84,10 @@ fn hour_of_leap_year(text: &str) -> Option<usize> {
     let number = |text: &str| text.parse::<usize>().ok();
     let (month, day) = (number(month)?.checked_sub(1)?, number(day)?.checked_sub(1)?);
     let hour = number(time.split(':').next()?)?;
-    let stands = day < *DAYS_IN_MONTH.get(month)? && hour <= 24 && parts.next().is_none();
-    let days: usize = DAYS_IN_MONTH[..month].iter().sum::<usize>() + day;
+    // Of a leap year.
+    let length = |month: usize| DAYS_IN_MONTH.get(month).map(|days| days + usize::from(month == 1));
+    let stands = day < length(month)? && hour <= 24 && parts.next().is_none();
+    let days = (0..month).filter_map(length).sum::<usize>() + day;
     stands.then_some((days * 24 + hour) % LEAP_YEAR)
 }
 

@@ -10,7 +10,7 @@ use inchwise_core::climate::{
     HOURS_IN_YEAR, SEED, Spread, WeatherHour, WeatherYear, reconstruct, varnholm_flats,
 };
 use inchwise_core::design::{CheckedDesign, Design};
-use inchwise_core::detail::{DetailMemory, Effort};
+use inchwise_core::detail::{Effort, FieldCache};
 use inchwise_core::evaluate::{Evaluation, evaluate_with};
 use inchwise_core::units::{Angle, Irradiance, Length, MassFlow, Power, Pressure, Temperature};
 use inchwise_core::year::{
@@ -19,11 +19,11 @@ use inchwise_core::year::{
 
 fn evaluated(design: &Design) -> Evaluation {
     let checked = design.check().expect("a lawful design");
-    evaluate_with(&checked, &mut DetailMemory::default(), Effort::Sections)
+    evaluate_with(&checked, &mut FieldCache::default(), Effort::Sections)
 }
 
 fn default_evaluation() -> Evaluation {
-    evaluate_with(&CheckedDesign::default(), &mut DetailMemory::default(), Effort::Sections)
+    evaluate_with(&CheckedDesign::default(), &mut FieldCache::default(), Effort::Sections)
 }
 
 fn varnholm() -> Surroundings {

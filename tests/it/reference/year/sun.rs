@@ -2,7 +2,7 @@
 
 use inchwise_core::climate::{BoxFace, HOURS_IN_YEAR, SunOnBox, WeatherHour, WeatherYear};
 use inchwise_core::design::{CheckedDesign, Surface, Wall};
-use inchwise_core::detail::{DetailMemory, Effort};
+use inchwise_core::detail::{Effort, FieldCache};
 use inchwise_core::evaluate::{Evaluation, evaluate_with};
 use inchwise_core::heat_loss::Element;
 use inchwise_core::units::{
@@ -49,7 +49,7 @@ fn steel_in_the_sun_has_the_summer_film() {
 /// The default design at -20 °C under 200 W/m² day and night.
 fn under_an_even_sky() -> (Evaluation, Surroundings) {
     let design = CheckedDesign::default();
-    let evaluation = evaluate_with(&design, &mut DetailMemory::default(), Effort::Known);
+    let evaluation = evaluate_with(&design, &mut FieldCache::default(), Effort::Known);
     let hour = WeatherHour {
         temperature: Temperature::celsius(-20.0),
         vapour_pressure: Pressure::new(90.0),

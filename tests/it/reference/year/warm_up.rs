@@ -3,7 +3,7 @@
 use inchwise_core::units::{
     HeatCapacity, HeatTransferCoefficient, Power, Temperature, TemperatureDifference,
 };
-use inchwise_core::year::{CheckedYearChoices, Network, RoomPart};
+use inchwise_core::year::{CheckedYearChoices, RoomNetwork, RoomPart};
 use inchwise_tests::{Tolerance, close_to};
 
 use super::{default_evaluation, modelled, varnholm};
@@ -14,7 +14,7 @@ use super::{default_evaluation, modelled, varnholm};
 fn one_capacity_warms_and_cools_by_the_closed_form() {
     let (loss, capacity) = (31.5, 1.43e6);
     let network =
-        Network::one_node(HeatTransferCoefficient::new(loss), HeatCapacity::new(capacity))
+        RoomNetwork::one_node(HeatTransferCoefficient::new(loss), HeatCapacity::new(capacity))
             .expect("a loss and a capacity");
     let celsius = Temperature::celsius;
     let constant = capacity / loss / 3600.0;

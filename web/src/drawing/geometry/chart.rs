@@ -128,18 +128,18 @@ fn ends(values: &[f64]) -> (f64, f64) {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use inchwise_core::detail::DetailMemory;
+    use inchwise_core::detail::FieldCache;
     use inchwise_core::tradeoff::wall_depth_point;
 
     fn sweep(units: UnitSystem) -> Vec<(EndWallTreatment, Vec<WallDepthPoint>)> {
         let checked = inchwise_core::design::CheckedDesign::default();
-        let mut memory = DetailMemory::default();
+        let mut cache = FieldCache::default();
         EndWallTreatment::ALL
             .iter()
             .map(|&treatment| {
                 let points = depths(checked.design(), units)
                     .into_iter()
-                    .filter_map(|depth| wall_depth_point(&checked, depth, treatment, &mut memory))
+                    .filter_map(|depth| wall_depth_point(&checked, depth, treatment, &mut cache))
                     .collect();
                 (treatment, points)
             })

@@ -213,7 +213,7 @@ fn foam_chain(stack: &Stack) -> Vec<Rung> {
 mod tests {
     use super::super::samples;
     use super::*;
-    use inchwise_core::detail::DetailMemory;
+    use inchwise_core::detail::FieldCache;
     use inchwise_core::evaluate::evaluate;
 
     #[test]
@@ -233,7 +233,7 @@ mod tests {
         let with_foam = |mm: f64| {
             let design = Design { side_wall_foam: Length::mm(mm), ..Design::default() };
             let checked = design.check().unwrap();
-            CloseUp::of(&evaluate(&checked, &mut DetailMemory::default()))
+            CloseUp::of(&evaluate(&checked, &mut FieldCache::default()))
         };
         let shallow = with_foam(50.0);
         assert_eq!((shallow.set_by, shallow.lining_back), (SetBy::Frame, 63.0));

@@ -163,7 +163,7 @@ impl CornerPlane {
 mod tests {
     use super::*;
     use inchwise_core::design::Design;
-    use inchwise_core::detail::DetailMemory;
+    use inchwise_core::detail::FieldCache;
     use inchwise_core::evaluate::evaluate;
     use inchwise_core::room::corner_obstructions;
     use inchwise_core::units::Length;
@@ -222,7 +222,7 @@ mod tests {
     fn every_fate_has_its_design() {
         let fate = |design: Design| {
             let checked = design.check().unwrap();
-            Fate::of(&evaluate(&checked, &mut DetailMemory::default()))
+            Fate::of(&evaluate(&checked, &mut FieldCache::default()))
         };
         assert_eq!(fate(thin(EndWallTreatment::CoverCastings)), Fate::Boxed);
         assert_eq!(fate(thin(EndWallTreatment::BuildOutEndWalls)), Fate::BehindEndWall);

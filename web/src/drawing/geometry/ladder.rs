@@ -1,7 +1,7 @@
 //! What took each millimetre, as bars to one scale with the clear room broken out of the middle.
 
 use inchwise_core::evaluate::Evaluation;
-use inchwise_core::room::{Step, Taker};
+use inchwise_core::room::{LadderStep, Taker};
 
 /// One of the three ways through the box.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -18,7 +18,7 @@ pub enum Direction {
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct BarRung {
     /// What took it, where and how much.
-    pub step: Step,
+    pub step: LadderStep,
     /// Where it starts on the bar.
     pub from: f64,
     /// Where it ends.
@@ -59,11 +59,11 @@ impl LadderBar {
 }
 
 /// Everything but the room, mm.
-fn taken(steps: &[Step]) -> f64 {
+fn taken(steps: &[LadderStep]) -> f64 {
     steps.iter().filter(|step| step.taker != Taker::ClearRoom).map(|step| step.taken.as_mm()).sum()
 }
 
-fn rungs(steps: &[Step], scale: f64) -> Vec<BarRung> {
+fn rungs(steps: &[LadderStep], scale: f64) -> Vec<BarRung> {
     let room = LadderBar::WIDTH - taken(steps) * scale;
     let mut at = 0.0;
     steps

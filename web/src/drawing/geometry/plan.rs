@@ -318,7 +318,7 @@ mod tests {
     use super::super::samples;
     use super::*;
     use inchwise_core::design::PersonnelDoor;
-    use inchwise_core::detail::DetailMemory;
+    use inchwise_core::detail::FieldCache;
     use inchwise_core::evaluate::evaluate;
     use inchwise_core::units::Length;
 
@@ -380,7 +380,7 @@ mod tests {
     #[test]
     fn tubes_stand_beside_the_clear_opening_and_packing_hides_them_from_the_room() {
         let design = Design { opening_frame_foam: Length::mm(25.0), ..Design::default() };
-        let plan = Plan::of(&evaluate(&design.check().unwrap(), &mut DetailMemory::default()));
+        let plan = Plan::of(&evaluate(&design.check().unwrap(), &mut FieldCache::default()));
         assert_eq!(plan.openings.len(), 2);
         for opening in &plan.openings {
             let [before, after] = opening.jambs;
@@ -399,7 +399,7 @@ mod tests {
         for &door in PersonnelDoor::ALL {
             let design = Design { personnel_door: door, ..Design::default() };
             let checked = design.check().unwrap();
-            let plan = Plan::of(&evaluate(&checked, &mut DetailMemory::default()));
+            let plan = Plan::of(&evaluate(&checked, &mut FieldCache::default()));
             let swings: Vec<Swing> =
                 plan.openings.iter().filter_map(|opening| opening.swing).collect();
             assert_eq!(swings.len(), usize::from(door != PersonnelDoor::None));

@@ -1,19 +1,19 @@
 //! Designs that the drawings are tried on.
 
 use inchwise_core::design::{CheckedDesign, Design, EndWallTreatment, FoamMeasure, PersonnelDoor};
-use inchwise_core::detail::DetailMemory;
+use inchwise_core::detail::FieldCache;
 use inchwise_core::evaluate::{Evaluation, evaluate};
 use inchwise_core::freight_box::BoxSize;
 use inchwise_core::units::Length;
 
 /// What the planner starts with.
 pub fn default_evaluation() -> Evaluation {
-    evaluate(&CheckedDesign::default(), &mut DetailMemory::default())
+    evaluate(&CheckedDesign::default(), &mut FieldCache::default())
 }
 
 /// Every box under every treatment, thin and thick, with and without the odd parts.
 pub fn evaluations() -> Vec<Evaluation> {
-    let mut memory = DetailMemory::default();
+    let mut cache = FieldCache::default();
     let mut found = Vec::new();
     for box_size in BoxSize::ALL {
         for &treatment in EndWallTreatment::ALL {
@@ -34,7 +34,7 @@ pub fn evaluations() -> Vec<Evaluation> {
                     design.floor_foam_under = Length::mm(100.0);
                 }
                 let checked = design.check().unwrap();
-                found.push(evaluate(&checked, &mut memory));
+                found.push(evaluate(&checked, &mut cache));
             }
         }
     }

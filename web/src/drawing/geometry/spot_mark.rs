@@ -1,7 +1,7 @@
 //! Where the cold places of the list lie on the drawings.
 
 use inchwise_core::design::Surface;
-use inchwise_core::envelope::{End, Opening, Place};
+use inchwise_core::envelope::{End, Opening, ThermalBridge};
 use inchwise_core::moisture::SpotPlace;
 
 use super::opening::OpeningKind;
@@ -63,19 +63,19 @@ impl Section {
         marks(spots, &self.paper, |spot| {
             Some(match spot {
                 SpotPlace::Detail(place) => match place {
-                    Place::TopCasting(_) => (inside(clear.right, clear.top), RIGHT),
-                    Place::BottomCasting(_) => (self.bottom_castings[1].centre(), RIGHT),
-                    Place::RoofEdge(Surface::SideWall) | Place::StudHead => {
+                    ThermalBridge::TopCasting(_) => (inside(clear.right, clear.top), RIGHT),
+                    ThermalBridge::BottomCasting(_) => (self.bottom_castings[1].centre(), RIGHT),
+                    ThermalBridge::RoofEdge(Surface::SideWall) | ThermalBridge::StudHead => {
                         (inside(clear.right, clear.top + 30.0), RIGHT)
                     }
-                    Place::FloorEdge(Surface::SideWall) => (right_foot, RIGHT),
-                    Place::FloorMember | Place::FrameLine(Surface::Floor) => {
+                    ThermalBridge::FloorEdge(Surface::SideWall) => (right_foot, RIGHT),
+                    ThermalBridge::FloorMember | ThermalBridge::FrameLine(Surface::Floor) => {
                         (inside(clear.centre().x, clear.bottom), DOWN)
                     }
-                    Place::FrameLine(Surface::SideWall) | Place::Waves(Surface::SideWall) => {
+                    ThermalBridge::FrameLine(Surface::SideWall) | ThermalBridge::Waves(Surface::SideWall) => {
                         (inside(clear.right, clear.centre().y + 500.0), RIGHT)
                     }
-                    Place::FrameLine(Surface::Ceiling) | Place::Waves(Surface::Ceiling) => {
+                    ThermalBridge::FrameLine(Surface::Ceiling) | ThermalBridge::Waves(Surface::Ceiling) => {
                         (inside(clear.centre().x - 300.0, clear.top), UP)
                     }
                     _ => return None,
@@ -122,28 +122,28 @@ impl Plan {
         marks(spots, &self.paper, |spot| {
             Some(match spot {
                 SpotPlace::Detail(place) => match place {
-                    Place::TopCasting(at) | Place::BottomCasting(at) | Place::CornerPost(at) => {
+                    ThermalBridge::TopCasting(at) | ThermalBridge::BottomCasting(at) | ThermalBridge::CornerPost(at) => {
                         let (x, way) = end(at);
                         (Point::new(x, clear.top), way)
                     }
-                    Place::RoofEdge(Surface::FrontEnd)
-                    | Place::FloorEdge(Surface::FrontEnd)
-                    | Place::FrameLine(Surface::FrontEnd)
-                    | Place::Waves(Surface::FrontEnd) => {
+                    ThermalBridge::RoofEdge(Surface::FrontEnd)
+                    | ThermalBridge::FloorEdge(Surface::FrontEnd)
+                    | ThermalBridge::FrameLine(Surface::FrontEnd)
+                    | ThermalBridge::Waves(Surface::FrontEnd) => {
                         (Point::new(clear.left, middle.y), LEFT)
                     }
-                    Place::RoofEdge(Surface::DoorEnd)
-                    | Place::FloorEdge(Surface::DoorEnd)
-                    | Place::FrameLine(Surface::DoorEnd) => {
+                    ThermalBridge::RoofEdge(Surface::DoorEnd)
+                    | ThermalBridge::FloorEdge(Surface::DoorEnd)
+                    | ThermalBridge::FrameLine(Surface::DoorEnd) => {
                         (Point::new(clear.right, middle.y), RIGHT)
                     }
-                    Place::RoofEdge(_) | Place::FloorEdge(_) | Place::FrameLine(Surface::SideWall) => {
+                    ThermalBridge::RoofEdge(_) | ThermalBridge::FloorEdge(_) | ThermalBridge::FrameLine(Surface::SideWall) => {
                         (Point::new(middle.x, clear.top), UP)
                     }
-                    Place::OpeningFrame(Opening::PersonnelDoor) => of_opening(OpeningKind::Door)?,
-                    Place::OpeningFrame(Opening::Window) => of_opening(OpeningKind::Window)?,
-                    Place::DamperSleeve | Place::ExhaustSleeve => {
-                        let is_exhaust = place == Place::ExhaustSleeve;
+                    ThermalBridge::OpeningFrame(Opening::PersonnelDoor) => of_opening(OpeningKind::Door)?,
+                    ThermalBridge::OpeningFrame(Opening::Window) => of_opening(OpeningKind::Window)?,
+                    ThermalBridge::DamperSleeve | ThermalBridge::ExhaustSleeve => {
+                        let is_exhaust = place == ThermalBridge::ExhaustSleeve;
                         let damper = self.dampers.iter().find(|it| it.is_exhaust == is_exhaust)?;
                         (damper.hole.centre(), LEFT)
                     }
@@ -161,13 +161,13 @@ impl Plan {
 mod tests {
     use super::*;
     use inchwise_core::design::CheckedDesign;
-    use inchwise_core::detail::DetailMemory;
+    use inchwise_core::detail::FieldCache;
     use inchwise_core::evaluate::evaluate;
     use crate::state::spots_of;
 
     #[test]
     fn numbers_stand_apart_and_on_the_paper() {
-        let evaluation = evaluate(&CheckedDesign::default(), &mut DetailMemory::default());
+        let evaluation = evaluate(&CheckedDesign::default(), &mut FieldCache::default());
         let spots = spots_of(&evaluation);
         let section = Section::of(&evaluation);
         let plan = Plan::of(&evaluation);

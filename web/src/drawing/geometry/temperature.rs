@@ -1,6 +1,6 @@
 //! The temperature picture of a detail as shapes: materials, isotherms, and where it drips.
 
-use inchwise_core::conduction::Point as Place;
+use inchwise_core::conduction::Point as FieldPoint;
 use inchwise_core::detail::{Filling, Picture};
 use inchwise_core::units::Temperature;
 
@@ -95,7 +95,7 @@ impl TemperaturePicture {
     pub fn of(
         picture: &Picture,
         climate: &Climate,
-        coldest: Place,
+        coldest: FieldPoint,
         (zero, step): (Temperature, f64),
         taken: &[Rect],
     ) -> Self {

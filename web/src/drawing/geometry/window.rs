@@ -1,6 +1,6 @@
 //! The window of a cut, laid on the page.
 
-use inchwise_core::conduction::Point as Place;
+use inchwise_core::conduction::Point as FieldPoint;
 use inchwise_core::detail::View;
 
 use super::shape::{Point, Rect};
@@ -37,7 +37,7 @@ impl Window {
     }
 
     /// Where a place of the model lies, if the cut shows it.
-    pub(super) fn shows(&self, at: Place) -> Option<Point> {
+    pub(super) fn shows(&self, at: FieldPoint) -> Option<Point> {
         let [p, q] = self.view.axis.others();
         let off = (at.along(self.view.axis) - self.view.at).as_mm().abs();
         let point = self.place(Point::new(at.along(p).as_mm(), at.along(q).as_mm()));

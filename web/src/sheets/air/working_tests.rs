@@ -2,7 +2,7 @@
 
 use inchwise_core::damp::Damp;
 use inchwise_core::design::{Design, PersonnelDoor, RoomUse, Surface};
-use inchwise_core::detail::DetailMemory;
+use inchwise_core::detail::FieldCache;
 use inchwise_core::evaluate::{Evaluation, evaluate};
 use inchwise_core::units::{Effectiveness, Length, Mass, Temperature};
 
@@ -175,7 +175,7 @@ fn every_step_comes_to_what_it_says() {
     };
     for design in [Design::default(), busy, damp_summer] {
         let checked = design.check().expect("a lawful design");
-        let evaluation = evaluate(&checked, &mut DetailMemory::default());
+        let evaluation = evaluate(&checked, &mut FieldCache::default());
         let damp = evaluation.damp().expect("in range");
         for units in [UnitSystem::Metric, UnitSystem::Imperial] {
             let read = holds(&evaluation, damp, units);

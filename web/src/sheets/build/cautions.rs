@@ -96,14 +96,14 @@ pub fn Cautions() -> impl IntoView {
 #[cfg(test)]
 mod tests {
     use inchwise_core::design::CheckedDesign;
-    use inchwise_core::detail::DetailMemory;
+    use inchwise_core::detail::FieldCache;
     use inchwise_core::evaluate::evaluate;
 
     use super::*;
 
     #[test]
     fn a_room_minimum_names_edition_place_and_both_figures() {
-        let evaluation = evaluate(&CheckedDesign::default(), &mut DetailMemory::default());
+        let evaluation = evaluate(&CheckedDesign::default(), &mut FieldCache::default());
         let notation = Notation { units: UnitSystem::Metric, language: Language::English };
         let minimum = RoomMinimum::IrcHabitableHeight;
         let (heading, body) = below_minimum(minimum, &evaluation, notation);
@@ -119,7 +119,7 @@ mod tests {
     fn every_warning_that_can_arise_has_words_in_both_languages() {
         for language in Language::ALL {
             let notation = Notation { units: UnitSystem::Imperial, language };
-            let evaluation = evaluate(&CheckedDesign::default(), &mut DetailMemory::default());
+            let evaluation = evaluate(&CheckedDesign::default(), &mut FieldCache::default());
             for &caution in &evaluation.cautions {
                 let (heading, body) = written(caution, &evaluation, notation);
                 assert!(!heading.is_empty() && !body.is_empty(), "{caution:?} {language:?}");

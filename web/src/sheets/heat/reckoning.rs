@@ -2,7 +2,8 @@
 
 use inchwise_core::design::Surface;
 use inchwise_core::envelope::{
-    Amount, HeatFlow, OUTSIDE_SURFACE_RESISTANCE, Place, PlainArea, counted_waves, frame_members,
+    Amount, HeatFlow, OUTSIDE_SURFACE_RESISTANCE, PlainArea, ThermalBridge, counted_waves,
+    frame_members,
 };
 use inchwise_core::evaluate::Evaluation;
 use inchwise_core::heat_loss::{AIR_DENSITY, AIR_HEAT_CAPACITY, Element, Loss};
@@ -58,13 +59,13 @@ pub fn reckoning(evaluation: &Evaluation, loss: &Loss, notation: Notation) -> Re
                 }
             };
             let behind = match place {
-                Place::FrameLine(surface) => {
+                ThermalBridge::FrameLine(surface) => {
                     let members =
                         frame_members(evaluation.checked.design(), &evaluation.room.clear, surface);
                     let members = notation.count(f64::from(members));
                     vec![words.members.with(&[&members, &count]), solved.to_owned()]
                 }
-                Place::Waves(surface) => waves(evaluation, surface, &count, notation),
+                ThermalBridge::Waves(surface) => waves(evaluation, surface, &count, notation),
                 _ => vec![solved.to_owned()],
             };
             Reckoning { formula: product(&[&count, &each, &difference]), behind }
@@ -147,7 +148,7 @@ fn layers(evaluation: &Evaluation, plain: &PlainArea, notation: Notation) -> Vec
 #[cfg(test)]
 mod tests {
     use inchwise_core::design::CheckedDesign;
-    use inchwise_core::detail::DetailMemory;
+    use inchwise_core::detail::FieldCache;
     use inchwise_core::evaluate::evaluate;
 
     use super::*;
@@ -163,7 +164,7 @@ mod tests {
 
     #[test]
     fn every_formula_comes_to_the_loss_that_is_shown() {
-        let evaluation = evaluate(&CheckedDesign::default(), &mut DetailMemory::default());
+        let evaluation = evaluate(&CheckedDesign::default(), &mut FieldCache::default());
         for units in [UnitSystem::Metric, UnitSystem::Imperial] {
             let notation = Notation { units, language: Language::English };
             for loss in &evaluation.heat_loss.losses {

@@ -3,7 +3,7 @@
 use inchwise_aside::{Message, Solver, YearAnswer, pack_choices, pack_climate, pack_design};
 use inchwise_core::climate::{Place, varnholm_flats};
 use inchwise_core::design::{Design, PersonnelDoor};
-use inchwise_core::detail::DetailMemory;
+use inchwise_core::detail::FieldCache;
 use inchwise_core::evaluate::{Evaluation, evaluate};
 use inchwise_core::units::{
     Length, MassFlow, Power, Temperature, TemperatureDifference, VolumeFlow,
@@ -44,7 +44,7 @@ impl Case {
     /// The year as the worker makes it once every field is solved.
     fn of(
         solver: &mut Solver,
-        memory: &mut DetailMemory,
+        cache: &mut FieldCache,
         (design, choices, place): (&Design, YearChoices, Place),
     ) -> Self {
         let climate = pack_climate(&place, None);
@@ -62,7 +62,7 @@ impl Case {
         assert_eq!(bits(&answer.pack()), bits(&numbers));
         assert!(!answer.is_waiting);
         let checked = design.check().expect("a lawful design");
-        Self { evaluation: evaluate(&checked, memory), choices, place, answer }
+        Self { evaluation: evaluate(&checked, cache), choices, place, answer }
     }
 
     fn behind(&self, notation: Notation) -> Behind<'_> {
@@ -87,7 +87,7 @@ fn dated(choices: YearChoices) -> YearChoices {
 }
 
 fn cases() -> Vec<Case> {
-    let (mut solver, mut memory) = (Solver::default(), DetailMemory::default());
+    let (mut solver, mut cache) = (Solver::default(), FieldCache::default());
     let thin = Design {
         side_wall_foam: Length::mm(30.0),
         window_count: 0.0,
@@ -132,7 +132,7 @@ fn cases() -> Vec<Case> {
         (&thin, dated(heated(HeaterKind::VentedDiesel, 5000.0)), varnholm_flats()),
         (&thin, heated(HeaterKind::DirectVentPropane, 4000.0), warm),
     ]
-    .map(|case| Case::of(&mut solver, &mut memory, case))
+    .map(|case| Case::of(&mut solver, &mut cache, case))
     .into()
 }
 

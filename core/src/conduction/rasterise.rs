@@ -2,55 +2,56 @@
 
 use core::ops::Range;
 
+use super::cut_cells::{CutFace, average_cut_cells};
 use super::geometry::{Axis, Shape};
 use super::grid::NO_AIR;
-use super::mix::{SlopingJoin, mix_cut_cells};
 use super::problem::Problem;
 
 /// What fills the cells of a grid.
-pub(super) struct Filling {
+pub(super) struct CellMaterials {
     /// W/(m·K); zero in air.
     pub conductivity: Vec<f64>,
     /// The air region of each cell, or [`NO_AIR`].
     pub region: Vec<u32>,
-    /// Joins beside sloping edges, which the conductivities of the two cells do not tell.
-    pub sloping_joins: Vec<SlopingJoin>,
+    /// Faces beside sloping edges, whose transmittance the conductivities of the two cells do not tell.
+    pub cut_faces: Vec<CutFace>,
 }
 
 /// Fills the cells of a grid.
-pub(super) fn fill_cells(problem: &Problem, lines: &[Vec<f64>; 3]) -> Filling {
+pub(super) fn fill_cells(problem: &Problem, lines: &[Vec<f64>; 3]) -> CellMaterials {
     let cells = lines.iter().map(|l| l.len() - 1).product();
     let mut conductivity = vec![problem.background.value(); cells];
     let mut region = vec![NO_AIR; cells];
-    let painter = Painter { problem, lines };
+    let rasteriser = Rasteriser { problem, lines };
     for paint in &problem.paints {
-        painter.fill(&paint.shape, &mut conductivity, paint.conductivity.value());
+        rasteriser.fill(&paint.shape, &mut conductivity, paint.conductivity.value());
     }
-    let sloping_joins = mix_cut_cells(&painter, &mut conductivity);
+    let cut_faces = average_cut_cells(&rasteriser, &mut conductivity);
     for (n, air) in problem.air.iter().enumerate() {
-        painter.fill(&air.shape, &mut region, n as u32);
+        rasteriser.fill(&air.shape, &mut region, n as u32);
     }
     for (conductivity, &region) in conductivity.iter_mut().zip(&region) {
         if region != NO_AIR {
             *conductivity = 0.0;
         }
     }
-    Filling { conductivity, region, sloping_joins }
+    CellMaterials { conductivity, region, cut_faces }
 }
 
 /// A problem and the lines it is painted on.
-pub(super) struct Painter<'a> {
+pub(super) struct Rasteriser<'a> {
     pub problem: &'a Problem,
     pub lines: &'a [Vec<f64>; 3],
 }
 
-impl Painter<'_> {
+impl Rasteriser<'_> {
     pub fn middle(&self, d: usize, n: usize) -> f64 {
         0.5 * (self.lines[d][n] + self.lines[d][n + 1])
     }
 
-    pub fn cell(&self, place: [usize; 3]) -> usize {
-        (place[2] * (self.lines[1].len() - 1) + place[1]) * (self.lines[0].len() - 1) + place[0]
+    pub fn cell(&self, indices: [usize; 3]) -> usize {
+        (indices[2] * (self.lines[1].len() - 1) + indices[1]) * (self.lines[0].len() - 1)
+            + indices[0]
     }
 
     /// The cells along an axis whose middles lie between two coordinates.

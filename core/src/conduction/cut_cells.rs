@@ -1,87 +1,93 @@
 //! Cells cut by the sloping edges of prisms.
 //!
-//! Such a cell takes the mean conductivity of points spread over it, and its joins with its
-//! neighbours are read from the materials on either hand of the faces between them. A sheet that
+//! Such a cell takes the mean conductivity of points spread over it, and the transmittances
+//! of its faces are read from the materials on either hand of them. A sheet that
 //! slopes through the grid then carries heat along itself by the share of every face it covers,
 //! however thin it is.
 
 use core::ops::Range;
 
 use super::geometry::{Axis, Shape};
-use super::paint::Painter;
 use super::problem::{AirRegion, Paint};
+use super::rasterise::Rasteriser;
 
 /// Points per direction that a cell or a face is sampled at.
 const SAMPLES: usize = 8;
 /// How far beside a face its materials are looked up, as a share of the cell's width.
 const BESIDE: f64 = 1e-6;
 
-/// How a cell beside a sloping edge joins its next along an axis.
+/// A face between two cells beside a sloping edge.
 #[derive(Clone, Copy, Debug)]
-pub(super) struct SlopingJoin {
+pub(super) struct CutFace {
+    /// The axis it is square to.
     pub axis: Axis,
-    /// The place of the lower of the two cells.
-    pub place: [usize; 3],
-    /// From centre to centre, W/(m²·K).
+    /// The indices of the lower of the two cells.
+    pub indices: [usize; 3],
+    /// From cell centre to cell centre, W/(m²·K).
     pub transmittance: f64,
 }
 
 /// What sampling tells of a cell: nothing where all samples are air.
 #[derive(Clone, Copy)]
-struct Mixture {
+struct CutCell {
     conductivity: Option<f64>,
-    /// For the two axes across the prism, the joins below and above.
-    joins: [[Option<f64>; 2]; 2],
+    /// For the two axes across the prism, the transmittances of the faces below and above.
+    transmittances: [[Option<f64>; 2]; 2],
 }
 
-/// Gives every cell that a sloping edge of a paint cuts its mean conductivity; returns the joins of
-/// these cells with their neighbours.
-pub(super) fn mix_cut_cells(painter: &Painter<'_>, conductivity: &mut [f64]) -> Vec<SlopingJoin> {
-    let mut joins = Vec::new();
-    for paint in &painter.problem.paints {
+/// Gives every cell that a sloping edge of a paint cuts its mean conductivity; returns the faces
+/// of these cells.
+pub(super) fn average_cut_cells(
+    rasteriser: &Rasteriser<'_>,
+    conductivity: &mut [f64],
+) -> Vec<CutFace> {
+    let mut faces = Vec::new();
+    for paint in &rasteriser.problem.paints {
         let Shape::Prism { axis, .. } = paint.shape else { continue };
         let across_axes = axis.others();
-        for Column { across, along } in find_cut_columns(painter, &paint.shape, axis) {
-            let mut previous: Option<(Touching<'_>, Mixture)> = None;
+        for Column { across, along } in find_cut_columns(rasteriser, &paint.shape, axis) {
+            let mut previous: Option<(OverlappingShapes<'_>, CutCell)> = None;
             for n in along {
-                let mut place = [0; 3];
-                place[axis.index()] = n;
-                place[across_axes[0].index()] = across[0];
-                place[across_axes[1].index()] = across[1];
-                let touching = Touching::new(painter, place);
+                let mut indices = [0; 3];
+                indices[axis.index()] = n;
+                indices[across_axes[0].index()] = across[0];
+                indices[across_axes[1].index()] = across[1];
+                let overlapping = OverlappingShapes::new(rasteriser, indices);
                 // Nothing but the list of shapes changes along the axis a prism is drawn out along.
-                let mixture = match &previous {
-                    Some((same, mixture)) if *same == touching && touching.lies_along(axis) => {
-                        *mixture
+                let cut_cell = match &previous {
+                    Some((same, cut_cell))
+                        if *same == overlapping && overlapping.lies_along(axis) =>
+                    {
+                        *cut_cell
                     }
-                    _ => Mixture::new(painter, place, across_axes, &touching),
+                    _ => CutCell::new(rasteriser, indices, across_axes, &overlapping),
                 };
-                if let Some(mean) = mixture.conductivity {
-                    conductivity[painter.cell(place)] = mean;
+                if let Some(mean) = cut_cell.conductivity {
+                    conductivity[rasteriser.cell(indices)] = mean;
                 }
-                mixture.list_joins(place, across_axes, &mut joins);
-                previous = Some((touching, mixture));
+                cut_cell.list_faces(indices, across_axes, &mut faces);
+                previous = Some((overlapping, cut_cell));
             }
         }
     }
-    joins
+    faces
 }
 
 /// A column of cells along the axis a prism is drawn out along.
 struct Column {
-    /// Its place along the two other axes.
+    /// Its indices along the two other axes.
     across: [usize; 2],
     along: Range<usize>,
 }
 
 /// The columns of cells cut by a prism's sloping edges.
-fn find_cut_columns(painter: &Painter<'_>, shape: &Shape, axis: Axis) -> Vec<Column> {
+fn find_cut_columns(rasteriser: &Rasteriser<'_>, shape: &Shape, axis: Axis) -> Vec<Column> {
     let bounds = shape.bounds();
     let d = axis.index();
-    let along = painter.range(d, bounds.minimum.array()[d], bounds.maximum.array()[d]);
+    let along = rasteriser.range(d, bounds.minimum.array()[d], bounds.maximum.array()[d]);
     let [p, q] = axis.others().map(Axis::index);
     let spanned = |d: usize, from: f64, to: f64| {
-        let lines = &painter.lines[d];
+        let lines = &rasteriser.lines[d];
         let first = lines.partition_point(|&line| line <= from.min(to)).saturating_sub(1);
         first..lines.partition_point(|&line| line < from.max(to)).min(lines.len() - 1)
     };
@@ -90,9 +96,9 @@ fn find_cut_columns(painter: &Painter<'_>, shape: &Shape, axis: Axis) -> Vec<Col
         let (dx, dy) = (b[0] - a[0], b[1] - a[1]);
         for m in spanned(q, a[1], b[1]) {
             for n in spanned(p, a[0], b[0]) {
-                let half_x = 0.5 * (painter.lines[p][n + 1] - painter.lines[p][n]);
-                let half_y = 0.5 * (painter.lines[q][m + 1] - painter.lines[q][m]);
-                let (x, y) = (painter.middle(p, n) - a[0], painter.middle(q, m) - a[1]);
+                let half_x = 0.5 * (rasteriser.lines[p][n + 1] - rasteriser.lines[p][n]);
+                let half_y = 0.5 * (rasteriser.lines[q][m + 1] - rasteriser.lines[q][m]);
+                let (x, y) = (rasteriser.middle(p, n) - a[0], rasteriser.middle(q, m) - a[1]);
                 if (dx * y - dy * x).abs() < dx.abs() * half_y + dy.abs() * half_x {
                     cut.push([n, m]);
                 }
@@ -104,56 +110,57 @@ fn find_cut_columns(painter: &Painter<'_>, shape: &Shape, axis: Axis) -> Vec<Col
     cut.into_iter().map(|across| Column { across, along: along.clone() }).collect()
 }
 
-impl Mixture {
+impl CutCell {
     fn new(
-        painter: &Painter<'_>,
-        place: [usize; 3],
+        rasteriser: &Rasteriser<'_>,
+        indices: [usize; 3],
         across: [Axis; 2],
-        touching: &Touching<'_>,
+        overlapping: &OverlappingShapes<'_>,
     ) -> Self {
-        let [low, high] = corners(painter, place);
+        let [low, high] = corners(rasteriser, indices);
         // One sample is exact along an axis in which nothing slopes.
-        let samples = [0, 1, 2].map(|d| if touching.slopes_in(d) { SAMPLES } else { 1 });
+        let samples = [0, 1, 2].map(|d| if overlapping.slopes_in(d) { SAMPLES } else { 1 });
         let spread =
             |d: usize, n: usize| low[d] + (high[d] - low[d]) * (n as f64 + 0.5) / samples[d] as f64;
         let conductivity = mean(samples, |share| {
-            touching.conductivity(painter, [0, 1, 2].map(|d| spread(d, share[d])))
+            overlapping.conductivity(rasteriser, [0, 1, 2].map(|d| spread(d, share[d])))
         });
-        let joins = across.map(|axis| {
+        let transmittances = across.map(|axis| {
             let d = axis.index();
             let mut samples = samples;
             samples[d] = 1;
             [false, true].map(|is_above| {
-                let neighbour = if is_above { place[d] + 1 } else { place[d].checked_sub(1)? };
-                if neighbour + 1 >= painter.lines[d].len() {
+                let neighbour =
+                    if is_above { indices[d] + 1 } else { indices[d].checked_sub(1)? };
+                if neighbour + 1 >= rasteriser.lines[d].len() {
                     return None;
                 }
                 let own = high[d] - low[d];
-                let other = painter.lines[d][neighbour + 1] - painter.lines[d][neighbour];
+                let other = rasteriser.lines[d][neighbour + 1] - rasteriser.lines[d][neighbour];
                 let face = if is_above { high[d] } else { low[d] };
                 let outward = if is_above { 1.0 } else { -1.0 };
                 mean(samples, |share| {
                     let mut at = [0, 1, 2].map(|d| spread(d, share[d]));
                     at[d] = face - outward * BESIDE * own;
-                    let here = touching.conductivity(painter, at)?;
+                    let here = overlapping.conductivity(rasteriser, at)?;
                     at[d] = face + outward * BESIDE * other;
-                    let there = touching.conductivity(painter, at)?;
+                    let there = overlapping.conductivity(rasteriser, at)?;
                     Some(1.0 / (0.5 * (own / here + other / there)))
                 })
             })
         });
-        Self { conductivity, joins }
+        Self { conductivity, transmittances }
     }
 
-    fn list_joins(&self, place: [usize; 3], across: [Axis; 2], joins: &mut Vec<SlopingJoin>) {
-        for (axis, [below, above]) in across.into_iter().zip(self.joins) {
+    fn list_faces(&self, indices: [usize; 3], across: [Axis; 2], faces: &mut Vec<CutFace>) {
+        for (axis, [below, above]) in across.into_iter().zip(self.transmittances) {
             if let Some(transmittance) = below {
-                let mut place = place;
-                place[axis.index()] -= 1;
-                joins.push(SlopingJoin { axis, place, transmittance });
+                let mut indices = indices;
+                indices[axis.index()] -= 1;
+                faces.push(CutFace { axis, indices, transmittance });
             }
             if let Some(transmittance) = above {
-                joins.push(SlopingJoin { axis, place, transmittance });
+                faces.push(CutFace { axis, indices, transmittance });
             }
         }
     }
@@ -173,17 +180,17 @@ fn mean(samples: [usize; 3], value: impl Fn([usize; 3]) -> Option<f64>) -> Optio
 }
 
 /// The corners of a cell.
-fn corners(painter: &Painter<'_>, place: [usize; 3]) -> [[f64; 3]; 2] {
-    [0, 1].map(|end| [0, 1, 2].map(|d| painter.lines[d][place[d] + end]))
+fn corners(rasteriser: &Rasteriser<'_>, indices: [usize; 3]) -> [[f64; 3]; 2] {
+    [0, 1].map(|end| [0, 1, 2].map(|d| rasteriser.lines[d][indices[d] + end]))
 }
 
 /// The shapes that reach into a cell or up to its faces, the winning paint first.
-struct Touching<'a> {
+struct OverlappingShapes<'a> {
     paints: Vec<&'a Paint>,
     air: Vec<&'a AirRegion>,
 }
 
-impl PartialEq for Touching<'_> {
+impl PartialEq for OverlappingShapes<'_> {
     /// Whether both are made of the very same shapes.
     fn eq(&self, other: &Self) -> bool {
         self.paints.len() == other.paints.len()
@@ -193,10 +200,10 @@ impl PartialEq for Touching<'_> {
     }
 }
 
-impl<'a> Touching<'a> {
-    fn new(painter: &Painter<'a>, place: [usize; 3]) -> Self {
-        let problem = painter.problem;
-        let [low, high] = corners(painter, place);
+impl<'a> OverlappingShapes<'a> {
+    fn new(rasteriser: &Rasteriser<'a>, indices: [usize; 3]) -> Self {
+        let problem = rasteriser.problem;
+        let [low, high] = corners(rasteriser, indices);
         let reaches = |shape: &Shape| {
             let bounds = shape.bounds();
             let (from, to) = (bounds.minimum.array(), bounds.maximum.array());
@@ -213,13 +220,13 @@ impl<'a> Touching<'a> {
     }
 
     /// The conductivity at a point; none in air.
-    fn conductivity(&self, painter: &Painter<'_>, at: [f64; 3]) -> Option<f64> {
-        let axes = painter.problem.axes();
+    fn conductivity(&self, rasteriser: &Rasteriser<'_>, at: [f64; 3]) -> Option<f64> {
+        let axes = rasteriser.problem.axes();
         if self.air.iter().any(|air| air.shape.contains(at, axes)) {
             return None;
         }
         let painted = self.paints.iter().find(|paint| paint.shape.contains(at, axes));
-        Some(painted.map_or(painter.problem.background, |paint| paint.conductivity).value())
+        Some(painted.map_or(rasteriser.problem.background, |paint| paint.conductivity).value())
     }
 
     fn shapes(&self) -> impl Iterator<Item = &Shape> {

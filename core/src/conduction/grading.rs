@@ -1,19 +1,19 @@
 //! Where the grid lines stand along one axis.
 //!
 //! Faces of materials are fixed lines. Between two of them the cell widths follow the widest
-//! function that respects every wish: `size` at its place, growing with distance so that each cell
+//! function that respects every target: `size` where it is set, growing with distance so that each cell
 //! is at most `growth` times its neighbour.
 
 use super::error::ConductionError;
 use super::geometry::{Axis, Shape};
-use super::problem::{Problem, RefinementPlace};
+use super::problem::{Problem, RefinementRegion};
 
 /// Lines closer than this share of the domain's extent are one line: faces that should meet but
 /// were computed by different sums.
 const SAME_LINE: f64 = 1e-7;
 
-/// A wish for cells of a size throughout a stretch of the axis.
-struct Wish {
+/// A target size of the cells throughout an interval of the axis.
+struct TargetSize {
     from: f64,
     to: f64,
     size: f64,
@@ -23,32 +23,32 @@ struct Wish {
 ///
 /// # Errors
 /// [`ConductionError::TooManyCells`] if this axis alone needs more than are allowed.
-pub(super) fn lay_lines(problem: &Problem, axis: Axis) -> Result<Vec<f64>, ConductionError> {
+pub(super) fn grid_lines(problem: &Problem, axis: Axis) -> Result<Vec<f64>, ConductionError> {
     let start = problem.domain.minimum.along(axis).value();
     let end = problem.domain.maximum.along(axis).value();
     if !problem.axes().contains(&axis) {
         return Ok(vec![start, end]);
     }
     let tolerance = SAME_LINE * (end - start);
-    let (fixed, loose, wishes) = collect(problem, axis, start, end);
+    let (fixed, optional, target_sizes) = collect(problem, axis, start, end);
     let fixed = merge(fixed, start, end, tolerance);
-    let breaks = add_loose(fixed, loose, start, end, tolerance);
-    fill(problem, &breaks, &wishes)
+    let breaks = add_optional(fixed, optional, start, end, tolerance);
+    fill(problem, &breaks, &target_sizes)
 }
 
-/// Fixed lines, loose lines with the distance they keep from others, and size wishes.
+/// Fixed lines, optional lines with the distance they keep from others, and target sizes.
 fn collect(
     problem: &Problem,
     axis: Axis,
     start: f64,
     end: f64,
-) -> (Vec<f64>, Vec<(f64, f64)>, Vec<Wish>) {
+) -> (Vec<f64>, Vec<(f64, f64)>, Vec<TargetSize>) {
     let finest = problem.cells.finest.value();
     let tolerance = SAME_LINE * (end - start);
-    let (mut fixed, mut loose, mut wishes) = (Vec::new(), Vec::new(), Vec::new());
+    let (mut fixed, mut optional, mut target_sizes) = (Vec::new(), Vec::new(), Vec::new());
     for exposed in problem.exposed.iter().filter(|exposed| exposed.side.axis() == axis) {
         let at = if exposed.side.is_maximum() { end } else { start };
-        wishes.push(Wish { from: at, to: at, size: finest });
+        target_sizes.push(TargetSize { from: at, to: at, size: finest });
     }
     let painted = problem.paints.iter().map(|paint| &paint.shape);
     for shape in painted.chain(problem.air.iter().map(|region| &region.shape)) {
@@ -56,7 +56,7 @@ fn collect(
             // A face on the border of the domain is a cut through the material, not a face of it.
             if at > start + tolerance && at < end - tolerance {
                 fixed.push(at);
-                wishes.push(Wish { from: at, to: at, size: finest });
+                target_sizes.push(TargetSize { from: at, to: at, size: finest });
             }
         }
         if let Shape::Prism { axis: drawn_along, .. } = shape {
@@ -65,26 +65,28 @@ fn collect(
             };
             for [a, b] in shape.sloping_edges() {
                 let (from, to) = (a[d].min(b[d]), a[d].max(b[d]));
-                loose.push((from, finest / 2.0));
-                loose.push((to, finest / 2.0));
-                wishes.push(Wish { from, to, size: finest });
+                optional.push((from, finest / 2.0));
+                optional.push((to, finest / 2.0));
+                target_sizes.push(TargetSize { from, to, size: finest });
             }
         }
     }
     for refinement in &problem.cells.refinements {
         let size = refinement.size.value();
-        let (from, to) = match refinement.place {
-            RefinementPlace::Point(at) => (at.along(axis), at.along(axis)),
-            RefinementPlace::Plane { axis: of_plane, at } if of_plane == axis => (at, at),
-            RefinementPlace::Plane { .. } => continue,
-            RefinementPlace::Block(block) => (block.minimum.along(axis), block.maximum.along(axis)),
+        let (from, to) = match refinement.region {
+            RefinementRegion::Point(at) => (at.along(axis), at.along(axis)),
+            RefinementRegion::Plane { axis: of_plane, at } if of_plane == axis => (at, at),
+            RefinementRegion::Plane { .. } => continue,
+            RefinementRegion::Block(block) => {
+                (block.minimum.along(axis), block.maximum.along(axis))
+            }
         };
         let (from, to) = (from.value(), to.value());
-        loose.push((from, size / 2.0));
-        loose.push((to, size / 2.0));
-        wishes.push(Wish { from, to, size });
+        optional.push((from, size / 2.0));
+        optional.push((to, size / 2.0));
+        target_sizes.push(TargetSize { from, to, size });
     }
-    (fixed, loose, wishes)
+    (fixed, optional, target_sizes)
 }
 
 /// Where a shape has faces square to an axis.
@@ -115,15 +117,15 @@ fn merge(mut fixed: Vec<f64>, start: f64, end: f64, tolerance: f64) -> Vec<f64> 
     lines
 }
 
-/// Adds the loose lines that stand far enough from every other line.
-fn add_loose(
+/// Adds the optional lines that stand far enough from every other line.
+fn add_optional(
     mut lines: Vec<f64>,
-    loose: Vec<(f64, f64)>,
+    optional: Vec<(f64, f64)>,
     start: f64,
     end: f64,
     tolerance: f64,
 ) -> Vec<f64> {
-    for (at, keep) in loose {
+    for (at, keep) in optional {
         if at <= start || at >= end {
             continue;
         }
@@ -136,8 +138,12 @@ fn add_loose(
     lines
 }
 
-/// Divides every stretch between two lines into cells.
-fn fill(problem: &Problem, breaks: &[f64], wishes: &[Wish]) -> Result<Vec<f64>, ConductionError> {
+/// Divides every interval between two lines into cells.
+fn fill(
+    problem: &Problem,
+    breaks: &[f64],
+    target_sizes: &[TargetSize],
+) -> Result<Vec<f64>, ConductionError> {
     let growth = problem.cells.growth;
     let coarsest = problem.cells.coarsest.value();
     let slope = libm::log(growth);
@@ -147,37 +153,37 @@ fn fill(problem: &Problem, breaks: &[f64], wishes: &[Wish]) -> Result<Vec<f64>, 
         if size * growth > coarsest { size } else { size * slope / (growth - 1.0) }
     };
     let width_at = |at: f64| {
-        wishes.iter().fold(coarsest, |least, wish| {
-            let distance = (wish.from - at).max(at - wish.to).max(0.0);
-            least.min(at_edge(wish.size) + slope * distance)
+        target_sizes.iter().fold(coarsest, |least, target| {
+            let distance = (target.from - at).max(at - target.to).max(0.0);
+            least.min(at_edge(target.size) + slope * distance)
         })
     };
     let mut lines = vec![breaks[0]];
     for pair in breaks.windows(2) {
         let (from, to) = (pair[0], pair[1]);
         let middle = 0.5 * (from + to);
-        let cap = wishes
+        let cap = target_sizes
             .iter()
-            .filter(|wish| wish.from < middle && wish.to > middle)
-            .fold(coarsest, |cap, wish| cap.min(wish.size));
-        let stretch = Stretch::new(to - from, width_at(from), width_at(to), cap, slope);
+            .filter(|target| target.from < middle && target.to > middle)
+            .fold(coarsest, |cap, target| cap.min(target.size));
+        let interval = GradedInterval::new(to - from, width_at(from), width_at(to), cap, slope);
         // Whatever is beyond the range of integers saturates, and is too much anyway.
-        let count = libm::ceil(stretch.cells() - 0.1).max(1.0) as usize;
+        let count = libm::ceil(interval.cells() - 0.1).max(1.0) as usize;
         let (cells, limit) = (count.saturating_add(lines.len() - 1), problem.cells.limit);
         if cells > limit {
             return Err(ConductionError::TooManyCells { cells, limit });
         }
         for n in 1..count {
-            lines.push(from + stretch.position(n as f64 / count as f64));
+            lines.push(from + interval.position(n as f64 / count as f64));
         }
         lines.push(to);
     }
     Ok(lines)
 }
 
-/// A stretch between two lines, on which the wished width rises from both ends at the same slope
+/// An interval between two lines, on which the target width rises from both ends at the same slope
 /// until the two meet or reach a cap.
-struct Stretch {
+struct GradedInterval {
     length: f64,
     left: f64,
     right: f64,
@@ -189,7 +195,7 @@ struct Stretch {
     counts: [f64; 2],
 }
 
-impl Stretch {
+impl GradedInterval {
     fn new(length: f64, left: f64, right: f64, cap: f64, slope: f64) -> Self {
         let (left, right) = (left.min(cap), right.min(cap));
         let mut knees = [(cap - left) / slope, length - (cap - right) / slope];
@@ -202,7 +208,7 @@ impl Stretch {
         Self { length, left, right, slope, cap, knees, counts }
     }
 
-    /// How many cells the wished widths call for.
+    /// How many cells the target widths call for.
     fn cells(&self) -> f64 {
         self.counts[1]
             + libm::log1p(self.slope * (self.length - self.knees[1]) / self.right) / self.slope

@@ -38,7 +38,7 @@ pub enum Opening {
 
 /// A place where heat finds a way past the foam.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
-pub enum Place {
+pub enum ThermalBridge {
     /// A stud of a wall, or a joist of the ceiling.
     FrameLine(Surface),
     /// The waves of a plain area's sheet.
@@ -65,7 +65,7 @@ pub enum Place {
     ExhaustSleeve,
 }
 
-impl Place {
+impl ThermalBridge {
     /// Stable name.
     pub const fn key(self) -> &'static str {
         match self {
@@ -98,7 +98,7 @@ impl Place {
     }
 }
 
-impl Place {
+impl ThermalBridge {
     /// Whether only a body in three dimensions shows what happens here; a section does elsewhere.
     pub const fn takes_a_body(self) -> bool {
         match self {
@@ -156,17 +156,17 @@ pub const fn surface_of(wall: Wall) -> Surface {
 /// Every place of a design with its amount, between finished faces: those that a section shows
 /// first, then those that take a body in three dimensions. Places that are not there are left out.
 /// The waves of the plain areas come from whoever knows the sheets.
-pub fn places(
+pub fn thermal_bridges(
     design: &Design,
     clear: &Dimensions,
     member_spacing: Length,
-    waves: impl Iterator<Item = (Place, Amount)>,
-) -> Vec<(Place, Amount)> {
-    let mut places: Vec<(Place, Amount)> = waves.collect();
+    waves: impl Iterator<Item = (ThermalBridge, Amount)>,
+) -> Vec<(ThermalBridge, Amount)> {
+    let mut places: Vec<(ThermalBridge, Amount)> = waves.collect();
     for surface in FRAMED {
         let each = if surface == Surface::Ceiling { clear.width } else { clear.height };
         let count = frame_members(design, clear, surface);
-        places.push((Place::FrameLine(surface), Amount::Metres(each * f64::from(count))));
+        places.push((ThermalBridge::FrameLine(surface), Amount::Metres(each * f64::from(count))));
     }
     // Both side walls, but one wall at each end.
     let along = |wall| match wall {
@@ -174,31 +174,31 @@ pub fn places(
         _ => clear.width,
     };
     for wall in WALLS {
-        places.push((Place::RoofEdge(wall), Amount::Metres(along(wall))));
-        places.push((Place::FloorEdge(wall), Amount::Metres(along(wall))));
+        places.push((ThermalBridge::RoofEdge(wall), Amount::Metres(along(wall))));
+        places.push((ThermalBridge::FloorEdge(wall), Amount::Metres(along(wall))));
     }
     for end in End::ALL {
-        places.push((Place::CornerPost(end), Amount::Metres(clear.height * 2.0)));
+        places.push((ThermalBridge::CornerPost(end), Amount::Metres(clear.height * 2.0)));
     }
     let members = (clear.length / member_spacing).floor();
-    places.push((Place::FloorMember, Amount::Metres(clear.width * members)));
+    places.push((ThermalBridge::FloorMember, Amount::Metres(clear.width * members)));
     if design.personnel_door != PersonnelDoor::None {
         let round = design.door_width + design.door_height * 2.0;
-        places.push((Place::OpeningFrame(Opening::PersonnelDoor), Amount::Metres(round)));
+        places.push((ThermalBridge::OpeningFrame(Opening::PersonnelDoor), Amount::Metres(round)));
     }
     let round = (design.window_width + design.window_height) * 2.0 * design.window_count;
-    places.push((Place::OpeningFrame(Opening::Window), Amount::Metres(round)));
+    places.push((ThermalBridge::OpeningFrame(Opening::Window), Amount::Metres(round)));
     for end in End::ALL {
-        places.push((Place::TopCasting(end), Amount::Pieces(2.0)));
+        places.push((ThermalBridge::TopCasting(end), Amount::Pieces(2.0)));
     }
     let studs: u32 = WALLS.iter().map(|&wall| frame_members(design, clear, wall)).sum();
-    places.push((Place::StudHead, Amount::Pieces(f64::from(studs))));
+    places.push((ThermalBridge::StudHead, Amount::Pieces(f64::from(studs))));
     for end in End::ALL {
-        places.push((Place::BottomCasting(end), Amount::Pieces(2.0)));
+        places.push((ThermalBridge::BottomCasting(end), Amount::Pieces(2.0)));
     }
     let exhausts = design.exhaust_count.min(design.damper_count);
-    places.push((Place::DamperSleeve, Amount::Pieces(design.damper_count - exhausts)));
-    places.push((Place::ExhaustSleeve, Amount::Pieces(exhausts)));
+    places.push((ThermalBridge::DamperSleeve, Amount::Pieces(design.damper_count - exhausts)));
+    places.push((ThermalBridge::ExhaustSleeve, Amount::Pieces(exhausts)));
     places.retain(|(_, amount)| match amount {
         Amount::Metres(length) => *length > Length::ZERO,
         Amount::Pieces(count) => *count > 0.0,
