@@ -2,7 +2,7 @@
 
 use leptos::prelude::*;
 
-use crate::bench::{Answer, Chips, Controls, Drawings, Steps};
+use crate::bench::{Answer, Chips, Controls, Drawings, OnPaper, Steps};
 use crate::sheets::{Names, OpenSheet};
 use crate::state::{Health, Planner};
 use crate::ui::Announcer;
@@ -35,6 +35,7 @@ pub fn App() -> impl IntoView {
             <div class="bench" class:pulled-up=move || planner.view.pulled_up.get()>
                 <Answer/>
                 <Drawings/>
+                <OnPaper/>
                 <Chips/>
                 <form class="controls" aria-label=move || words().controls on:submit=|event| event.prevent_default()>
                     <Controls/>

@@ -71,7 +71,21 @@ pub fn Chips() -> impl IntoView {
             </button>
         }
     };
-    view! { <div class="chips">{ALL.map(chip).into_iter().collect_view()}</div> }
+    let nothing_to_undo = move || planner.history.past.with(Vec::is_empty);
+    view! {
+        <div class="chips">
+            {ALL.map(chip).into_iter().collect_view()}
+            <button
+                type="button"
+                class="chip"
+                data-testid="chip-undo"
+                aria-disabled=move || nothing_to_undo().to_string()
+                on:click=move |_| planner.undo()
+            >
+                {"↶ "} {move || planner.language.get().bench().undo_short}
+            </button>
+        </div>
+    }
 }
 
 fn short_names(notation: Notation) -> [&'static str; 4] {
@@ -194,7 +208,10 @@ fn Foam(
         let Some(to) = planner.variations.of(&change(next)) else {
             return Some(words.one_more.with(&[&by, words.does_not_fit]));
         };
-        let told = changes(&to, &planner.headline.get(), notation).join(", ");
+        let mut told = changes(&to, &planner.headline.get(), notation).join(", ");
+        if to.solved.is_none() {
+            told.push_str(", …");
+        }
         Some(words.one_more.with(&[&by, &told]))
     };
     let button = move |sign: i64| {

@@ -4,6 +4,7 @@ mod answer;
 mod controls;
 mod delta;
 mod drawings;
+mod on_paper;
 mod steps;
 mod treatment;
 
@@ -11,4 +12,5 @@ pub use answer::{Answer, verdict_words};
 pub use controls::{Chips, Controls};
 pub use delta::{changes, damp_short};
 pub use drawings::Drawings;
+pub use on_paper::OnPaper;
 pub use steps::{Steps, step_by, step_words};

@@ -49,6 +49,9 @@ fn tool(tools: &JsValue, name: &str) -> Function {
 /// and `kept` is what an earlier [`Handle::unmount`] gave.
 #[wasm_bindgen]
 pub fn mount(root: HtmlElement, host: HtmlElement, tools: JsValue) -> Handle {
+    std::panic::set_hook(Box::new(|broken| {
+        web_sys::console::error_1(&JsValue::from_str(&broken.to_string()));
+    }));
     let spawn = tool(&tools, "spawn");
     let load_places = tool(&tools, "places");
     let kept = Reflect::get(&tools, &JsValue::from_str("kept")).ok().and_then(|it| it.as_string());

@@ -13,7 +13,6 @@ mod part;
 
 use inchwise_core::design::Field;
 use leptos::prelude::*;
-use leptos::reactive::computed::ScopedFuture;
 
 use crate::state::Planner;
 
@@ -35,11 +34,14 @@ pub enum Sheet {
     Build,
 }
 
-/// What a sheet is made of when it is opened; its wasm is loaded then.
+/// Makes a sheet.
+type Make = fn(Planner) -> AnyView;
+
+/// What makes a sheet, once its wasm is loaded.
 #[cfg(feature = "split")]
-type Made = Result<AnyView, leptos::wasm_split::SplitLoaderError>;
+type Loaded = Result<Make, leptos::wasm_split::SplitLoaderError>;
 #[cfg(not(feature = "split"))]
-type Made = Result<AnyView, String>;
+type Loaded = Result<Make, String>;
 
 macro_rules! sheets {
     ($($sheet:ident $key:literal $module:ident;)+) => {
@@ -57,31 +59,31 @@ macro_rules! sheets {
                 match self { $(Self::$sheet => $module::FIELDS),+ }
             }
 
-            /// The sheet itself.
-            async fn made(self, planner: Planner) -> Made {
-                match self { $(Self::$sheet => made::$module(planner).await),+ }
+            /// What makes it.
+            async fn load(self) -> Loaded {
+                match self { $(Self::$sheet => load::$module().await),+ }
             }
         }
 
         #[cfg(feature = "split")]
-        mod made {
+        mod load {
             use super::*;
             use leptos::wasm_split::wasm_split;
             $(
                 #[wasm_split($module, wasm_split_path = ::leptos::wasm_split, fallible)]
-                pub(super) fn $module(planner: Planner) -> Made {
-                    Ok(super::$module::sheet(planner))
+                pub(super) fn $module() -> Loaded {
+                    Ok(super::$module::sheet as Make)
                 }
             )+
         }
 
         #[cfg(not(feature = "split"))]
-        mod made {
+        mod load {
             use super::*;
             $(
                 #[allow(clippy::unused_async, reason = "as it is where it is loaded")]
-                pub(super) async fn $module(planner: Planner) -> Made {
-                    Ok(super::$module::sheet(planner))
+                pub(super) async fn $module() -> Loaded {
+                    Ok(super::$module::sheet as Make)
                 }
             )+
         }
@@ -117,31 +119,22 @@ enum Progress {
 pub fn OpenSheet() -> impl IntoView {
     let planner = Planner::here();
     let progress = RwSignal::new(Progress::Loading);
-    let view = RwSignal::new_local(None::<AnyView>);
-    let owner = Owner::current().unwrap_or_default();
+    let made = RwSignal::new(None::<Make>);
     // Every wish to open has a number: one that was overtaken opens nothing.
     let wishes = StoredValue::new(0_u32);
-    let held = StoredValue::new(None::<Owner>);
     let open = move |sheet: Sheet| {
         let wish = wishes.get_value() + 1;
         wishes.set_value(wish);
         progress.set(Progress::Loading);
-        // What is shut is gone, with all that it listened to.
-        if let Some(before) = held.try_update_value(Option::take).flatten() {
-            view.set(None);
-            before.cleanup();
-        }
-        let own = owner.with(Owner::new);
-        let inside = own.clone();
-        held.set_value(Some(own));
+        made.set(None);
         leptos::task::spawn_local(async move {
-            let made = inside.with(|| ScopedFuture::new_untracked(sheet.made(planner))).await;
+            let loaded = sheet.load().await;
             if wishes.try_get_value() != Some(wish) {
                 return;
             }
-            match made {
-                Ok(made) => {
-                    view.set(Some(made));
+            match loaded {
+                Ok(make) => {
+                    made.set(Some(make));
                     progress.set(Progress::There);
                 }
                 Err(_) => progress.set(Progress::Failed),
@@ -149,18 +142,12 @@ pub fn OpenSheet() -> impl IntoView {
         });
     };
     let sheet = planner.view.sheet;
-    let opening = open.clone();
-    Effect::new(move |_| opening(sheet.get()));
+    Effect::new(move |_| open(sheet.get()));
     let name = move || planner.language.get().sheet(sheet.get());
     let words = move || planner.language.get().bench();
-    let shown = move || {
-        view.track();
-        view.try_update_untracked(Option::take).flatten()
-    };
-    let retry = {
-        let open = StoredValue::new_local(open);
-        move |_| open.with_value(|open| open(sheet.get_untracked()))
-    };
+    // What is shut is gone, with all that it listened to.
+    let shown = move || made.get().map(|make| make(planner));
+    let retry = move |_| open(sheet.get_untracked());
     view! {
         <section
             class="sheet"

@@ -40,7 +40,10 @@ where
             })
         };
         let summary = move || {
-            view! { <b>{of(|row| &row.label)}</b> {" "} <span>{of(|row| &row.said)}</span> }
+            view! {
+                <b>{move || of(|row| &row.label)}</b> {" "}
+                <span>{move || of(|row| &row.said)}</span>
+            }
         };
         view! { <Asked figure working summary=ViewFn::from(summary)/> }
     };

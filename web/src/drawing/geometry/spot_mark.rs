@@ -44,10 +44,24 @@ fn marks(
                 at = Point::new(at.x + way.y.abs() * apart, at.y - way.x.abs() * apart);
             }
         }
+        // What would stand off the paper stands at its edge.
+        let edge = apart * 0.5;
+        let at = Point::new(
+            at.x.max(paper.left + edge).min(paper.right - edge),
+            at.y.max(paper.top + edge).min(paper.bottom - edge),
+        );
         marks.push(SpotMark { number, spot, place, at });
     }
     marks
 }
+
+/// Into the room, from its right side: outside there is no room for a number.
+const IN: Point = Point::new(-1.3, 0.0);
+const IN_UP: Point = Point::new(-1.5, -1.7);
+const IN_DOWN: Point = Point::new(-1.2, 1.2);
+
+const IN_CEILING: Point = Point::new(0.0, 1.2);
+const IN_FLOOR: Point = Point::new(0.0, -1.2);
 
 const LEFT: Point = Point::new(-1.4, 0.0);
 const RIGHT: Point = Point::new(1.4, 0.0);
@@ -63,31 +77,31 @@ impl Section {
         marks(spots, &self.paper, |spot| {
             Some(match spot {
                 SpotPlace::Detail(place) => match place {
-                    ThermalBridge::TopCasting(_) => (inside(clear.right, clear.top), RIGHT),
-                    ThermalBridge::BottomCasting(_) => (self.bottom_castings[1].centre(), RIGHT),
+                    ThermalBridge::TopCasting(_) => (inside(clear.right, clear.top), IN_DOWN),
+                    ThermalBridge::BottomCasting(_) => (self.bottom_castings[1].centre(), IN_UP),
                     ThermalBridge::RoofEdge(Surface::SideWall) | ThermalBridge::StudHead => {
-                        (inside(clear.right, clear.top + 30.0), RIGHT)
+                        (inside(clear.right, clear.top + 30.0), IN_DOWN)
                     }
-                    ThermalBridge::FloorEdge(Surface::SideWall) => (right_foot, RIGHT),
+                    ThermalBridge::FloorEdge(Surface::SideWall) => (right_foot, IN_UP),
                     ThermalBridge::FloorMember | ThermalBridge::FrameLine(Surface::Floor) => {
-                        (inside(clear.centre().x, clear.bottom), DOWN)
+                        (inside(clear.centre().x, clear.bottom), IN_FLOOR)
                     }
                     ThermalBridge::FrameLine(Surface::SideWall) | ThermalBridge::Waves(Surface::SideWall) => {
-                        (inside(clear.right, clear.centre().y + 500.0), RIGHT)
+                        (inside(clear.right, clear.centre().y + 500.0), IN)
                     }
                     ThermalBridge::FrameLine(Surface::Ceiling) | ThermalBridge::Waves(Surface::Ceiling) => {
-                        (inside(clear.centre().x - 300.0, clear.top), UP)
+                        (inside(clear.centre().x - 300.0, clear.top), IN_CEILING)
                     }
                     _ => return None,
                 },
                 SpotPlace::Plain(Surface::SideWall) => {
-                    (inside(clear.right, clear.centre().y + 700.0), RIGHT)
+                    (inside(clear.right, clear.centre().y + 700.0), IN)
                 }
                 SpotPlace::Plain(Surface::Ceiling) => {
-                    (inside(clear.centre().x - 500.0, clear.top), UP)
+                    (inside(clear.centre().x - 500.0, clear.top), IN_CEILING)
                 }
                 SpotPlace::Plain(Surface::Floor) => {
-                    (inside(clear.centre().x + 300.0, clear.bottom), DOWN)
+                    (inside(clear.centre().x + 300.0, clear.bottom), IN_FLOOR)
                 }
                 _ => return None,
             })

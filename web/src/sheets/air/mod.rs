@@ -7,6 +7,9 @@ mod said;
 #[cfg(test)]
 mod working_tests;
 
+#[cfg(test)]
+pub use working_tests::both_sides;
+
 use inchwise_core::caution::Caution;
 use inchwise_core::damp::Damp;
 use inchwise_core::design::{DamperScreen, FanGiven, Field, WeatherCover};

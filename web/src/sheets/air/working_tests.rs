@@ -121,7 +121,7 @@ impl Formula<'_> {
 }
 
 /// What stands before and after the equals sign, and the last place of the figure after it.
-pub(super) fn both_sides(step: &str) -> Option<(f64, f64, f64)> {
+pub fn both_sides(step: &str) -> Option<(f64, f64, f64)> {
     // Powers of ten, odd powers and formulas of two steps are not read here.
     if step.contains("·10") || step.contains(['⅔', ';']) || step.matches(" = ").count() != 1 {
         return None;

@@ -1,6 +1,5 @@
 //! Whether the steps of a year's workings come to what they say, and what they say to what is shown.
 
-use inchwise_aside::{Message, Solver, YearAnswer, pack_choices, pack_climate, pack_design};
 use inchwise_core::climate::{Place, varnholm_flats};
 use inchwise_core::design::{Design, PersonnelDoor};
 use inchwise_core::detail::FieldCache;
@@ -10,7 +9,8 @@ use inchwise_core::units::{
 };
 use inchwise_core::year::{HeaterKind, PriceDate, YearChoices};
 
-use super::super::super::working_tests::both_sides;
+use crate::sheets::air::both_sides;
+use crate::state::{Hours, Shared, YearAnswer};
 use super::{Behind, YearFigure, working};
 use crate::measure::{Notation, UnitSystem};
 use crate::text::Language;
@@ -37,32 +37,21 @@ struct Case {
     evaluation: Evaluation,
     choices: YearChoices,
     place: Place,
-    answer: YearAnswer,
+    answer: Shared<YearAnswer>,
 }
 
 impl Case {
-    /// The year as the worker makes it once every field is solved.
+    /// The year as the page makes it once every field is solved.
     fn of(
-        solver: &mut Solver,
         cache: &mut FieldCache,
         (design, choices, place): (&Design, YearChoices, Place),
     ) -> Self {
-        let climate = pack_climate(&place, None);
-        solver.take_year(1, &pack_design(design), &pack_choices(&choices), &climate);
-        let mut last = None;
-        while let Some(numbers) = solver.step() {
-            match Message::unpack(&numbers) {
-                Some((_, Message::Year(year))) => last = Some(year),
-                _ => break,
-            }
-        }
-        let numbers = last.expect("a year");
-        let answer = YearAnswer::unpack(&numbers).expect("the numbers of a year");
-        let bits = |numbers: &[f64]| numbers.iter().map(|it| it.to_bits()).collect::<Vec<_>>();
-        assert_eq!(bits(&answer.pack()), bits(&numbers));
-        assert!(!answer.is_waiting);
         let checked = design.check().expect("a lawful design");
-        Self { evaluation: evaluate(&checked, cache), choices, place, answer }
+        let evaluation = evaluate(&checked, cache);
+        let hours = Hours::of(&place, None, choices.front_faces).expect("a place that can be");
+        let lawful = choices.check(design.indoor_temperature).expect("lawful choices");
+        let answer = YearAnswer::of(&evaluation, &hours, &lawful, place.winter_design);
+        Self { evaluation, choices, place, answer: answer.expect("a year") }
     }
 
     fn behind(&self, notation: Notation) -> Behind<'_> {
@@ -87,7 +76,7 @@ fn dated(choices: YearChoices) -> YearChoices {
 }
 
 fn cases() -> Vec<Case> {
-    let (mut solver, mut cache) = (Solver::default(), FieldCache::default());
+    let mut cache = FieldCache::default();
     let thin = Design {
         side_wall_foam: Length::mm(30.0),
         window_count: 0.0,
@@ -132,7 +121,7 @@ fn cases() -> Vec<Case> {
         (&thin, dated(heated(HeaterKind::VentedDiesel, 5000.0)), varnholm_flats()),
         (&thin, heated(HeaterKind::DirectVentPropane, 4000.0), warm),
     ]
-    .map(|case| Case::of(&mut solver, &mut cache, case))
+    .map(|case| Case::of(&mut cache, case))
     .into()
 }
 
