@@ -48,7 +48,6 @@ pub fn plain_number(text: &str) -> Option<f64> {
     Some(if negative { -value } else { value })
 }
 
-
 #[cfg(test)]
 mod tests {
     use super::*;

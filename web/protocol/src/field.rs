@@ -50,11 +50,7 @@ impl From<FieldNumbers> for DetailField {
             ordinary_temperature_factor: TemperatureFactor::new(
                 numbers.ordinary_temperature_factor,
             ),
-            marks: numbers
-                .marks
-                .into_iter()
-                .map(|mark| mark.map(TemperatureFactor::new))
-                .collect(),
+            marks: numbers.marks.into_iter().map(|mark| mark.map(TemperatureFactor::new)).collect(),
             cells: numbers.cells as usize,
             iterations: numbers.iterations as usize,
             residual: numbers.residual,

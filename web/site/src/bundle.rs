@@ -22,7 +22,8 @@ const SHIM: &str = "embed.js";
 
 /// The layers of the element's style sheet, in the order in which later ones win.
 const STYLES: [&str; 11] = [
-    "colours", "words", "bench", "answer", "drawing", "controls", "sheet", "fields", "pictures", "widths", "print",
+    "colours", "words", "bench", "answer", "drawing", "controls", "sheet", "fields", "pictures",
+    "widths", "print",
 ];
 
 /// The folder of the element's style, and the name of its sheet.

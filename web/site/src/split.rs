@@ -1,7 +1,10 @@
 //! Cutting the planner's wasm at its split points: each sheet a file of its own, loaded when it is
 //! opened.
 
-use std::{fs, path::{Path, PathBuf}};
+use std::{
+    fs,
+    path::{Path, PathBuf},
+};
 
 use anyhow::{Context, Result, anyhow};
 
@@ -23,7 +26,8 @@ pub(crate) fn split(wasm: &Path, out: &Path, name: &str) -> Result<PathBuf> {
 
 /// Takes out what no browser reads from every wasm in a folder.
 pub(crate) fn strip_all(folder: &Path) -> Result<()> {
-    let entries = fs::read_dir(folder).with_context(|| format!("{} is stuck.", folder.display()))?;
+    let entries =
+        fs::read_dir(folder).with_context(|| format!("{} is stuck.", folder.display()))?;
     for path in entries.flatten().map(|entry| entry.path()) {
         if path.extension().is_some_and(|kind| kind == "wasm") {
             let wasm = fs::read(&path).with_context(|| format!("{} is stuck.", path.display()))?;

@@ -18,10 +18,11 @@ pub fn Answer() -> impl IntoView {
     let clear = move || planner.notation().dimensions(&planner.headline.get().clear);
     let lost = move || {
         let (notation, headline) = (planner.notation(), planner.headline.get());
-        notation.language.bench().lost_is.with(&[
-            &notation.volume(headline.lost),
-            &notation.percent(headline.lost_share),
-        ])
+        notation
+            .language
+            .bench()
+            .lost_is
+            .with(&[&notation.volume(headline.lost), &notation.percent(headline.lost_share)])
     };
     let load_name = move || {
         let notation = planner.notation();
@@ -82,9 +83,8 @@ fn Figure(
     delta: Signal<Option<String>>,
 ) -> impl IntoView {
     let planner = Planner::here();
-    let shown = move || {
-        value.get().unwrap_or_else(|| planner.language.get().bench().working.to_owned())
-    };
+    let shown =
+        move || value.get().unwrap_or_else(|| planner.language.get().bench().working.to_owned());
     view! {
         <div class=["figure ", class].concat() data-testid=test_id class:waiting=move || value.get().is_none()>
             <dt>{move || name.get()}</dt>

@@ -66,7 +66,8 @@ pub fn changes(to: &Headline, from: &Headline, notation: Notation) -> Vec<String
         said.push(room);
     } else if litres.as_litres().abs() >= 0.5 {
         let sign = if litres.as_litres() > 0.0 { "−" } else { "+" };
-        let volume = notation.volume(if litres.as_litres() > 0.0 { litres } else { from.lost - to.lost });
+        let volume =
+            notation.volume(if litres.as_litres() > 0.0 { litres } else { from.lost - to.lost });
         said.push(words.of_room.with(&[&[sign, &volume].concat()]));
     } else {
         said.push(words.no_room.to_owned());

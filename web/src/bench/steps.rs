@@ -26,10 +26,18 @@ pub fn step_words(before: &Inputs, after: &Inputs, notation: Notation) -> String
         named(language.controls().box_size, from, to);
     }
     if b.end_wall_treatment != a.end_wall_treatment {
-        named("", language.treatment(b.end_wall_treatment), language.treatment(a.end_wall_treatment));
+        named(
+            "",
+            language.treatment(b.end_wall_treatment),
+            language.treatment(a.end_wall_treatment),
+        );
     }
     if b.room_use != a.room_use {
-        named(language.damp().room_use, language.room_use(b.room_use), language.room_use(a.room_use));
+        named(
+            language.damp().room_use,
+            language.room_use(b.room_use),
+            language.room_use(a.room_use),
+        );
     }
     if before.place != after.place {
         named(language.sheets().place, place_name(before, notation), place_name(after, notation));
@@ -52,7 +60,9 @@ pub fn step_words(before: &Inputs, after: &Inputs, notation: Notation) -> String
         let (from, to) = (before.year.get(field), after.year.get(field));
         if from != to {
             let written = |si: Option<f64>| {
-                si.map_or("–".to_owned(), |si| crate::measure::written_of_year(field, si, notation))
+                si.map_or("–".to_owned(), |si| {
+                    crate::measure::written_of_year(field, si, notation)
+                })
             };
             named(language.year_field(field), &written(from), &written(to));
         }
@@ -69,7 +79,10 @@ fn place_name(inputs: &Inputs, notation: Notation) -> &str {
 }
 
 /// A step of a length in a system of units: so much, or a quarter of an inch.
-pub fn step_by(units: crate::measure::UnitSystem, metric: inchwise_core::units::Length) -> inchwise_core::units::Length {
+pub fn step_by(
+    units: crate::measure::UnitSystem,
+    metric: inchwise_core::units::Length,
+) -> inchwise_core::units::Length {
     match units {
         crate::measure::UnitSystem::Metric => metric,
         crate::measure::UnitSystem::Imperial => inchwise_core::units::Length::inches(0.5),

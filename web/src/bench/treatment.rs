@@ -62,9 +62,7 @@ fn Card(treatment: EndWallTreatment) -> impl IntoView {
             }
         }
     };
-    let said = move || {
-        said().into_iter().map(|part| view! { <span>{part}</span> }).collect_view()
-    };
+    let said = move || said().into_iter().map(|part| view! { <span>{part}</span> }).collect_view();
     view! {
         <label class="card" class:chosen=move || is_chosen.get()>
             <input

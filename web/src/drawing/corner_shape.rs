@@ -126,9 +126,8 @@ pub fn shown(planner: Planner, place: ThermalBridge, held: Arc<[Handle]>) -> Mem
         let paper_to_come =
             view.map_or(Rect::new(0.0, 0.0, 300.0, 200.0), |view| Window::of(view).paper);
         let seen = seen.get();
-        let is_fresh = planner.look(|evaluation| {
-            seen.as_ref().is_some_and(|seen| seen.is_of(&evaluation.checked))
-        });
+        let is_fresh = planner
+            .look(|evaluation| seen.as_ref().is_some_and(|seen| seen.is_of(&evaluation.checked)));
         let known = planner.look(|evaluation| {
             let spots = &evaluation.cold_spots.spots;
             spots.iter().find(|spot| spot.place == SpotPlace::of(place)).copied()

@@ -178,7 +178,6 @@ pub fn fan_chart(planner: Planner) -> AnyView {
     view! { <div data-testid="fan-chart">{shown}</div> }.into_any()
 }
 
-
 /// A triangle and a square about their places.
 fn others(chart: &Chart) -> String {
     const HALF: f64 = 10.0;

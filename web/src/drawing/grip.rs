@@ -106,9 +106,7 @@ impl Grip {
             hand: self.hand,
             test_id: ["grip-", self.hand].concat(),
             towards: self.towards,
-            name: Signal::derive(move || {
-                (self.name)(planner.language.get().drawing()).to_owned()
-            }),
+            name: Signal::derive(move || (self.name)(planner.language.get().drawing()).to_owned()),
             note: self.with_note.then_some(said),
             standing: Signal::derive(standing),
             paper_width: Signal::derive(move || {
@@ -127,8 +125,7 @@ impl Tag {
         let per_pixel = move |element: &Element| {
             crate::ui::per_pixel_of_paper(element, paper_width.get_untracked())
         };
-        let shown =
-            move || planner.inputs.with(|inputs| entry.shown(inputs)).unwrap_or_default();
+        let shown = move || planner.inputs.with(|inputs| entry.shown(inputs)).unwrap_or_default();
         let read = move || entry.said(shown(), planner.notation());
         let in_unit = move |si: f64| {
             let scale = entry.scale(planner.units.get());
@@ -148,9 +145,7 @@ impl Tag {
         let at = move |which: fn(Standing) -> f64| {
             standing.get().map_or_else(String::new, |it| percent(which(it)))
         };
-        let past = move || {
-            standing.get().map_or_else(String::new, |(_, _, past)| numbers(&[past]))
-        };
+        let past = move || standing.get().map_or_else(String::new, |(_, _, past)| numbers(&[past]));
         view! {
             <div
                 class=towards.class()

@@ -204,7 +204,6 @@ pub fn moist_air(planner: Planner) -> AnyView {
     figure(Chart::NAME, words.moist_air, parts)
 }
 
-
 /// What stands above the ceiling.
 fn over(chart: &Chart) -> String {
     let Some([_, room, spot]) = chart.air else { return String::new() };

@@ -172,10 +172,7 @@ impl<S: PartialEq + Send + Sync + 'static> Drawing<S> {
             let marks = Memo::new(move |_| {
                 planner.spots.with(|spots| shape.with(|shape| marks(shape, spots)))
             });
-            (
-                SpotMarks { marks, size }.leads(),
-                SpotMarks { marks, size }.buttons(planner),
-            )
+            (SpotMarks { marks, size }.leads(), SpotMarks { marks, size }.buttons(planner))
         });
         let (leads, buttons) = marked.unzip();
         view! {

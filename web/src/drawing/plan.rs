@@ -11,11 +11,11 @@ use super::geometry::{
 use super::grip::{Grip, Hold};
 use super::paper::{Drawing, Label, Picture};
 use super::pattern::Patterns;
-use leptos::prelude::*;
 use super::section::placed;
 use crate::measure::Notation;
 use crate::state::Planner;
 use crate::ui::{Entry, Towards};
+use leptos::prelude::*;
 
 const NAME: &str = "plan";
 
@@ -178,7 +178,9 @@ fn picture() -> Picture<Plan> {
         })
         .path("leaf", |shape| lines(shape, OpeningKind::Door))
         .path("glass", |shape| lines(shape, OpeningKind::Window))
-        .group("person", &[("", FIGURE_SHOULDERS), ("", FIGURE_CROWN)], |shape| placed(shape.figure))
+        .group("person", &[("", FIGURE_SHOULDERS), ("", FIGURE_CROWN)], |shape| {
+            placed(shape.figure)
+        })
         .path("fine", |shape| width_tape(shape).fine(length_tape(shape).fine(Pen::new())).done())
         .painted("taken", &patterns.lost(), |shape| {
             width_tape(shape).taken(length_tape(shape).taken(Pen::new())).done()

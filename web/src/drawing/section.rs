@@ -12,10 +12,10 @@ use super::geometry::{
 use super::grip::{Grip, Hold};
 use super::paper::{Drawing, Label, Picture};
 use super::pattern::Patterns;
-use leptos::prelude::*;
 use crate::measure::Notation;
 use crate::state::Planner;
 use crate::ui::{CEILING, Entry, Towards, WALLS};
+use leptos::prelude::*;
 
 const NAME: &str = "section";
 

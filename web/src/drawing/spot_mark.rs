@@ -37,9 +37,9 @@ impl SpotMarks {
                 language.bench().spot_numbered.with(&[&number, &language.spot_name(mark.spot)])
             };
             let open = move |_| {
-                let place = planner.outcome.with_untracked(|outcome| {
-                    crate::state::pictured(&outcome.good, mark.spot)
-                });
+                let place = planner
+                    .outcome
+                    .with_untracked(|outcome| crate::state::pictured(&outcome.good, mark.spot));
                 planner.view.spot.set(place);
                 planner.view.sheet.set(Sheet::Dry);
             };

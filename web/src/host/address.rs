@@ -51,27 +51,33 @@ pub fn keep(planner: Planner, reads: bool) {
         let listener = EventListener::new(&window(), event, move |event| hear(event));
         StoredValue::new_local(listener);
     };
-    listen("popstate", Box::new(move |event| {
-        let state = event.dyn_ref::<PopStateEvent>().map(PopStateEvent::state);
-        let is_ours = state.is_some_and(|state| state_is_marked(&state));
-        let was_ours = is_on_ours.get_value();
-        is_on_ours.set_value(is_ours);
-        let is_stepping_back = was_ours && !is_ours && Fragment::read(&hash()).is_some();
-        if is_stepping_back && let Some(sheet) = previous.get_value() {
-            previous.set_value(Some(planner.view.sheet.get_untracked()));
-            planner.view.sheet.set(sheet);
-            // The place we came back to says what was chosen when it was left.
-            write(&untrack(|| planner.fragment()), false);
-        }
-    }));
-    listen("hashchange", Box::new(move |_| {
-        if hash() != ["#", &last.get_value()].concat() {
-            let now = untrack(|| planner.fragment());
-            if Fragment::read(&hash()).is_some_and(|it| it.written() != now) {
-                reopen(planner);
+    listen(
+        "popstate",
+        Box::new(move |event| {
+            let state = event.dyn_ref::<PopStateEvent>().map(PopStateEvent::state);
+            let is_ours = state.is_some_and(|state| state_is_marked(&state));
+            let was_ours = is_on_ours.get_value();
+            is_on_ours.set_value(is_ours);
+            let is_stepping_back = was_ours && !is_ours && Fragment::read(&hash()).is_some();
+            if is_stepping_back && let Some(sheet) = previous.get_value() {
+                previous.set_value(Some(planner.view.sheet.get_untracked()));
+                planner.view.sheet.set(sheet);
+                // The place we came back to says what was chosen when it was left.
+                write(&untrack(|| planner.fragment()), false);
             }
-        }
-    }));
+        }),
+    );
+    listen(
+        "hashchange",
+        Box::new(move |_| {
+            if hash() != ["#", &last.get_value()].concat() {
+                let now = untrack(|| planner.fragment());
+                if Fragment::read(&hash()).is_some_and(|it| it.written() != now) {
+                    reopen(planner);
+                }
+            }
+        }),
+    );
     let waiting = StoredValue::new_local(None::<Timeout>);
     Effect::new(move |before: Option<Sheet>| {
         let sheet = planner.view.sheet.get();

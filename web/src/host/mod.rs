@@ -156,9 +156,8 @@ impl Planner {
     pub fn reopen(self, fragment: &Fragment<'_>) {
         let read = self.usual.with_value(|(inputs, usual)| {
             let tall = inputs.own_height;
-            Inputs::read(fragment.design, fragment.year, usual).map(|(inputs, year)| {
-                (Inputs { own_height: tall, ..inputs }, year)
-            })
+            Inputs::read(fragment.design, fragment.year, usual)
+                .map(|(inputs, year)| (Inputs { own_height: tall, ..inputs }, year))
         });
         match read {
             Ok((inputs, year)) => {

@@ -128,8 +128,8 @@ pub fn degree_days([celsius, fahrenheit]: [f64; 2], notation: Notation) -> (Stri
 #[cfg(test)]
 mod tests {
     use super::*;
-    use inchwise_link::Figure;
     use inchwise_core::climate::varnholm_flats;
+    use inchwise_link::Figure;
 
     #[test]
     fn what_is_written_reads_back_to_its_last_digit() {

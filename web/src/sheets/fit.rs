@@ -44,7 +44,10 @@ pub fn sheet(planner: Planner) -> AnyView {
     };
     let columns = move || {
         let words = planner.language.get().sheets();
-        words.size_columns.map(|it| view! { <th scope="col" class="number">{it}</th> }).collect_view()
+        words
+            .size_columns
+            .map(|it| view! { <th scope="col" class="number">{it}</th> })
+            .collect_view()
     };
     let about = move || {
         let notation = planner.notation();
@@ -149,8 +152,7 @@ fn Furniture() -> impl IntoView {
             } else {
                 words.furniture_not.to_owned()
             };
-            let size =
-                [&notation.length_bare(long), " × ", &notation.length(deep)].concat();
+            let size = [&notation.length_bare(long), " × ", &notation.length(deep)].concat();
             view! { <div><dt>{name} {" "} {size}</dt><dd>{said}</dd></div> }
         };
         FURNITURE.into_iter().zip(words.furniture_names).map(row).collect_view()

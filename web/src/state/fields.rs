@@ -15,10 +15,7 @@ pub struct Fields {
 impl Fields {
     /// None is known yet.
     pub fn new() -> Self {
-        Self {
-            memory: StoredValue::new(FieldCache::without_solver()),
-            learned: RwSignal::new(0),
-        }
+        Self { memory: StoredValue::new(FieldCache::without_solver()), learned: RwSignal::new(0) }
     }
 
     /// Takes in a field, and says so.

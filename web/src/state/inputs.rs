@@ -44,13 +44,8 @@ impl Inputs {
     ///
     /// # Errors
     /// Why the design cannot be read.
-    pub fn read(
-        design: &str,
-        year: &str,
-        usual: &YearText,
-    ) -> Result<(Self, YearText), NoDesign> {
-        let design =
-            if design.is_empty() { Design::default() } else { design_of_link(design)? };
+    pub fn read(design: &str, year: &str, usual: &YearText) -> Result<(Self, YearText), NoDesign> {
+        let design = if design.is_empty() { Design::default() } else { design_of_link(design)? };
         let year = YearText::read(year, usual, design.indoor_temperature);
         let inputs = Self { design, year: year.choices.clone(), ..Self::default() };
         Ok((inputs, year))

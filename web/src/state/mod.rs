@@ -198,7 +198,8 @@ impl Planner {
             }
             let checked = inputs.year.check(inputs.set_point()).ok()?;
             let winter = winter_of(inputs);
-            hours.with(|hours| YearAnswer::of(&outcome.good, hours.as_ref()?, &checked, winter).ok())
+            hours
+                .with(|hours| YearAnswer::of(&outcome.good, hours.as_ref()?, &checked, winter).ok())
         };
         let year = Memo::new(move |_| {
             inputs.with(|inputs| outcome.with(|outcome| year_of(outcome, inputs)))
@@ -339,16 +340,16 @@ pub fn winter_of(inputs: &Inputs) -> inchwise_core::units::Temperature {
 /// Until every field is solved that is the one of before, so that the picture does not wander.
 fn looked_at(view: View, outcome: Memo<Outcome>) -> Memo<Option<ThermalBridge>> {
     Memo::new(move |last: Option<&Option<ThermalBridge>>| {
-        let is_shown =
-            view.drawing.get() == DrawingName::Corner || view.sheet.get() == Sheet::Dry;
+        let is_shown = view.drawing.get() == DrawingName::Corner || view.sheet.get() == Sheet::Dry;
         if !is_shown {
             return None;
         }
         let chosen = view.spot.get();
         outcome.with(|outcome| {
             let good = &outcome.good;
-            let stands =
-                |place: &ThermalBridge| good.envelope.thermal_bridges.iter().any(|(standing, _)| standing == place);
+            let stands = |place: &ThermalBridge| {
+                good.envelope.thermal_bridges.iter().any(|(standing, _)| standing == place)
+            };
             let before = last.copied().flatten().filter(stands);
             let coldest = || {
                 let spots = &good.cold_spots.spots;

@@ -3,7 +3,7 @@
 use std::sync::Arc;
 
 use inchwise_core::design::{CheckedDesign, Design, DesignError};
-use inchwise_core::detail::{FieldCache, Effort};
+use inchwise_core::detail::{Effort, FieldCache};
 use inchwise_core::evaluate::{Evaluation, evaluate_with};
 use inchwise_core::freight_box::Dimensions;
 use inchwise_core::units::{Power, Volume};
@@ -67,9 +67,8 @@ impl Headline {
     pub fn of(evaluation: &Evaluation) -> Self {
         let room = &evaluation.room;
         let heat_loss = &evaluation.heat_loss;
-        let solved = (!heat_loss.is_waiting()).then(|| {
-            Some((heat_loss.design_load, Verdict::of(evaluation)?))
-        });
+        let solved = (!heat_loss.is_waiting())
+            .then(|| Some((heat_loss.design_load, Verdict::of(evaluation)?)));
         Self {
             clear: room.clear,
             lost: room.lost_volume,

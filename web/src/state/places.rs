@@ -75,7 +75,8 @@ impl Places {
                     self.own.set(Table::Loading);
                     leptos::task::spawn_local(async move {
                         let table = own_table(&address).await;
-                        self.own.try_set(table.map_or(Table::Failed, |it| Table::There(Arc::new(it))));
+                        self.own
+                            .try_set(table.map_or(Table::Failed, |it| Table::There(Arc::new(it))));
                     });
                 }
             }

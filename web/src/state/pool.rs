@@ -82,9 +82,8 @@ fn now() -> f64 {
 /// As many as the machine has cores, but one where memory is short.
 fn size() -> usize {
     let navigator = web_sys::window().map(|window| JsValue::from(window.navigator()));
-    let number = |key: &str| {
-        Reflect::get(navigator.as_ref()?, &JsValue::from_str(key)).ok()?.as_f64()
-    };
+    let number =
+        |key: &str| Reflect::get(navigator.as_ref()?, &JsValue::from_str(key)).ok()?.as_f64();
     if number("deviceMemory").is_some_and(|gigabytes| gigabytes < 2.0) {
         return 1;
     }
@@ -183,9 +182,8 @@ impl Pool {
     fn watch(self) {
         let now = now();
         let silent = self.slots.try_with_value(|slots| {
-            let silent = |slot: &Slot| {
-                (!slot.is_ready || slot.job.is_some()) && now - slot.heard > SILENCE
-            };
+            let silent =
+                |slot: &Slot| (!slot.is_ready || slot.job.is_some()) && now - slot.heard > SILENCE;
             let all = slots.iter().enumerate();
             all.filter(|(_, slot)| slot.as_ref().is_some_and(silent))
                 .map(|(index, _)| index)
@@ -297,8 +295,12 @@ impl Pool {
             let is_coming = jobs().any(|job| job.pictured.is_some() && job.detail == detail);
             if !is_there && !is_coming {
                 let number = present.number_of(place)?;
-                let wish =
-                    Wish { request, design: present.link.clone(), place: number, lines: Vec::new() };
+                let wish = Wish {
+                    request,
+                    design: present.link.clone(),
+                    place: number,
+                    lines: Vec::new(),
+                };
                 self.next_request.set_value(request);
                 let job = Job { request, detail, pictured: Some(place) };
                 return Some((ToWorker::Picture(wish), job));

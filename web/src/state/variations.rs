@@ -82,7 +82,10 @@ impl Variations {
     /// The designs that fields are wanted for.
     pub fn asked(self) -> Vec<Arc<Asked>> {
         self.asked.with(|asked| {
-            asked.iter().filter_map(|(_, _, design)| Some(Asked::of(&design.check().ok()?))).collect()
+            asked
+                .iter()
+                .filter_map(|(_, _, design)| Some(Asked::of(&design.check().ok()?)))
+                .collect()
         })
     }
 }

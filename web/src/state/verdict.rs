@@ -53,8 +53,7 @@ impl Verdict {
         const SECONDS_IN_A_DAY: f64 = 86_400.0;
         let damp = evaluation.damp().ok()?;
         let spots = &evaluation.cold_spots.spots;
-        let count =
-            |risk| spots.iter().filter(|spot| risk_at(evaluation, spot) == risk).count();
+        let count = |risk| spots.iter().filter(|spot| risk_at(evaluation, spot) == risk).count();
         Some(Self {
             stands_at: damp.cold_spots.room.relative_humidity(),
             busy: damp.busy.ventilated(),

@@ -59,9 +59,7 @@ impl Entry {
     pub fn key(self) -> String {
         match self {
             Self::Design(WALLS) => "wall_foam".to_owned(),
-            Self::Design(fields) => {
-                fields.first().map_or("", |field| field.range().key).to_owned()
-            }
+            Self::Design(fields) => fields.first().map_or("", |field| field.range().key).to_owned(),
             Self::Year(field) => ["year-", field.range().key].concat(),
             Self::Place(figure) => ["place-", &figure.key()].concat(),
         }
@@ -183,7 +181,9 @@ impl Entry {
     pub fn step_by(self, planner: Planner, steps: impl FnOnce(&Scale) -> i64) {
         use leptos::prelude::{GetUntracked, WithUntracked};
         let Some(scale) = self.scale(planner.units.get_untracked()) else { return };
-        let Some(shown) = planner.inputs.with_untracked(|inputs| self.shown(inputs)) else { return };
+        let Some(shown) = planner.inputs.with_untracked(|inputs| self.shown(inputs)) else {
+            return;
+        };
         let moved = scale.moved(shown, steps(&scale));
         self.forget(planner);
         planner.change(None, |inputs| self.put(inputs, Some(moved)));
@@ -262,8 +262,8 @@ impl Entry {
             }
             Self::Year(field) => {
                 let range = field.range();
-                let ends = [range.minimum, range.maximum]
-                    .map(|end| written_of_year(field, end, notation));
+                let ends =
+                    [range.minimum, range.maximum].map(|end| written_of_year(field, end, notation));
                 words.range.with(&[&ends[0], &ends[1]])
             }
             Self::Place(figure) => {

@@ -14,8 +14,8 @@ mod working;
 mod year_fault;
 
 pub use announcer::Announcer;
-pub use choice::{Choice, Select};
 pub(crate) use choice::chooser;
+pub use choice::{Choice, Select};
 pub use disclosure::Disclosure;
 pub use entry::{CEILING, Entry, WALLS, place_shown};
 pub use fault::{fault_words, unread_words};

@@ -24,9 +24,10 @@ pub fn NumberField(
             return typed.text;
         }
         let notation = planner.notation();
-        planner.inputs.with(|it| entry.number(it)).map_or_else(String::new, |number| {
-            entry.written(number, notation)
-        })
+        planner
+            .inputs
+            .with(|it| entry.number(it))
+            .map_or_else(String::new, |number| entry.written(number, notation))
     });
     let fault = Memo::new(move |_| entry.fault(planner));
     let hint = move || {
@@ -53,9 +54,7 @@ pub fn NumberField(
             entry.step_by(planner, steps);
         }
     };
-    let nudge = move |sign: i64| {
-        entry.field().is_some().then(|| view! { <Nudge entry sign/> })
-    };
+    let nudge = move |sign: i64| entry.field().is_some().then(|| view! { <Nudge entry sign/> });
     view! {
         <div class="field" class:wrong=is_wrong>
             <label for=id.clone()>{label}</label>

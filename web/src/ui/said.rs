@@ -29,9 +29,8 @@ pub fn SaidList<K>(
 where
     K: Copy + PartialEq + Send + Sync + std::hash::Hash + Eq + 'static,
 {
-    let keys = Memo::new(move |_| {
-        rows.with(|rows| rows.iter().map(|row| row.figure).collect::<Vec<_>>())
-    });
+    let keys =
+        Memo::new(move |_| rows.with(|rows| rows.iter().map(|row| row.figure).collect::<Vec<_>>()));
     let row_of = move |figure: K| {
         let of = move |part: fn(&SaidRow<K>) -> &str| {
             rows.with(|rows| {
@@ -56,11 +55,7 @@ where
 
 /// One sentence.
 #[component]
-fn Asked<K>(
-    figure: K,
-    working: fn(Planner, K) -> Option<Working>,
-    summary: ViewFn,
-) -> impl IntoView
+fn Asked<K>(figure: K, working: fn(Planner, K) -> Option<Working>, summary: ViewFn) -> impl IntoView
 where
     K: Copy + PartialEq + Send + Sync + 'static,
 {

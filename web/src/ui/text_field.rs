@@ -67,9 +67,9 @@ pub fn TextField(
     let planner = Planner::here();
     let (subject, year_subject) = text.subjects();
     let typed = move || {
-        planner.typed.with(|typed| {
-            typed.iter().find(|it| it.subject == subject).map(|it| it.text.clone())
-        })
+        planner
+            .typed
+            .with(|typed| typed.iter().find(|it| it.subject == subject).map(|it| it.text.clone()))
     };
     let shown = Memo::new(move |_| {
         typed().unwrap_or_else(|| planner.inputs.with(|inputs| text.written(inputs)))

@@ -69,7 +69,8 @@ impl Solver {
                 None => self.refused = Some(wish.request),
             },
             ToWorker::Picture(wish) => {
-                let drawn = opened(&wish).and_then(|(checked, place)| drawn_detail(&checked, place));
+                let drawn =
+                    opened(&wish).and_then(|(checked, place)| drawn_detail(&checked, place));
                 match drawn {
                     Some(detail) => self.picture = Some((wish.request, detail)),
                     None => self.refused = Some(wish.request),
@@ -148,7 +149,7 @@ const fn residual_of(error: &ConductionError) -> Option<f64> {
 mod tests {
     use super::*;
     use inchwise_core::design::Design;
-    use inchwise_core::detail::{DetailField, FieldCache, Effort, placed_detail};
+    use inchwise_core::detail::{DetailField, Effort, FieldCache, placed_detail};
     use inchwise_core::units::Length;
     use inchwise_link::link_of;
 

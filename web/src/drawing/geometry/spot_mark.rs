@@ -35,9 +35,8 @@ fn marks(
     for (number, spot) in spots.iter().filter_map(|spot| Some((spot.number?, spot.place))) {
         let Some((place, way)) = find(spot) else { continue };
         let mut at = Point::new(place.x + way.x * apart, place.y + way.y * apart);
-        let near = |at: Point| {
-            marks.iter().any(|mark| (mark.at.x - at.x).hypot(mark.at.y - at.y) < apart)
-        };
+        let near =
+            |at: Point| marks.iter().any(|mark| (mark.at.x - at.x).hypot(mark.at.y - at.y) < apart);
         for _ in 0..4 {
             if near(at) {
                 // Aside, across the way it stands.
@@ -86,10 +85,12 @@ impl Section {
                     ThermalBridge::FloorMember | ThermalBridge::FrameLine(Surface::Floor) => {
                         (inside(clear.centre().x, clear.bottom), IN_FLOOR)
                     }
-                    ThermalBridge::FrameLine(Surface::SideWall) | ThermalBridge::Waves(Surface::SideWall) => {
+                    ThermalBridge::FrameLine(Surface::SideWall)
+                    | ThermalBridge::Waves(Surface::SideWall) => {
                         (inside(clear.right, clear.centre().y + 500.0), IN)
                     }
-                    ThermalBridge::FrameLine(Surface::Ceiling) | ThermalBridge::Waves(Surface::Ceiling) => {
+                    ThermalBridge::FrameLine(Surface::Ceiling)
+                    | ThermalBridge::Waves(Surface::Ceiling) => {
                         (inside(clear.centre().x - 300.0, clear.top), IN_CEILING)
                     }
                     _ => return None,
@@ -136,7 +137,9 @@ impl Plan {
         marks(spots, &self.paper, |spot| {
             Some(match spot {
                 SpotPlace::Detail(place) => match place {
-                    ThermalBridge::TopCasting(at) | ThermalBridge::BottomCasting(at) | ThermalBridge::CornerPost(at) => {
+                    ThermalBridge::TopCasting(at)
+                    | ThermalBridge::BottomCasting(at)
+                    | ThermalBridge::CornerPost(at) => {
                         let (x, way) = end(at);
                         (Point::new(x, clear.top), way)
                     }
@@ -151,11 +154,17 @@ impl Plan {
                     | ThermalBridge::FrameLine(Surface::DoorEnd) => {
                         (Point::new(clear.right, middle.y), RIGHT)
                     }
-                    ThermalBridge::RoofEdge(_) | ThermalBridge::FloorEdge(_) | ThermalBridge::FrameLine(Surface::SideWall) => {
+                    ThermalBridge::RoofEdge(_)
+                    | ThermalBridge::FloorEdge(_)
+                    | ThermalBridge::FrameLine(Surface::SideWall) => {
                         (Point::new(middle.x, clear.top), UP)
                     }
-                    ThermalBridge::OpeningFrame(Opening::PersonnelDoor) => of_opening(OpeningKind::Door)?,
-                    ThermalBridge::OpeningFrame(Opening::Window) => of_opening(OpeningKind::Window)?,
+                    ThermalBridge::OpeningFrame(Opening::PersonnelDoor) => {
+                        of_opening(OpeningKind::Door)?
+                    }
+                    ThermalBridge::OpeningFrame(Opening::Window) => {
+                        of_opening(OpeningKind::Window)?
+                    }
                     ThermalBridge::DamperSleeve | ThermalBridge::ExhaustSleeve => {
                         let is_exhaust = place == ThermalBridge::ExhaustSleeve;
                         let damper = self.dampers.iter().find(|it| it.is_exhaust == is_exhaust)?;
@@ -174,10 +183,10 @@ impl Plan {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::state::spots_of;
     use inchwise_core::design::CheckedDesign;
     use inchwise_core::detail::FieldCache;
     use inchwise_core::evaluate::evaluate;
-    use crate::state::spots_of;
 
     #[test]
     fn numbers_stand_apart_and_on_the_paper() {
@@ -185,10 +194,9 @@ mod tests {
         let spots = spots_of(&evaluation);
         let section = Section::of(&evaluation);
         let plan = Plan::of(&evaluation);
-        for (marks, paper) in [
-            (section.spot_marks(&spots), section.paper),
-            (plan.spot_marks(&spots), plan.paper),
-        ] {
+        for (marks, paper) in
+            [(section.spot_marks(&spots), section.paper), (plan.spot_marks(&spots), plan.paper)]
+        {
             assert!(!marks.is_empty());
             for (index, mark) in marks.iter().enumerate() {
                 assert!(paper.holds(mark.at), "{mark:?} is off {paper:?}");

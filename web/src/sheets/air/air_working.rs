@@ -10,10 +10,10 @@ use inchwise_core::ventilation::{
     heat_capacity, heat_to_warm,
 };
 
-use crate::ui::Working;
-use super::said::Figure;
 use super::damp_working::handbook;
+use super::said::Figure;
 use crate::measure::Notation;
+use crate::ui::Working;
 
 /// The working of a figure of air; nothing where there is no such figure now.
 pub fn working(

@@ -16,9 +16,9 @@ use inchwise_core::units::{FanSpeed, HumidityRatio, MassFlow, Power, VapourConce
 use inchwise_core::ventilation::{DryAirFlow, fan_power_at_speed};
 
 use super::air_working;
-use crate::ui::Working;
 use super::said::Figure;
 use crate::measure::Notation;
+use crate::ui::Working;
 
 /// The working of a figure; nothing where there is no such figure now.
 pub fn working(

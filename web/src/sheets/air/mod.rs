@@ -130,9 +130,8 @@ pub fn sheet(planner: Planner) -> AnyView {
             asked.iter().map(|&it| view! { <li>{language.deferral(it)}</li> }).collect_view()
         })
     };
-    let has_asks = move || {
-        planner.look(|it| it.damp().is_ok_and(|damp| !damp.deferrals.is_empty()))
-    };
+    let has_asks =
+        move || planner.look(|it| it.damp().is_ok_and(|damp| !damp.deferrals.is_empty()));
     view! {
         <Head about=Signal::derive(move || planner.language.get().sheets().air_told.to_owned())/>
         <SaidList test_id="damp-room" rows=room working=how/>

@@ -6,8 +6,8 @@ use inchwise_core::detail::FieldCache;
 use inchwise_core::evaluate::{Evaluation, evaluate};
 use inchwise_core::units::{Effectiveness, Length, Mass, Temperature};
 
-use super::said::Figure;
 use super::damp_working::working;
+use super::said::Figure;
 use crate::measure::{Notation, UnitSystem};
 use crate::text::Language;
 

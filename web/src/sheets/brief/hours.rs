@@ -1,8 +1,8 @@
 //! A year of hours of the visitor's own, read from a file on this page and kept here.
 
 use inchwise_core::climate::ClimateQuantity;
-use inchwise_wire::{HourlyFileError, read_hours};
 use inchwise_link::OwnHours;
+use inchwise_wire::{HourlyFileError, read_hours};
 use leptos::prelude::*;
 use std::sync::Arc;
 use wasm_bindgen::JsCast;
@@ -162,8 +162,7 @@ fn said(planner: Planner, reading: RwSignal<Reading>) -> String {
     let words = language.weather();
     reading.with(|reading| match reading {
         Reading::Nothing => {
-            let name =
-                planner.inputs.with(|it| it.hours.as_ref().map(|hours| hours.name.clone()));
+            let name = planner.inputs.with(|it| it.hours.as_ref().map(|hours| hours.name.clone()));
             name.map_or_else(String::new, |name| words.in_use.with(&[&name]))
         }
         Reading::Busy(name) => words.reading.with(&[name]),

@@ -193,9 +193,7 @@ fn Sources() -> impl IntoView {
     let lines = Memo::new(move |_| {
         let of = |table: &Table| match table {
             // The last line of a head describes the columns.
-            Table::There(table) => {
-                table.sources[..table.sources.len().saturating_sub(1)].to_vec()
-            }
+            Table::There(table) => table.sources[..table.sources.len().saturating_sub(1)].to_vec(),
             _ => Vec::new(),
         };
         let mut lines = planner.places.own.with(of);

@@ -20,8 +20,7 @@ use summary::Summary;
 
 const STUDS: &[Field] = &[Field::StudDepth];
 
-const FRAMING: &[Field] =
-    &[Field::StudStandOff, Field::StudSpacing, Field::StudSteelThickness];
+const FRAMING: &[Field] = &[Field::StudStandOff, Field::StudSpacing, Field::StudSteelThickness];
 
 const JOISTS: &[Field] = &[Field::JoistDepth];
 

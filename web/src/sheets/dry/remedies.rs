@@ -34,10 +34,9 @@ fn carried_out(remedy: Remedy, design: &Design) -> Vec<Design> {
         Remedy::HoldStudsOff => vec![more(Field::StudStandOff, INCH)],
         Remedy::HoldJoistsOff => vec![more(Field::JoistStandOff, INCH)],
         Remedy::PadBrackets => vec![more(Field::BracketPad, 0.012)],
-        Remedy::InsulateFloor => vec![
-            more(Field::FloorFoamOver, INCH),
-            more(Field::FloorFoamUnder, 2.0 * INCH),
-        ],
+        Remedy::InsulateFloor => {
+            vec![more(Field::FloorFoamOver, INCH), more(Field::FloorFoamUnder, 2.0 * INCH)]
+        }
         Remedy::PackOpeningFrames => vec![more(Field::OpeningFrameFoam, INCH)],
         Remedy::InsulateDampers => Vec::new(),
         Remedy::DeepenFoam => vec![with(&|it| {
@@ -109,9 +108,8 @@ pub fn Helps() -> impl IntoView {
     let is_dry = move || planner.headline.get().verdict().is_some_and(|it| it.wet_places() == 0);
     let is_done = move || {
         let count = designs.with(Vec::len);
-        (0..count).all(|n| {
-            planner.variations.of(&Change::Remedy(n)).is_none_or(|it| it.solved.is_some())
-        })
+        (0..count)
+            .all(|n| planner.variations.of(&Change::Remedy(n)).is_none_or(|it| it.solved.is_some()))
     };
     let helps = Memo::new(move |_| {
         let now = planner.headline.get();
@@ -190,8 +188,7 @@ fn names(planner: Planner, design: &Design) -> String {
         part.design.end_wall_treatment = design.end_wall_treatment;
         parts.push(part);
     }
-    let said: Vec<String> =
-        parts.iter().map(|part| step_words(&now, part, notation)).collect();
+    let said: Vec<String> = parts.iter().map(|part| step_words(&now, part, notation)).collect();
     said.join(" + ")
 }
 

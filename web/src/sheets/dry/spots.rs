@@ -65,7 +65,8 @@ fn Row(place: SpotPlace) -> impl IntoView {
     let spot = Memo::new(move |_| {
         planner.spots.with(|spots| spots.iter().find(|spot| spot.place == place).copied())
     });
-    let with = move |at: fn(&Spot) -> String| spot.with(|it| it.as_ref().map(at).unwrap_or_default());
+    let with =
+        move |at: fn(&Spot) -> String| spot.with(|it| it.as_ref().map(at).unwrap_or_default());
     let number = move || with(|spot| spot.number.map_or_else(String::new, |it| it.to_string()));
     let surface = move || {
         let notation = planner.notation();

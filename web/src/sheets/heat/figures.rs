@@ -139,9 +139,7 @@ pub fn figures(planner: Planner) -> Vec<SaidRow<YearFigure>> {
     let Some(answer) = planner.year.get() else { return Vec::new() };
     let choices = planner.inputs.with(|inputs| inputs.year.clone());
     let rows = lines(&answer, &choices, notation, notation.language);
-    rows.into_iter()
-        .map(|(figure, [label, said])| SaidRow { figure, label, said })
-        .collect()
+    rows.into_iter().map(|(figure, [label, said])| SaidRow { figure, label, said }).collect()
 }
 
 /// Whether it holds: heater, supply, power cut, damp and summer, each with a word in front.
@@ -260,4 +258,3 @@ fn add(to: &mut String, sentence: &str) {
     to.push(' ');
     to.push_str(sentence);
 }
-

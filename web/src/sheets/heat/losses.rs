@@ -29,7 +29,9 @@ pub fn Losses() -> impl IntoView {
         })
     };
     let small = move || {
-        losses.with(|losses| losses.iter().filter(|loss| loss.share < SMALL).copied().collect::<Vec<_>>())
+        losses.with(|losses| {
+            losses.iter().filter(|loss| loss.share < SMALL).copied().collect::<Vec<_>>()
+        })
     };
     let small_name = move || {
         let notation = planner.notation();
@@ -49,9 +51,7 @@ pub fn Losses() -> impl IntoView {
         let language = planner.language.get();
         planner.look(|evaluation| {
             let parts = evaluation.heat_loss.not_counted.iter();
-            parts
-                .map(|&part| view! { <li>{language.not_counted(part)}</li> })
-                .collect_view()
+            parts.map(|&part| view! { <li>{language.not_counted(part)}</li> }).collect_view()
         })
     };
     view! {

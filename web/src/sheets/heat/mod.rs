@@ -80,8 +80,7 @@ fn strip_told(planner: Planner) -> String {
     let words = notation.language.year();
     let Some(answer) = planner.year.get() else { return words.working_out.to_owned() };
     let days = &answer.days;
-    let hours =
-        |of: fn(&crate::state::YearDay) -> f64| notation.count(days.iter().map(of).sum());
+    let hours = |of: fn(&crate::state::YearDay) -> f64| notation.count(days.iter().map(of).sum());
     words.strip_told.with(&[
         &figures::energy(answer.year.energy.heat(), notation),
         &hours(|day| day.frost),
@@ -108,9 +107,7 @@ pub fn sheet(planner: Planner) -> AnyView {
     };
     let figures = Memo::new(move |_| figures::figures(planner));
     let verdicts = Memo::new(move |_| figures::verdicts(planner));
-    let waits = move || {
-        planner.year.get().is_none().then(|| planner.language.get().sheets().waits)
-    };
+    let waits = move || planner.year.get().is_none().then(|| planner.language.get().sheets().waits);
     let refused = move || {
         let language = planner.language.get();
         language.year_choices().refused.with(&[&water_of_propane(language)])

@@ -21,9 +21,8 @@ pub fn Months() -> impl IntoView {
         let months = answer.months.iter().zip(notation.language.months());
         months.map(|(month, name)| row(month, name, &choices, notation)).collect()
     };
-    let heads = move || {
-        words().columns.map(|name| view! { <th scope="col">{name}</th> }).collect_view()
-    };
+    let heads =
+        move || words().columns.map(|name| view! { <th scope="col">{name}</th> }).collect_view();
     view! {
         <Disclosure test_id="year-table" heading>
             <p class="hint">{words().table_note}</p>

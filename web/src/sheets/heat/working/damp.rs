@@ -7,9 +7,9 @@ use inchwise_core::units::{HumidityRatio, Mass, MassFlow, Temperature, Temperatu
 use inchwise_core::ventilation::DryAirFlow;
 use inchwise_core::year::Period;
 
-use crate::ui::Working;
 use super::super::figures::most_of;
 use super::Behind;
+use crate::ui::Working;
 
 /// A month's mean with the water that the use gives and the leaks carry out.
 struct DampMonth {

@@ -3,9 +3,9 @@
 use inchwise_core::units::{Energy, Temperature, Time};
 use inchwise_core::year::{Costs, EnergyByPurpose, EnergyCarrier, HEAT_PUMP_COLDEST, HeaterKind};
 
-use crate::ui::Working;
 use super::super::figures::{bought as list_of_bought, dearest_month, money};
 use super::Behind;
+use crate::ui::Working;
 use inchwise_link::day;
 
 pub(super) fn bought(behind: &Behind<'_>) -> Working {

@@ -5,11 +5,11 @@ use inchwise_core::psychro::STANDARD_PRESSURE;
 use inchwise_core::units::{Energy, Time};
 use inchwise_core::year::gain_utilisation;
 
-use crate::ui::Working;
 use super::super::figures::most_of;
-use crate::measure::degree_days;
 use super::{Behind, parts_of};
 use crate::measure::UnitSystem;
+use crate::measure::degree_days;
+use crate::ui::Working;
 
 /// A month by the monthly method, the fan's air counted as it was hour by hour.
 struct Month {

@@ -15,8 +15,8 @@ use inchwise_core::evaluate::Evaluation;
 use inchwise_core::units::{Power, Temperature, ThermalTransmittance};
 use inchwise_core::year::{MeanHour, SUNNY_SURFACE_COEFFICIENT, YearChoices};
 
-use crate::ui::Working;
 use crate::measure::Notation;
+use crate::ui::Working;
 
 /// A figure of the year that can be asked about.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]

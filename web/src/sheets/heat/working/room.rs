@@ -4,9 +4,9 @@ use crate::state::{COOLED_TO, WARM_ENOUGH};
 use inchwise_core::units::{Power, Temperature};
 use inchwise_core::year::{CONTINUOUS_SHARE, Course, EnergyCarrier, HeaterCheck, HeaterKind};
 
-use crate::ui::Working;
 use super::Behind;
 use crate::text::Phrase;
+use crate::ui::Working;
 
 pub(super) fn heater(behind: &Behind<'_>) -> Working {
     let (notation, choices) = (behind.notation, behind.choices);

@@ -4,8 +4,8 @@ use inchwise_core::heat_loss::{AIR_DENSITY, AIR_HEAT_CAPACITY};
 use inchwise_core::units::{Power, TemperatureDifference};
 use inchwise_core::year::{LIGHT_PAINT, SHADED, purge_flow};
 
-use crate::ui::Working;
 use super::Behind;
+use crate::ui::Working;
 
 /// How far over outdoors a room is let get while air carries its gains off (common practice, no source).
 const PURGE_RISE: TemperatureDifference = TemperatureDifference::new(3.0);

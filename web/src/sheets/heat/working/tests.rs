@@ -9,10 +9,10 @@ use inchwise_core::units::{
 };
 use inchwise_core::year::{HeaterKind, PriceDate, YearChoices};
 
-use crate::sheets::air::both_sides;
-use crate::state::{Hours, Shared, YearAnswer};
 use super::{Behind, YearFigure, working};
 use crate::measure::{Notation, UnitSystem};
+use crate::sheets::air::both_sides;
+use crate::state::{Hours, Shared, YearAnswer};
 use crate::text::Language;
 
 const FIGURES: [YearFigure; 14] = [
@@ -42,10 +42,7 @@ struct Case {
 
 impl Case {
     /// The year as the page makes it once every field is solved.
-    fn of(
-        cache: &mut FieldCache,
-        (design, choices, place): (&Design, YearChoices, Place),
-    ) -> Self {
+    fn of(cache: &mut FieldCache, (design, choices, place): (&Design, YearChoices, Place)) -> Self {
         let checked = design.check().expect("a lawful design");
         let evaluation = evaluate(&checked, cache);
         let hours = Hours::of(&place, None, choices.front_faces).expect("a place that can be");
