@@ -92,13 +92,21 @@ const aside = () => {
   return here;
 };
 
+/// What an object holds, each by its path: `box=40_high_cube`, `place.elevation_m=420`.
+const entries = (object, path = "") =>
+  Object.entries(object).flatMap(([key, value]) =>
+    value && typeof value === "object"
+      ? entries(value, `${path}${key}.`)
+      : `${path}${key}=${value}`,
+  );
+
 /// A design as the planner reads it: a link, or an object or its JSON made into one.
 const link = (design) => {
   const text = design?.trim?.() ?? design;
   if (typeof text === "string" && !text.startsWith("{")) return text;
   try {
-    const entries = Object.entries(typeof text === "string" ? JSON.parse(text) : text ?? {});
-    return ["v=1", ...entries.map(([key, value]) => `${key}=${value}`)].join("&");
+    const design = typeof text === "string" ? JSON.parse(text) : text ?? {};
+    return ["v=1", ...entries(design)].join("&");
   } catch {
     return String(text);
   }

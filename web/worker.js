@@ -40,13 +40,13 @@ export const serve = (say) => {
 
   turn.port1.onmessage = work;
 
-  return async ({ request, design, depths, choices, climate, place }) => {
+  return async ({ request, design, depths, choices, hours, place }) => {
     await ready;
     solver ??= new AsideSolver();
     if (request === undefined) solver.look(place, design);
-    else if (climate) solver.take_year(request, design, choices, climate);
+    else if (hours) solver.take_year(request, design, choices, hours);
     else solver.take(request, design, depths);
-    const isShort = request === undefined || climate;
+    const isShort = request === undefined || hours;
     // Pictures and years come of the first step, and are waited for.
     if (isShort) tellAt = 0;
     if (working && !(isShort && waiting)) return;

@@ -103,7 +103,7 @@ impl Evaluation {
         let reckon = || build_up_water(&self.checked, &self.envelope, &balance.humidity.months);
         match self.build_ups.get_or_init(reckon) {
             Ok(build_ups) => Ok(build_ups),
-            Err(error) => Err(NotReckoned::Air(error.clone())),
+            Err(error) => Err(NotReckoned::Air(*error)),
         }
     }
 

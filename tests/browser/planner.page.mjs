@@ -451,11 +451,6 @@ export class Planner {
     await this.pictured();
   }
 
-  /** Moves the humidity that is looked at. */
-  async setHumidity(percent) {
-    await this.host.getByTestId("room-humidity").fill(String(percent));
-  }
-
   /** A handle in the temperature picture, by the key of what it changes. */
   handle(key) {
     return this.host.getByTestId(`handle-${key}`);

@@ -29,8 +29,8 @@ impl AsideSolver {
     }
 
     /// Takes a year in place of the one before.
-    pub fn take_year(&mut self, request: u32, design: &[f64], choices: &[f64], climate: &[f64]) {
-        self.0.take_year(request, design, choices, climate);
+    pub fn take_year(&mut self, request: u32, design: &[f64], choices: &[f64], hours: &[f64]) {
+        self.0.take_year(request, design, choices, hours);
     }
 
     /// Works on for one piece and says what came of it, which may be no number yet; nothing once

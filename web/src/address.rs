@@ -1,4 +1,4 @@
-//! Design and year in the fragment of the page's address: `#v=1&side_wall_foam_mm=89;people=3`.
+//! Design and year in the fragment of the page's address: `#v=1&side_wall_foam_mm=89;heater=wood_stove`.
 //!
 //! The first part of the page reads the design in it, this one the year behind the semicolon, and
 //! writes both when things have come to rest.
@@ -8,7 +8,7 @@ use std::time::Duration;
 use wasm_bindgen::JsValue;
 
 use crate::dom::{El, Waiting, el, listen_to_window, window};
-use crate::link::{design_of_link, fragment_of, link_of};
+use crate::link::{design_of_link, fragment_of, link_without_place};
 use crate::reactive::{keep_up, untracked};
 use crate::state::ChangedBy;
 use crate::text::Language;
@@ -46,7 +46,7 @@ fn is_kept(year: YearState) -> bool {
 
 /// What the address is to end in; whoever asks is told when it changes.
 fn fragment(year: YearState) -> String {
-    let design = year.state.chosen(link_of);
+    let design = year.state.chosen(link_without_place);
     let text = year.text();
     if text.is_empty() { design } else { [&design, ";", &text].concat() }
 }
@@ -56,7 +56,7 @@ fn read(year: YearState) {
     let Some((design, text)) = fragment_of_page() else { return };
     if untracked(|| year.text()) != text {
         let design = design_of_link(&design).unwrap_or_default();
-        year.take_text(&text, design.indoor_temperature);
+        year.take_text(&text, &design);
     }
 }
 

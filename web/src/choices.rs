@@ -44,6 +44,13 @@ impl PartialEq for Packed {
 
 const HEAD: usize = 4;
 
+impl Packed {
+    /// Whether the last of the choices is the visitor's.
+    pub fn is_of_visitor(&self) -> bool {
+        self.numbers.get(2) == Some(&0.0)
+    }
+}
+
 impl Choices {
     /// As numbers and texts.
     pub fn pack(&self) -> Packed {

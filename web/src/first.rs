@@ -3,6 +3,7 @@
 
 use std::time::Duration;
 
+use inchwise_core::climate::CheckedPlace;
 use inchwise_core::design::Design;
 use wasm_bindgen::JsValue;
 use web_sys::{HtmlElement, Worker};
@@ -12,7 +13,7 @@ use crate::aside::{Aside, Told};
 use crate::choices::Packed;
 use crate::dom::{El, el};
 use crate::line::Line;
-use crate::link::design_of_link;
+use crate::link::{BARE, design_of_link_at};
 use crate::measure::UnitSystem;
 use crate::outward;
 use crate::reactive::Scope;
@@ -72,9 +73,12 @@ impl Planner {
         self.aside.tell(told);
     }
 
-    /// Takes over what was chosen in the further part, and what is said of the page's address is past.
+    /// Takes over what was chosen in the further part. Once it is the visitor's choice, what is said of the page's
+    /// address is past.
     pub fn hear(&self, packed: Packed) {
-        self.state.link_unread.set(false);
+        if packed.is_of_visitor() {
+            self.state.link_unread.set(false);
+        }
         self.line.hear(packed);
     }
 
@@ -83,7 +87,9 @@ impl Planner {
         let state = self.state;
         match attribute {
             "design" => {
-                if let Some(design) = design_of(value) {
+                // Where the box stands may be said elsewhere.
+                let place = state.chosen_untracked(|design| design.place.clone());
+                if let Some(design) = design_of(value, &place) {
                     state.replace(design);
                 }
             }
@@ -107,7 +113,7 @@ impl Planner {
 /// The state that a host's attributes ask for.
 fn state_of(host: &HtmlElement) -> State {
     let units = units_of(host.get_attribute("units").as_deref());
-    let design = design_of(host.get_attribute("design").as_deref());
+    let design = design_of(host.get_attribute("design").as_deref(), &CheckedPlace::default());
     State::new(design.unwrap_or_default(), units, language_of(host))
 }
 
@@ -121,11 +127,10 @@ fn language_of(host: &HtmlElement) -> Language {
     own.or_else(near).as_deref().and_then(Language::from_tag).unwrap_or_default()
 }
 
-/// The design of an attribute; the default one where there is none. One that cannot be read is
-/// reported to the console, for whoever wrote the page, and changes nothing.
-fn design_of(attribute: Option<&str>) -> Option<Design> {
-    let Some(text) = attribute else { return Some(Design::default()) };
-    match design_of_link(text) {
+/// The design of an attribute, standing at a place unless it says another; the default one where there is none. One
+/// that cannot be read is reported to the console, for whoever wrote the page, and changes nothing.
+fn design_of(attribute: Option<&str>, place: &CheckedPlace) -> Option<Design> {
+    match design_of_link_at(attribute.unwrap_or(BARE), place) {
         Ok(design) => Some(design),
         Err(fault) => {
             let said = format!("inchwise-planner: the design cannot be read: {}", fault.said());

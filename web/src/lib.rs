@@ -11,6 +11,7 @@ mod aside;
 mod choices;
 mod dom;
 pub mod drawing;
+mod figure;
 mod first;
 mod further;
 mod heights;

@@ -2,19 +2,26 @@
 //! `v=1&box=40_high_cube&side_wall_foam_mm=89`.
 //!
 //! The keys are those of the JSON form, each quantity's ending in its unit. Only what differs from
-//! the default design is written, so a link says what was chosen and nothing else.
+//! the default design is written, so a link says what was chosen and nothing else. Figures of the place
+//! stand under their path in the JSON form, `place.elevation_m=420` or `place.months.0.temperature_c=-15.2`.
 
+use inchwise_core::climate::{CheckedPlace, Place};
 use inchwise_core::design::{
-    DamperScreen, Design, EndWallTreatment, FanGiven, Field, FoamMeasure, FramePosition,
-    LiningMaterial, PersonnelDoor, RoomUse, Wall, WeatherCover,
+    DamperScreen, Design, DoorEndFinish, EndWallTreatment, FanGiven, Field, FloorRecesses,
+    FoamMeasure, FramePosition, LiningMaterial, OutdoorAirRule, PersonnelDoor, RoomUse, SleeveEnd,
+    Wall, WeatherCover, WindowSpacer,
 };
 use inchwise_core::freight_box::BoxSize;
-use inchwise_wire::{field_key, from_si, to_si};
+use inchwise_wire::{FormerDesign, FormerKey, field_key, former_design_key, from_si, to_si};
 
+use crate::figure::Figure;
 use crate::measure::{plain_number, plain_text};
 
 /// The version this writes; links of other versions are refused rather than misread.
 pub const VERSION: &str = "1";
+
+/// The link of the default design.
+pub const BARE: &str = "v=1";
 
 /// Why a text is no design.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -49,7 +56,7 @@ impl NoDesign {
 }
 
 /// The named options of a design by key, as text.
-fn options(design: &Design) -> [(&'static str, &'static str); 11] {
+fn options(design: &Design) -> [(&'static str, &'static str); 16] {
     [
         ("box", design.box_size.key()),
         ("end_wall_treatment", design.end_wall_treatment.key()),
@@ -59,13 +66,18 @@ fn options(design: &Design) -> [(&'static str, &'static str); 11] {
         ("personnel_door", design.personnel_door.key()),
         ("window_wall", design.window_wall.key()),
         ("room_use", design.room_use.key()),
+        ("outdoor_air_rule", design.outdoor_air_rule.key()),
+        ("floor_recesses", design.floor_recesses.key()),
+        ("door_end_finish", design.door_end_finish.key()),
+        ("window_spacer", design.window_spacer.key()),
+        ("sleeve_end", design.sleeve_end.key()),
         ("weather_cover", design.weather_cover.key()),
         ("damper_screen", design.damper_screen.key()),
         ("fan_given", design.fan_given.key()),
     ]
 }
 
-/// Every choice of a design by key, as text; what is not finite or not measured is left out.
+/// Every choice of a design but its place by key, as text; what is not finite or not measured is left out.
 pub fn entries(design: &Design) -> Vec<(String, String)> {
     let options = options(design).map(|(key, option)| (key.to_owned(), option.to_owned()));
     let numbers = Field::ALL.iter().filter_map(|&field| {
@@ -75,16 +87,34 @@ pub fn entries(design: &Design) -> Vec<(String, String)> {
     options.into_iter().chain(numbers).collect()
 }
 
+/// Every figure of a place by its path in the JSON form, as text.
+pub fn place_entries(place: &Place) -> Vec<(String, String)> {
+    let written = |figure: Figure| Some((figure.path(), plain_text(figure.of(place))?));
+    Figure::all().filter_map(written).collect()
+}
+
 /// The design as a link; `v=1` alone for the default design.
 pub fn link_of(design: &Design) -> String {
-    let usual = entries(&Design::default());
+    let usual = place_entries(Design::default().place.place());
+    let chosen = place_entries(design.place.place());
+    let mut link = link_without_place(design);
+    extend(&mut link, chosen, &usual);
+    link
+}
+
+/// The design as a link that says nothing of its place, whose name stands elsewhere.
+pub fn link_without_place(design: &Design) -> String {
     let mut link = format!("v={VERSION}");
-    for entry in entries(design) {
+    extend(&mut link, entries(design), &entries(&Design::default()));
+    link
+}
+
+fn extend(link: &mut String, chosen: Vec<(String, String)>, usual: &[(String, String)]) {
+    for entry in chosen {
         if !usual.contains(&entry) {
             link.extend(["&", &entry.0, "=", &entry.1]);
         }
     }
-    link
 }
 
 /// The design and the year of an address's fragment, parted by a semicolon; `None` for a fragment
@@ -97,8 +127,18 @@ pub fn fragment_of(hash: &str) -> Option<(&str, &str)> {
 /// Reads a link, with or without its `#`. What is left out keeps its default.
 ///
 /// # Errors
-/// The first thing that cannot be read. Numbers out of range are read: the check speaks of them.
+/// As [`design_of_link_at`].
 pub fn design_of_link(text: &str) -> Result<Design, NoDesign> {
+    design_of_link_at(text, &CheckedPlace::default())
+}
+
+/// Reads a link, with or without its `#`, that may say nothing of where the box stands. What else is left out keeps its
+/// default. Keys of earlier links are read as what they say now.
+///
+/// # Errors
+/// The first thing that cannot be read. Numbers out of range are read: the check speaks of them. A place has
+/// to be one that can be.
+pub fn design_of_link_at(text: &str, place: &CheckedPlace) -> Result<Design, NoDesign> {
     let link = text.trim();
     let link = link.strip_prefix('#').unwrap_or(link);
     let (version, entries) = link.split_once('&').unwrap_or((link, ""));
@@ -107,7 +147,9 @@ pub fn design_of_link(text: &str) -> Result<Design, NoDesign> {
         Some(other) => return Err(NoDesign::OtherVersion(other.to_owned())),
         None => return Err(NoDesign::NoVersion),
     }
-    let mut design = Design::default();
+    let mut design = Design { place: place.clone(), ..Design::default() };
+    let mut place = place.place().clone();
+    let mut former = FormerDesign::default();
     let mut seen: Vec<&str> = Vec::new();
     for entry in entries.split('&').filter(|entry| !entry.is_empty()) {
         let (key, value) =
@@ -116,8 +158,22 @@ pub fn design_of_link(text: &str) -> Result<Design, NoDesign> {
             return Err(NoDesign::RepeatedKey(key.to_owned()));
         }
         seen.push(key);
-        put(&mut design, key, value)?;
+        let bad = || NoDesign::BadValue(key.to_owned());
+        if let Some(figure) = Figure::from_path(key) {
+            figure.set(&mut place, plain_number(value).ok_or_else(bad)?);
+        } else if let Some(meant) = former_design_key(key) {
+            let written = plain_number(value).ok_or_else(bad)?;
+            if let FormerKey::Is(number) = meant {
+                former.take(number, written);
+            }
+        } else {
+            put(&mut design, key, value)?;
+        }
     }
+    if place != *design.place.place() {
+        design.place = place.check().map_err(|_| NoDesign::BadValue("place".to_owned()))?;
+    }
+    former.put_into(&mut design);
     Ok(design)
 }
 
@@ -140,6 +196,19 @@ fn put(design: &mut Design, key: &str, value: &str) -> Result<(), NoDesign> {
         }
         "window_wall" => design.window_wall = Wall::from_key(value).ok_or_else(bad)?,
         "room_use" => design.room_use = RoomUse::from_key(value).ok_or_else(bad)?,
+        "outdoor_air_rule" => {
+            design.outdoor_air_rule = OutdoorAirRule::from_key(value).ok_or_else(bad)?;
+        }
+        "floor_recesses" => {
+            design.floor_recesses = FloorRecesses::from_key(value).ok_or_else(bad)?;
+        }
+        "door_end_finish" => {
+            design.door_end_finish = DoorEndFinish::from_key(value).ok_or_else(bad)?;
+        }
+        "window_spacer" => {
+            design.window_spacer = WindowSpacer::from_key(value).ok_or_else(bad)?;
+        }
+        "sleeve_end" => design.sleeve_end = SleeveEnd::from_key(value).ok_or_else(bad)?,
         "weather_cover" => {
             design.weather_cover = WeatherCover::from_key(value).ok_or_else(bad)?;
         }
@@ -162,9 +231,10 @@ fn put(design: &mut Design, key: &str, value: &str) -> Result<(), NoDesign> {
 
 #[cfg(test)]
 mod tests {
+    use inchwise_core::climate::varnholm_flats;
     use inchwise_core::design::{EndWallTreatment, Field, PersonnelDoor};
     use inchwise_core::freight_box::BoxSize;
-    use inchwise_core::units::Length;
+    use inchwise_core::units::{Length, Temperature};
 
     use super::*;
     use crate::measure::{Scale, UnitSystem};
@@ -230,6 +300,35 @@ mod tests {
         assert_eq!(fragment_of("#v=1;b=3&c=;d"), Some(("v=1", "b=3&c=;d")));
         assert_eq!(fragment_of("#section-2"), None);
         assert_eq!(fragment_of(""), None);
+    }
+
+    #[test]
+    fn a_place_goes_along_where_it_is_not_named_elsewhere() {
+        let place = Place { elevation: Length::new(1200.5), ..varnholm_flats() };
+        let design = Design { place: place.check().expect("it can be"), ..Design::default() };
+        let link = link_of(&design);
+        assert_eq!(link, "v=1&place.elevation_m=1200.5");
+        assert_eq!(link_without_place(&design), "v=1");
+        assert_eq!(design_of_link(&link).as_ref(), Ok(&design));
+        assert_eq!(design_of_link_at("v=1", &design.place).as_ref(), Ok(&design));
+        let warmer = design_of_link("v=1&place.months.0.temperature_c=-3").expect("a link");
+        assert_eq!(warmer.place.place().months[0].temperature, Temperature::celsius(-3.0));
+        let absurd = design_of_link("v=1&place.latitude_degrees=99");
+        assert_eq!(absurd, Err(NoDesign::BadValue("place".to_owned())));
+    }
+
+    #[test]
+    fn earlier_links_open() {
+        let text = "v=1&room_use=sleeping&person_time_h=10&site_altitude_mm=1500000\
+                    &steel_sun_rise_k=3&coldest_month_c=-20&heat_gain_w=500";
+        let design = design_of_link(text).expect("a link");
+        assert_eq!([design.used_from, design.used_until], [8.0, 18.0]);
+        let place = design.place.place();
+        assert_eq!(place.elevation, Length::new(1500.0));
+        assert!((place.months[0].temperature.as_celsius() + 20.0).abs() < 1e-12);
+        assert!(!link_of(&design).contains("person_time"), "written anew, it is of today");
+        let bad = design_of_link("v=1&heat_gain_w=much");
+        assert_eq!(bad, Err(NoDesign::BadValue("heat_gain_w".to_owned())));
     }
 
     #[test]

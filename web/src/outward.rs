@@ -4,14 +4,16 @@
 
 use std::time::Duration;
 
+use inchwise_core::climate::Place;
 use inchwise_core::design::Design;
 use inchwise_core::evaluate::Evaluation;
-use js_sys::{Object, Reflect};
+use js_sys::{Array, Object, Reflect};
 use wasm_bindgen::JsValue;
 use web_sys::{CustomEvent, CustomEventInit, HtmlElement};
 
 use crate::dom::{Waiting, listen_to_window, window};
-use crate::link::{design_of_link, entries, fragment_of, link_of};
+use crate::figure::{Figure, MONTHLY, WHOLE};
+use crate::link::{design_of_link_at, entries, fragment_of, link_of, link_without_place};
 use crate::measure::plain_number;
 use crate::reactive::keep_up;
 use crate::state::{ChangedBy, State};
@@ -58,11 +60,29 @@ fn object(entries: impl IntoIterator<Item = (String, JsValue)>) -> Object {
 
 /// A design as an object with the keys of the JSON form.
 pub fn design_object(design: &Design) -> Object {
-    object(entries(design).into_iter().map(|(key, written)| {
+    let choices = entries(design).into_iter().map(|(key, written)| {
         let value =
             plain_number(&written).map_or_else(|| JsValue::from_str(&written), JsValue::from_f64);
         (key, value)
-    }))
+    });
+    let place = ("place".to_owned(), place_object(design.place.place()).into());
+    object(choices.chain([place]))
+}
+
+/// A place as an object with the keys of the JSON form.
+fn place_object(place: &Place) -> Object {
+    let figures = |quantities: [_; 4], month| {
+        quantities.map(|quantity| {
+            let figure = Figure { quantity, month };
+            let path = figure.path();
+            // Behind the last dot stands the key.
+            let key = path.rsplit('.').next().unwrap_or_default().to_owned();
+            (key, JsValue::from_f64(figure.of(place)))
+        })
+    };
+    let months: Array = (0..12).map(|month| object(figures(MONTHLY, month))).collect();
+    let months = ("months".to_owned(), months.into());
+    object(figures(WHOLE, 0).into_iter().chain([months]))
 }
 
 fn detail(evaluation: &Evaluation, changed_by: ChangedBy) -> Object {
@@ -81,8 +101,12 @@ fn detail(evaluation: &Evaluation, changed_by: ChangedBy) -> Object {
         ("lost_share", room.lost_share),
     ];
     // A load with parts missing is no load to hand on.
-    if !evaluation.heat_loss.is_waiting() {
-        summary.push(("design_load_w", evaluation.heat_loss.design_load.value()));
+    if !evaluation.heat_loss.is_waiting()
+        && let Ok(balance) = &evaluation.balance
+    {
+        let load = &balance.load;
+        summary.push(("design_load_w", load.greatest().value()));
+        summary.push(("load_at_rest_w", load.at_rest.total().value()));
     }
     let summary = summary.into_iter().map(|(key, value)| (key.to_owned(), value.into()));
     let parts: [(&str, JsValue); 4] = [
@@ -105,15 +129,17 @@ fn read_address(state: State) {
     let hash = window().location().hash().unwrap_or_default();
     // Another fragment is the page's own business.
     let Some((text, _)) = fragment_of(&hash) else { return };
-    let known = state.chosen_untracked(link_of);
-    match design_of_link(text) {
+    let (known, place) =
+        state.chosen_untracked(|design| (link_without_place(design), design.place.clone()));
+    // Where the box stands may be said behind the design, by name.
+    match design_of_link_at(text, &place) {
         Ok(design) if text != known => {
             state.replace(design);
             state.link_unread.set(false);
         }
         Ok(_) => {}
         Err(_) => {
-            state.replace(Design::default());
+            state.replace(Design { place, ..Design::default() });
             state.link_unread.set(true);
         }
     }

@@ -7,9 +7,9 @@ use inchwise_aside::{begins_pictures, pack_design, place_number, unpack_pictures
 use inchwise_core::conduction::FactorSpot;
 use inchwise_core::design::CheckedDesign;
 use inchwise_core::detail::{Detail, Picture, drawn_detail};
-use inchwise_core::envelope::{End, ThermalBridge};
+use inchwise_core::envelope::{Opening, ThermalBridge};
 use inchwise_core::evaluate::Evaluation;
-use inchwise_core::moisture::{ColdSpots, SpotPlace, UnknownReason};
+use inchwise_core::humidity::{ColdSpots, SpotPlace, UnknownReason};
 use inchwise_core::units::TemperatureFactor;
 use js_sys::{Float64Array, Object, Reflect};
 use wasm_bindgen::prelude::JsValue;
@@ -39,6 +39,9 @@ impl Seen {
     }
 }
 
+/// A place with the temperature factor it is judged by and the ordinary one.
+type Factors = (SpotPlace, [TemperatureFactor; 2]);
+
 /// What one planner looks at.
 #[derive(Clone, Copy)]
 pub struct Sight {
@@ -53,7 +56,7 @@ pub struct Sight {
     /// What was seen last.
     pub seen: Watched<Option<Rc<Seen>>>,
     /// The factors known last, for what is being solved anew.
-    last: Watched<Vec<(SpotPlace, TemperatureFactor)>>,
+    last: Watched<Vec<Factors>>,
     /// The spots of the evaluation they were last reckoned for.
     kept: Watched<Option<(Rc<Evaluation>, Rc<Spots>)>>,
 }
@@ -63,7 +66,7 @@ impl Default for Sight {
         Self {
             is_open: Watched::new(false),
             chosen: Watched::new(None),
-            coldest: Watched::new(Some(ThermalBridge::BottomCasting(End::Front))),
+            coldest: Watched::new(Some(ThermalBridge::OpeningFrame(Opening::PersonnelDoor))),
             cut: Watched::new(0),
             seen: Watched::new(None),
             last: Watched::new(Vec::new()),
@@ -103,18 +106,18 @@ impl Spots {
             let waits = |reason| reason == UnknownReason::Waiting;
             now.unknown.iter().any(|spot| spot.place == place && waits(spot.reason))
         };
-        let stale: Vec<(SpotPlace, TemperatureFactor)> = state
+        let stale: Vec<Factors> = state
             .sight
             .last
             .update_untracked(|last| {
                 last.retain(|(place, _)| !known(*place));
                 let stale = last.iter().filter(|(place, _)| is_waiting(*place)).copied().collect();
-                last.extend(now.spots.iter().map(|spot| (spot.place, spot.temperature_factor)));
+                last.extend(now.spots.iter().map(|spot| (spot.place, spot.factors())));
                 stale
             })
             .unwrap_or_default();
         let places: Vec<SpotPlace> = stale.iter().map(|(place, _)| *place).collect();
-        let all = now.spots.iter().map(|spot| (spot.place, spot.temperature_factor)).chain(stale);
+        let all = now.spots.iter().map(|spot| (spot.place, spot.factors())).chain(stale);
         let rest = now.unknown.iter().filter(|spot| !places.contains(&spot.place)).copied();
         let list = ColdSpots::from_factors(now.indoor, now.outdoor, all, rest.collect());
         Self { list, stale: places }
@@ -123,8 +126,13 @@ impl Spots {
 
 /// The place whose picture shows a spot of the present design, if one does.
 pub fn pictured(state: State, spot: SpotPlace) -> Option<ThermalBridge> {
+    // What belongs to a door or window is coldest at its edge in the steel frame, and is seen there.
+    let shows = |&place: &ThermalBridge| match place {
+        ThermalBridge::OpeningFrame(opening) if SpotPlace::of_opening(opening) == spot => true,
+        _ => SpotPlace::of(place) == spot,
+    };
     let standing = &state.good().envelope.thermal_bridges;
-    standing.iter().map(|(place, _)| *place).find(|&place| SpotPlace::of(place) == spot)
+    standing.iter().map(|(place, _)| *place).find(shows)
 }
 
 impl Sight {

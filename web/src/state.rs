@@ -7,8 +7,7 @@ use std::rc::Rc;
 
 use inchwise_core::design::{CheckedDesign, Design, DesignError, Field};
 use inchwise_core::detail::{Effort, FieldCache};
-use inchwise_core::evaluate::{Evaluation, evaluate_with};
-use inchwise_core::heat_loss::HeatLoss;
+use inchwise_core::evaluate::{Balance, Evaluation, evaluate_with};
 use inchwise_core::tradeoff::{WallDepthPoint, point_of};
 use inchwise_core::units::RelativeHumidity;
 
@@ -27,17 +26,27 @@ pub struct Outcome {
     pub good: Rc<Evaluation>,
     /// What is wrong with the present choices; empty when `good` is theirs.
     pub errors: Vec<DesignError>,
-    /// The heat loss to show; none before the first with every part in it. While parts are being
+    /// The evaluation to show; none before the first with every part in it. While parts are being
     /// solved, theirs are taken over from the last such one.
-    pub heat_loss: Option<Rc<HeatLoss>>,
-    /// The last heat loss with every part in it.
-    complete: Option<Rc<HeatLoss>>,
+    pub shown: Option<Rc<Evaluation>>,
+    /// The last evaluation with every part in it.
+    complete: Option<Rc<Evaluation>>,
     /// The last point on the curve over wall depth; none before the first.
     pub point: Option<WallDepthPoint>,
 }
 
 impl Outcome {
-    /// Whether fields of the present design are still being solved: the heat loss is then partly,
+    /// The evaluation to show, or what is known so far.
+    pub fn best(&self) -> &Rc<Evaluation> {
+        self.shown.as_ref().unwrap_or(&self.good)
+    }
+
+    /// Air, water and heat of what is shown.
+    pub fn balance(&self) -> Option<&Balance> {
+        self.best().balance.as_ref().ok()
+    }
+
+    /// Whether fields of the present design are still being solved: what is shown is then partly,
     /// and the curve's point wholly, that of an earlier one.
     pub fn is_refining(&self) -> bool {
         self.good.heat_loss.is_waiting()
@@ -46,9 +55,7 @@ impl Outcome {
 
 impl PartialEq for Outcome {
     fn eq(&self, other: &Self) -> bool {
-        Rc::ptr_eq(&self.good, &other.good)
-            && self.errors == other.errors
-            && self.heat_loss == other.heat_loss
+        Rc::ptr_eq(&self.good, &other.good) && self.errors == other.errors
     }
 }
 
@@ -116,15 +123,14 @@ fn follow(design: &Design, cache: &mut FieldCache, last: Option<&Outcome>) -> Ou
             (known(&checked), errors)
         }
     };
-    let (heat_loss, complete) = if good.heat_loss.is_waiting() {
+    let (shown, complete) = if good.heat_loss.is_waiting() {
         let complete = last.and_then(|last| last.complete.clone());
-        let filled = complete.as_ref().map(|it| good.heat_loss.with_waiting_from(it));
+        let filled = complete.as_ref().map(|it| good.with_waiting_from(it));
         (filled.map(Rc::new), complete)
     } else {
-        let complete = Rc::new(good.heat_loss.clone());
-        (Some(Rc::clone(&complete)), Some(complete))
+        (Some(Rc::clone(&good)), Some(Rc::clone(&good)))
     };
-    Outcome { heat_loss, complete, point: point_of(&good).or_else(|| last?.point), good, errors }
+    Outcome { shown, complete, point: point_of(&good).or_else(|| last?.point), good, errors }
 }
 
 fn set_if_other<T: PartialEq + 'static>(value: Watched<T>, other: T) {
@@ -226,9 +232,13 @@ impl State {
         self.design.with_untracked(at)
     }
 
-    /// The humidity the room is to be held at; whoever asks is told when it changes.
+    /// How humid the room stands on a day of use at its winter temperature, as its places are judged by it;
+    /// whoever asks is told when it changes.
     pub fn humidity(self) -> RelativeHumidity {
-        self.look(|outcome| outcome.good.checked.design().target_humidity)
+        self.look(|outcome| {
+            let held = outcome.good.checked.design().target_humidity;
+            outcome.balance().map_or(held, |balance| balance.humidity.verdict.design_day)
+        })
     }
 
     /// The last good evaluation; whoever asks is told when it changes.
@@ -267,6 +277,18 @@ impl State {
         self.changed_by.set(ChangedBy::Visitor);
         self.grow_stale();
         self.design.update(change);
+    }
+
+    /// Changes the choices without telling who did: what the page's address or its attributes say is no change of
+    /// the visitor's.
+    pub fn amend(self, change: impl FnOnce(&mut Design)) {
+        let mut changed = self.design.get_untracked();
+        change(&mut changed);
+        if self.chosen_untracked(|design| *design != changed) {
+            self.forget_unread(Field::ALL);
+            self.grow_stale();
+            self.design.set(changed);
+        }
     }
 
     /// Replaces all choices on behalf of the page.

@@ -125,7 +125,7 @@ impl Setting<'_> {
             if for_them > 0.0 { Holding::Fan(running.duty) } else { Holding::Leakage };
         if running.room.relative_humidity() > self.target.relative_humidity() {
             let duty;
-            (holding, duty) = self.to_hold(source, fan, outdoor)?;
+            (holding, duty) = self.holding_at_target(source, fan, outdoor)?;
             // Outdoor air damper than the room as it stands would only make it worse.
             let helps = running.room.air.humidity_ratio() > outdoor.humidity_ratio();
             if helps && duty > for_them {
@@ -137,7 +137,7 @@ impl Setting<'_> {
     }
 
     /// What holds the room at its target, cold places taking their part there, and the duty of the fan for it.
-    fn to_hold(
+    fn holding_at_target(
         &self,
         source: MassFlow,
         fan: Option<&FanAir>,

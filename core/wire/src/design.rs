@@ -11,6 +11,7 @@ use serde::de::{Deserializer, MapAccess, Visitor};
 use serde_json::{Map, Value, json};
 
 use crate::error::{climate_error, design_error};
+use crate::former_keys::{FormerDesign, FormerKey, former_design_key};
 use crate::place::{NoPlace, place_from_value, place_to_value};
 use crate::unit::{field_key, from_si, to_si};
 use crate::year::choices_from_value;
@@ -99,16 +100,23 @@ pub fn design_and_year_from_json(text: &str) -> Result<(Design, Option<YearChoic
         .map_err(|error| Unreadable::NotAnObject { reason: error.to_string() })?;
     let mut design = Design::default();
     let mut year = None;
+    let mut former = FormerDesign::default();
     for (n, (key, value)) in entries.iter().enumerate() {
         if entries[..n].iter().any(|(earlier, _)| earlier == key) {
             return Err(Unreadable::RepeatedKey(key.clone()));
         }
         if key == YEAR {
             year = Some(choices_from_value(value)?);
+        } else if let Some(meant) = former_design_key(key) {
+            let written = value.as_f64().ok_or_else(|| Unreadable::NotANumber(key.clone()))?;
+            if let FormerKey::Is(number) = meant {
+                former.take(number, written);
+            }
         } else if !put_option(&mut design, key, value)? {
             put_number(&mut design, key, value)?;
         }
     }
+    former.put_into(&mut design);
     Ok((design, year))
 }
 

@@ -9,6 +9,7 @@ pub mod conduction_file;
 mod design;
 mod error;
 mod evaluation;
+mod former_keys;
 mod hourly_file;
 mod humidity;
 mod place;
@@ -25,6 +26,7 @@ pub use error::{
     year_error,
 };
 pub use evaluation::evaluation;
+pub use former_keys::*;
 pub use hourly_file::{HourlyFileError, read_hours};
 pub use place::{NoPlace, place_from_value, place_to_value};
 pub use place_table::{NamedPlace, NotAPlace, PlaceTable};

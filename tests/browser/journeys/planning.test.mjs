@@ -103,5 +103,5 @@ planning("a page may ask the engine itself", async (planner, visit) => {
   });
   const shown = await planner.answer();
   assert.equal(Math.round(evaluation.room.clear.width_m * 1000), shown.clear[1]);
-  assert.ok(Math.abs(evaluation.heat_loss.design_load_w - shown.load) <= 5);
+  assert.ok(Math.abs(evaluation.heat_load.greatest_w - shown.load) <= 5);
 });

@@ -30,20 +30,27 @@ looking("cold spots are listed coldest first, each with what it stands", screens
     assert.ok(one.surface <= next.surface, `${one.key} before ${next.key}`);
     assert.ok(one.drip <= next.drip);
   }
-  // Mould may grow from 80 % at the surface (ISO 13788:2012, clause 5): whole per cents are shown.
-  for (const row of rows) assert.ok(Math.abs(row.mould - 0.8 * row.drip) <= 1, row.key);
+  // Mould is told of the mean of the month that asks most, which is milder than the coldest day: more than 80 % of what
+  // makes a place drip on that (ISO 13788:2012, clause 5). Frames and panes are told by drops alone.
+  const framed = new Set(["personnel_door", "windows"]);
+  for (const row of rows) {
+    if (framed.has(row.key)) assert.equal(row.mould, 0, `${row.key} has no figure of mould`);
+    else assert.ok(row.mould > 0.8 * row.drip - 1, `${row.key}: mould over ${row.mould}, drips over ${row.drip}`);
+  }
   assert.ok(rows[0].isChosen, "the coldest is looked at");
 });
 
 looking("drier air stays dry, damper air drips", screens.phone, async (planner) => {
   const dripping = async () =>
     (await planner.spotRows()).filter((row) => /drips|frosts/.test(row.verdict)).map((row) => row.key);
-  await planner.setHumidity(10);
-  const dry = await dripping();
-  assert.ok(dry.every((key) => key.endsWith("_frame")), `in the driest room ${dry} drip`);
-  await planner.setHumidity(90);
+  await planner.choose("room_use", "store");
+  await planner.settled();
+  assert.deepEqual(await dripping(), [], "in a store that gives off nothing");
+  await planner.open("use");
+  await planner.type("plant_water", "60");
+  await planner.settled();
   const wet = await dripping();
-  assert.ok(wet.length > 20, `${wet.length} places drip`);
+  assert.ok(wet.length > 15, `${wet.length} places drip`);
 });
 
 looking("a row shows its picture, and its labels do not cover one another", screens.phone, async (planner) => {

@@ -188,9 +188,10 @@ test("starting over takes design, year, place and link back", async () => {
   await planner.settled();
   const usual = await planner.yearHeat();
   const changeYear = async () => {
-    await planner.typeYearChoice("year-use", "people", "5");
+    await planner.open("use");
+    await planner.type("person_count", "5");
     await planner.chooseHeater("wood_stove");
-    await soon(async () => /heater=wood_stove&people=5/.test(await planner.link()), "the link has the year");
+    await soon(async () => /person_count=5.*;heater=wood_stove/.test(await planner.link()), "the link has the year");
   };
   const isUsual = async (why) => {
     await soon(async () => (await planner.link()) === "#v=1", `the link, ${why}`);
@@ -205,7 +206,7 @@ test("starting over takes design, year, place and link back", async () => {
   await planner.typeDepth("100");
   await changeYear();
   assert.match(await planner.goToPlace("yellowk"), /Yellowknife/);
-  await soon(async () => /people=5&place=Yellowknife/.test(await planner.link()), "the link has the place");
+  await soon(async () => /heater=wood_stove&place=Yellowknife/.test(await planner.link()), "the link has the place");
   await planner.startOver();
   await isUsual("with another design");
   assert.match(await planner.reading(), /^50\b/);
@@ -224,14 +225,14 @@ test("what is being typed stays while fields are solved", async () => {
   const visit = await begin();
   const planner = await hosted(visit, "address");
   await planner.settled();
-  const box = await planner.yearChoice("year-use", "people");
-  await box.fill("5");
+  const box = await planner.yearChoice("year-heater", "heater_limit");
+  await box.fill("5000");
   await planner.setAttribute("design", "v=1&side_wall_foam_mm=110&front_end_foam_mm=110&door_end_foam_mm=110");
   await soon(async () => /^110\b/.test(await planner.reading()), "the design is there");
   await planner.settled();
-  assert.equal(await box.inputValue(), "5");
+  assert.equal(await box.inputValue(), "5000");
   await box.blur();
-  await soon(async () => /people=5/.test(await planner.link()), "and is taken");
+  await soon(async () => /heater_limit=5000/.test(await planner.link()), "and is taken");
   await visit.wasQuiet();
   await visit.end();
 });
@@ -258,8 +259,25 @@ test("what a link asks and cannot be is named, and the rest is taken", async () 
   const said = () => planner.unusedOfLink();
   await soon(async () => /place/.test(await said()), "the place is not found");
   assert.match(await said(), /heater, nonsense, temperature_1, people, place\./);
-  await soon(async () => (await planner.link()) === "#v=1;setback=4", "what can be is taken");
+  await soon(async () => (await planner.link()) === "#v=1&setback_k=4", "what can be is taken");
   assert.ok((await planner.yearHeat()) > 1000);
+  await visit.wasQuiet();
+  await visit.end();
+});
+
+test("an earlier link opens, its people and its months in the design", async () => {
+  const visit = await begin();
+  const planner = await hosted(visit, "address");
+  await planner.settled();
+  await visit.page.evaluate(() => {
+    location.hash = "#v=1&coldest_month_c=-20&steel_sun_rise_k=3;people=5&fan_above=27&moisture_in_use=0.00005";
+  });
+  await soon(async () => /moisture_in_use/.test(await planner.unusedOfLink()), "what is not used any more is told");
+  await soon(
+    async () => /^#v=1&person_count=5&fan_cools_above_c=27;place=&temperature_1=-20&/.test(await planner.link()),
+    "the link is of today",
+  );
+  assert.match(await planner.placeLine(), /Changed by hand/);
   await visit.wasQuiet();
   await visit.end();
 });

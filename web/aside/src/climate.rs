@@ -1,9 +1,8 @@
-//! Where the hours of a year come from, as plain numbers: a place's months, or measured hours
-//! behind them.
+//! A place as plain numbers, and the hours of a year measured there.
 
 use inchwise_core::climate::{
-    HOURS_IN_YEAR, MonthMeans, NotReached, Place, SEED, Spread, WeatherHour, WeatherYear,
-    not_reached, reconstruct,
+    CheckedPlace, HOURS_IN_YEAR, MonthMeans, NotReached, Place, SEED, Spread, WeatherHour,
+    WeatherYear, exceeded_for, not_reached, reconstruct,
 };
 use inchwise_core::units::{
     Angle, Irradiance, Irradiation, Length, Pressure, Temperature, TemperatureDifference,
@@ -12,12 +11,13 @@ use inchwise_core::units::{
 /// Numbers of the whole place, then of each month.
 const WHOLE: usize = 4;
 const MONTHLY: usize = 4;
-const IN_PLACE: usize = WHOLE + 12 * MONTHLY;
 
-/// A place as numbers: four of the whole, then four of each month; behind them, where hours were
-/// measured, °C, Pa and W/m² of each. Elevation and latitude are those of the place.
-pub fn pack_climate(place: &Place, measured: Option<&WeatherYear>) -> Vec<f64> {
-    let mut numbers = Vec::with_capacity(IN_PLACE + measured.map_or(0, |_| 3 * HOURS_IN_YEAR));
+/// Numbers of a place.
+pub(crate) const IN_PLACE: usize = WHOLE + 12 * MONTHLY;
+
+/// A place as numbers: four of the whole, then four of each month.
+pub(crate) fn pack_place(place: &Place) -> Vec<f64> {
+    let mut numbers = Vec::with_capacity(IN_PLACE);
     numbers.extend([
         place.elevation.value(),
         place.latitude.value(),
@@ -32,21 +32,15 @@ pub fn pack_climate(place: &Place, measured: Option<&WeatherYear>) -> Vec<f64> {
             month.daily_global_irradiation.value(),
         ]);
     }
-    if let Some(year) = measured {
-        for column in [year.celsius(), year.vapour_pascals(), year.global_horizontal_irradiance()] {
-            numbers.extend_from_slice(column);
-        }
-    }
     numbers
 }
 
-/// The place that was packed, and the numbers of the hours behind it; `None` if these are not the
-/// numbers of one.
-fn unpack(numbers: &[f64]) -> Option<(Place, &[f64])> {
-    let (numbers, hours) = numbers.split_at_checked(IN_PLACE)?;
+/// The place that was packed; `None` if these are not the numbers of one.
+pub(crate) fn unpack_place(numbers: &[f64]) -> Option<Place> {
     let (&[elevation, latitude, winter, summer], months) = numbers.split_first_chunk::<WHOLE>()?;
-    let months: &[[f64; MONTHLY]; 12] = months.as_chunks::<MONTHLY>().0.try_into().ok()?;
-    let place = Place {
+    let (months, []) = months.as_chunks::<MONTHLY>() else { return None };
+    let months: &[[f64; MONTHLY]; 12] = months.try_into().ok()?;
+    Some(Place {
         elevation: Length::new(elevation),
         latitude: Angle::new(latitude),
         winter_design: Temperature::celsius(winter),
@@ -57,42 +51,55 @@ fn unpack(numbers: &[f64]) -> Option<(Place, &[f64])> {
             vapour_pressure: Pressure::new(vapour),
             daily_global_irradiation: Irradiation::new(sun),
         }),
+    })
+}
+
+/// Measured hours as numbers: °C, Pa and W/m² of each; none for no hours.
+pub fn pack_hours(measured: Option<&WeatherYear>) -> Vec<f64> {
+    let columns = |year: &WeatherYear| {
+        [year.celsius(), year.vapour_pascals(), year.global_horizontal_irradiance()].concat()
     };
-    Some((place, hours))
+    measured.map(columns).unwrap_or_default()
 }
 
-/// The winter temperature heaters are sized for, of a packed place.
-pub(crate) fn winter_of(numbers: &[f64]) -> Option<Temperature> {
-    unpack(numbers).map(|(place, _)| place.winter_design)
+/// The hours of a place.
+pub(crate) struct PlaceHours {
+    pub(crate) weather: WeatherYear,
+    /// The winter temperature heaters are sized for there: the place's, or that of the measured hours.
+    pub(crate) winter: Temperature,
+    /// What of the place the hours do not have.
+    pub(crate) not_reached: Vec<NotReached>,
 }
 
-/// The hours of a packed place: those measured, or those made from its months, with what they miss
-/// of it; `None` if these are not the numbers of a place, or of one that does not pass its check.
-pub(crate) fn weather_of(numbers: &[f64]) -> Option<(WeatherYear, Vec<NotReached>)> {
-    let (place, hours) = unpack(numbers)?;
-    if hours.is_empty() {
-        let checked = place.check().ok()?;
-        let made = reconstruct(&checked, Spread::DesignTemperatures, SEED);
-        let missed = not_reached(&checked, &made);
-        return Some((made, missed));
+impl PlaceHours {
+    /// Those measured, at the place's height and latitude, or those made from its months where none were; `None` if
+    /// these are not the numbers of hours.
+    pub(crate) fn of(place: &CheckedPlace, measured: &[f64]) -> Option<Self> {
+        if measured.is_empty() {
+            let weather = reconstruct(place, Spread::DesignTemperatures, SEED);
+            let not_reached = not_reached(place, &weather);
+            return Some(Self { weather, winter: place.place().winter_design, not_reached });
+        }
+        if measured.len() != 3 * HOURS_IN_YEAR {
+            return None;
+        }
+        let (celsius, others) = measured.split_at(HOURS_IN_YEAR);
+        let (pascals, sun) = others.split_at(HOURS_IN_YEAR);
+        let hours: Vec<WeatherHour> = celsius
+            .iter()
+            .zip(pascals)
+            .zip(sun)
+            .map(|((&celsius, &pascals), &sun)| WeatherHour {
+                temperature: Temperature::celsius(celsius),
+                vapour_pressure: Pressure::new(pascals),
+                global_horizontal_irradiance: Irradiance::new(sun),
+            })
+            .collect();
+        let (elevation, latitude) = (place.place().elevation, place.place().latitude);
+        let weather = WeatherYear::new(elevation, latitude, &hours).ok()?;
+        let winter = exceeded_for(&weather, 0.99);
+        Some(Self { weather, winter, not_reached: Vec::new() })
     }
-    if hours.len() != 3 * HOURS_IN_YEAR {
-        return None;
-    }
-    let (celsius, others) = hours.split_at(HOURS_IN_YEAR);
-    let (pascals, sun) = others.split_at(HOURS_IN_YEAR);
-    let hours: Vec<WeatherHour> = celsius
-        .iter()
-        .zip(pascals)
-        .zip(sun)
-        .map(|((&celsius, &pascals), &sun)| WeatherHour {
-            temperature: Temperature::celsius(celsius),
-            vapour_pressure: Pressure::new(pascals),
-            global_horizontal_irradiance: Irradiance::new(sun),
-        })
-        .collect();
-    let measured = WeatherYear::new(place.elevation, place.latitude, &hours).ok()?;
-    Some((measured, Vec::new()))
 }
 
 #[cfg(test)]
@@ -103,13 +110,12 @@ mod tests {
     #[test]
     fn places_come_back_bit_for_bit() {
         let place = varnholm_flats();
-        let numbers = pack_climate(&place, None);
-        let (back, hours) = unpack(&numbers).unwrap();
-        assert_eq!((&back, hours), (&place, &[][..]));
-        assert_eq!(winter_of(&numbers), Some(place.winter_design));
-        assert!(unpack(&numbers[1..]).is_none());
-        let made = reconstruct(&place.check().unwrap(), Spread::DesignTemperatures, SEED);
-        assert_eq!(weather_of(&numbers).map(|(hours, _)| hours), Some(made));
+        let numbers = pack_place(&place);
+        assert_eq!(unpack_place(&numbers).as_ref(), Some(&place));
+        assert!(unpack_place(&numbers[1..]).is_none());
+        let made = reconstruct(&CheckedPlace::default(), Spread::DesignTemperatures, SEED);
+        let hours = PlaceHours::of(&CheckedPlace::default(), &pack_hours(None)).unwrap();
+        assert_eq!((hours.weather, hours.winter), (made, place.winter_design));
     }
 
     #[test]
@@ -122,15 +128,16 @@ mod tests {
         };
         let hours: Vec<WeatherHour> = (0..HOURS_IN_YEAR).map(hour).collect();
         let measured = WeatherYear::new(Length::ZERO, place.latitude, &hours).unwrap();
-        let (back, missed) = weather_of(&pack_climate(&place, Some(&measured))).unwrap();
-        assert!(missed.is_empty(), "nothing is asked of measured hours");
+        let checked = place.check().unwrap();
+        let back = PlaceHours::of(&checked, &pack_hours(Some(&measured))).unwrap();
+        assert!(back.not_reached.is_empty(), "nothing is asked of measured hours");
+        // One hour in 24 is at −20 °C, so 99 % of them are not below it.
+        assert_eq!(back.winter, Temperature::celsius(-20.0));
         let mut moved = measured.clone();
         moved.elevation = place.elevation;
-        assert_eq!(back, moved);
-        let high = Place { elevation: Length::new(1e5), ..place.clone() };
-        assert_eq!(weather_of(&pack_climate(&high, Some(&measured))), None);
-        let mut short = pack_climate(&place, Some(&measured));
+        assert_eq!(back.weather, moved);
+        let mut short = pack_hours(Some(&measured));
         short.pop();
-        assert_eq!(weather_of(&short), None);
+        assert!(PlaceHours::of(&checked, &short).is_none());
     }
 }

@@ -21,7 +21,7 @@ mod year;
 mod year_grounds;
 mod year_job;
 
-pub use climate::pack_climate;
+pub use climate::pack_hours;
 pub use message::*;
 pub use pack::*;
 pub use pack_picture::*;

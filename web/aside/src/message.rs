@@ -68,7 +68,7 @@ impl Message {
                 *treatment as f64,
                 point.depth.value(),
                 point.lost_volume.value(),
-                point.design_load.value(),
+                point.loss.value(),
             ],
             Self::Year(numbers) => [&[request, YEAR], &numbers[..]].concat(),
             Self::Done => vec![request, DONE],
@@ -89,7 +89,7 @@ impl Message {
             let error = ConductionError::NotConverged { residual, iterations: 0 };
             Self::Failed { place: whole(place)?, error }
         } else if kind == CURVE_POINT {
-            let &[treatment, depth, lost, load] = rest.first_chunk::<4>()?;
+            let &[treatment, depth, lost, loss] = rest.first_chunk::<4>()?;
             let treatment = whole(treatment)?;
             EndWallTreatment::ALL.get(treatment)?;
             Self::CurvePoint {
@@ -97,7 +97,7 @@ impl Message {
                 point: WallDepthPoint {
                     depth: Length::new(depth),
                     lost_volume: Volume::new(lost),
-                    design_load: Power::new(load),
+                    loss: Power::new(loss),
                 },
             }
         } else if kind == YEAR {

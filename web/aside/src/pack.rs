@@ -3,12 +3,15 @@
 
 use inchwise_core::conduction::{FactorSpot, Point};
 use inchwise_core::design::{
-    DamperScreen, Design, EndWallTreatment, FanGiven, Field, FoamMeasure, FramePosition,
-    LiningMaterial, PersonnelDoor, RoomUse, Wall, WeatherCover,
+    DamperScreen, Design, DoorEndFinish, EndWallTreatment, FanGiven, Field, FloorRecesses,
+    FoamMeasure, FramePosition, LiningMaterial, OutdoorAirRule, PersonnelDoor, RoomUse, SleeveEnd,
+    Wall, WeatherCover, WindowSpacer,
 };
 use inchwise_core::detail::DetailField;
 use inchwise_core::freight_box::BoxSize;
 use inchwise_core::units::{HeatTransferCoefficient, TemperatureFactor};
+
+use crate::climate::{IN_PLACE, pack_place, unpack_place};
 
 pub(crate) fn place_of<T: PartialEq>(all: &[T], option: &T) -> f64 {
     all.iter().position(|other| other == option).map_or(-1.0, |place| place as f64)
@@ -20,9 +23,9 @@ pub(crate) fn at_place<T: Copy>(all: &[T], place: f64) -> Option<T> {
 }
 
 /// How many options a design has.
-const OPTIONS: usize = 11;
+const OPTIONS: usize = 16;
 
-/// A design as numbers: the options, then every field, NaN for a measurement not taken.
+/// A design as numbers: the options, then its place, then every field, NaN for a measurement not taken.
 pub fn pack_design(design: &Design) -> Vec<f64> {
     let options: [f64; OPTIONS] = [
         place_of(&BoxSize::ALL, &design.box_size),
@@ -36,14 +39,20 @@ pub fn pack_design(design: &Design) -> Vec<f64> {
         place_of(DamperScreen::ALL, &design.damper_screen),
         place_of(FanGiven::ALL, &design.fan_given),
         place_of(FramePosition::ALL, &design.frame_position),
+        place_of(OutdoorAirRule::ALL, &design.outdoor_air_rule),
+        place_of(FloorRecesses::ALL, &design.floor_recesses),
+        place_of(DoorEndFinish::ALL, &design.door_end_finish),
+        place_of(WindowSpacer::ALL, &design.window_spacer),
+        place_of(SleeveEnd::ALL, &design.sleeve_end),
     ];
     let numbers = Field::ALL.iter().map(|&field| design.get(field).unwrap_or(f64::NAN));
-    options.into_iter().chain(numbers).collect()
+    options.into_iter().chain(pack_place(design.place.place())).chain(numbers).collect()
 }
 
 /// The design that was packed; `None` if these are not the numbers of one.
 pub fn unpack_design(numbers: &[f64]) -> Option<Design> {
-    let (options, fields) = numbers.split_at_checked(OPTIONS)?;
+    let (options, rest) = numbers.split_at_checked(OPTIONS)?;
+    let (place, fields) = rest.split_at_checked(IN_PLACE)?;
     if fields.len() != Field::ALL.len() {
         return None;
     }
@@ -59,6 +68,12 @@ pub fn unpack_design(numbers: &[f64]) -> Option<Design> {
         damper_screen: at_place(DamperScreen::ALL, options[8])?,
         fan_given: at_place(FanGiven::ALL, options[9])?,
         frame_position: at_place(FramePosition::ALL, options[10])?,
+        outdoor_air_rule: at_place(OutdoorAirRule::ALL, options[11])?,
+        floor_recesses: at_place(FloorRecesses::ALL, options[12])?,
+        door_end_finish: at_place(DoorEndFinish::ALL, options[13])?,
+        window_spacer: at_place(WindowSpacer::ALL, options[14])?,
+        sleeve_end: at_place(SleeveEnd::ALL, options[15])?,
+        place: unpack_place(place)?.check().ok()?,
         ..Design::default()
     };
     for (&field, &number) in Field::ALL.iter().zip(fields) {
@@ -91,6 +106,7 @@ pub fn pack_field(field: &DetailField) -> Vec<f64> {
         field.coldest_at.z.value(),
         f64::from(u8::from(field.is_settled)),
         field.ordinary_temperature_factor.value(),
+        field.ordinary_opaque_factor.value(),
         field.cells as f64,
         field.iterations as f64,
         field.residual,
@@ -105,9 +121,22 @@ pub fn pack_field(field: &DetailField) -> Vec<f64> {
 /// The field that was packed; `None` if these are not the numbers of one.
 pub fn unpack_field(numbers: &[f64]) -> Option<DetailField> {
     let (
-        &[coupling, flanking, factor, x, y, z, settled, ordinary, cells, iterations, residual],
+        &[
+            coupling,
+            flanking,
+            factor,
+            x,
+            y,
+            z,
+            settled,
+            ordinary,
+            opaque_ordinary,
+            cells,
+            iterations,
+            residual,
+        ],
         rest,
-    ) = numbers.split_first_chunk::<11>()?;
+    ) = numbers.split_first_chunk::<12>()?;
     let (opaque, rest) = rest.split_first_chunk::<4>()?;
     let (frame_or_glazing, marks) = rest.split_first_chunk::<4>()?;
     Some(DetailField {
@@ -119,6 +148,7 @@ pub fn unpack_field(numbers: &[f64]) -> Option<DetailField> {
         frame_or_glazing: unpack_spot(frame_or_glazing),
         is_settled: settled == 1.0,
         ordinary_temperature_factor: TemperatureFactor::new(ordinary),
+        ordinary_opaque_factor: TemperatureFactor::new(opaque_ordinary),
         cells: cells as usize,
         iterations: iterations as usize,
         residual,
@@ -132,6 +162,7 @@ pub fn unpack_field(numbers: &[f64]) -> Option<DetailField> {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use inchwise_core::climate::{Place, varnholm_flats};
     use inchwise_core::units::Length;
 
     #[test]
@@ -142,8 +173,15 @@ mod tests {
             personnel_door: PersonnelDoor::None,
             frame_position: FramePosition::OverTroughs,
             measured_width: Some(Length::mm(2347.0)),
+            outdoor_air_rule: OutdoorAirRule::Dwelling,
+            floor_recesses: FloorRecesses::Filled,
+            door_end_finish: DoorEndFinish::FoamedLeaves,
+            window_spacer: WindowSpacer::WarmEdge,
+            sleeve_end: SleeveEnd::Recessed,
             ..Design::default()
         };
+        let elsewhere = Place { elevation: Length::new(0.1 + 0.2), ..varnholm_flats() };
+        design.place = elsewhere.check().expect("it can be");
         design.set(Field::FoamConductivity, Some(0.1 + 0.2));
         assert_eq!(unpack_design(&pack_design(&design)), Some(design));
     }
@@ -157,6 +195,9 @@ mod tests {
         assert_eq!(unpack_design(&odd), None, "half an option");
         odd[0] = 99.0;
         assert_eq!(unpack_design(&odd), None, "an option there is not");
+        let mut odd = packed;
+        odd[OPTIONS] = 1e9;
+        assert_eq!(unpack_design(&odd), None, "a place that cannot be");
     }
 
     #[test]
@@ -173,6 +214,7 @@ mod tests {
             frame_or_glazing: None,
             is_settled: true,
             ordinary_temperature_factor: TemperatureFactor::new(0.8),
+            ordinary_opaque_factor: TemperatureFactor::new(0.85),
             marks: vec![Some(TemperatureFactor::new(0.5)), None],
             cells: 123_456,
             iterations: 17,

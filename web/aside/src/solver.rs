@@ -115,10 +115,10 @@ impl Solver {
         }
     }
 
-    /// Takes a year in place of the one before: a design, choices about use and a climate, each
+    /// Takes a year in place of the one before: a design, what heats it, and measured hours where there are some, each
     /// packed. One of which anything does not pass its check is not run.
-    pub fn take_year(&mut self, request: u32, design: &[f64], choices: &[f64], climate: &[f64]) {
-        let year = YearJob::of(request, design, choices, climate);
+    pub fn take_year(&mut self, request: u32, design: &[f64], choices: &[f64], hours: &[f64]) {
+        let year = YearJob::of(request, design, choices, hours);
         self.year = year.map(|year| (year, Progress::Fresh));
     }
 

@@ -1,12 +1,13 @@
 //! A year as plain numbers: what is asked of the worker, and what it answers.
 
 use inchwise_core::climate::{ClimateQuantity, DAYS_IN_YEAR, NotReached};
+use inchwise_core::room_network::Course;
 use inchwise_core::units::{
     Energy, Mass, Power, SurfaceMoisture, Temperature, TemperatureDifference, Time,
 };
 use inchwise_core::year::{
-    Course, EnergyByPurpose, HeaterCheck, HeaterKind, Period, PriceDate, Summer, SummerCase,
-    SupplyCheck, YearChoices, YearField, YearGrounds,
+    EnergyByPurpose, HeaterCheck, HeaterKind, Period, PriceDate, Summer, SummerCase, SupplyCheck,
+    YearChoices, YearField, YearGrounds,
 };
 
 use crate::pack::{at_place, place_of};
@@ -115,7 +116,7 @@ pub const WARM_ENOUGH: TemperatureDifference = TemperatureDifference::new(3.0);
 pub const COOLED_TO: [Temperature; 2] = [Temperature::celsius(5.0), Temperature::celsius(0.0)];
 
 /// Numbers of a period.
-const IN_PERIOD: usize = 20;
+const IN_PERIOD: usize = 26;
 
 fn pack_period(period: &Period) -> [f64; IN_PERIOD] {
     let energy = &period.energy;
@@ -137,13 +138,20 @@ fn pack_period(period: &Period) -> [f64; IN_PERIOD] {
         f64::from(period.drip_hours),
         f64::from(period.frost_hours),
         period.fan_hours,
-        period.water_on_windows.value(),
+        period.condensed.value(),
         period.water_on_lining.value(),
         energy.by_drying.value(),
+        energy.condensing.value(),
+        period.frosted.value(),
+        period.dried_back.value(),
+        period.ran_off.value(),
+        period.mean_celsius,
+        period.mean_humidity,
     ]
 }
 
 fn unpack_period(numbers: &[f64; IN_PERIOD]) -> Period {
+    let water = |place: usize| Mass::new(numbers[place]);
     let energy = |place: usize| Energy::new(numbers[place]);
     let hours = |place: usize| numbers[place] as u32;
     Period {
@@ -161,14 +169,20 @@ fn unpack_period(numbers: &[f64; IN_PERIOD]) -> Period {
             by_leaks: energy(10),
             by_fan: energy(11),
             by_drying: energy(19),
+            condensing: energy(20),
         },
         unmet_hours: hours(12),
         too_warm_hours: hours(13),
         drip_hours: hours(14),
         frost_hours: hours(15),
         fan_hours: numbers[16],
-        water_on_windows: Mass::new(numbers[17]),
-        water_on_lining: Mass::new(numbers[18]),
+        condensed: water(17),
+        water_on_lining: water(18),
+        frosted: water(21),
+        dried_back: water(22),
+        ran_off: water(23),
+        mean_celsius: numbers[24],
+        mean_humidity: numbers[25],
     }
 }
 
@@ -201,7 +215,7 @@ impl YearAnswer {
             self.heater.capacity.value(),
             self.heater.backup.value(),
             self.heater.unattended.value(),
-            self.heater.design_load.value(),
+            self.heater.needed.value(),
             self.supply.largest.value(),
             self.supply.for_heat.value(),
             self.supply.for_other.value(),
@@ -271,7 +285,7 @@ impl YearAnswer {
                 capacity: power(4),
                 backup: power(5),
                 unattended: power(6),
-                design_load: power(7),
+                needed: power(7),
             },
             supply: SupplyCheck { largest: power(8), for_heat: power(9), for_other: power(10) },
             cool_down: [time(11), time(12)],
@@ -293,6 +307,12 @@ impl YearAnswer {
 #[cfg(test)]
 mod tests {
     use super::*;
+
+    #[test]
+    fn a_period_comes_back_bit_for_bit() {
+        let numbers: [f64; IN_PERIOD] = core::array::from_fn(|place| place as f64 + 1.0);
+        assert_eq!(pack_period(&unpack_period(&numbers)), numbers);
+    }
 
     #[test]
     fn choices_come_back_bit_for_bit() {

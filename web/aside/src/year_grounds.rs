@@ -1,9 +1,8 @@
 //! What a year's figures rest on, as plain numbers.
 
-use inchwise_core::units::{
-    HeatCapacity, HeatTransferCoefficient, Power, Pressure, Temperature, TemperatureFactor,
-};
-use inchwise_core::year::{Course, MeanHour, YearGrounds};
+use inchwise_core::room_network::Course;
+use inchwise_core::units::{HeatCapacity, HeatTransferCoefficient, Power, Pressure, Temperature};
+use inchwise_core::year::{MeanHour, YearGrounds};
 
 /// Numbers of a mean.
 const IN_MEAN: usize = 10;
@@ -64,7 +63,7 @@ pub(crate) fn unpack_course(&[capacity, loss, from, towards, rises]: &[f64; IN_C
 }
 
 /// Numbers in front of the means.
-const IN_HEAD: usize = 11;
+const IN_HEAD: usize = 9;
 
 /// Means of twelve months and two days.
 const MEANS: usize = 14;
@@ -79,8 +78,6 @@ pub(crate) fn pack_grounds(grounds: &YearGrounds) -> Vec<f64> {
         grounds.fan.value(),
         grounds.capacity.value(),
         grounds.air_pressure.value(),
-        grounds.window_factor.value(),
-        grounds.onto_windows,
         grounds.coldest_day as f64,
         grounds.warmest_day as f64,
         f64::from(grounds.short_hours),
@@ -102,12 +99,10 @@ pub(crate) fn unpack_grounds(numbers: &[f64]) -> Option<YearGrounds> {
         fan: HeatTransferCoefficient::new(head[2]),
         capacity: HeatCapacity::new(head[3]),
         air_pressure: Pressure::new(head[4]),
-        window_factor: TemperatureFactor::new(head[5]),
-        onto_windows: head[6],
-        coldest_day: head[7] as usize,
-        warmest_day: head[8] as usize,
-        short_hours: head[9] as u32,
-        warm_days: head[10] as u32,
+        coldest_day: head[5] as usize,
+        warmest_day: head[6] as usize,
+        short_hours: head[7] as u32,
+        warm_days: head[8] as u32,
         months,
         on_coldest_day,
         on_warmest_day,

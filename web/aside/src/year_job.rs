@@ -1,17 +1,17 @@
 //! The worker's side of a year: the hours of a place kept for many designs, and one run for each.
 
-use inchwise_core::climate::{HOURS_IN_YEAR, NotReached, heating_degree_days};
+use inchwise_core::climate::{CheckedPlace, HOURS_IN_YEAR, NotReached, heating_degree_days};
 use inchwise_core::design::CheckedDesign;
 use inchwise_core::detail::{Effort, FieldCache};
 use inchwise_core::evaluate::{Evaluation, evaluate_with};
-use inchwise_core::moisture::{ColdSpots, SpotPlace, UnknownReason};
-use inchwise_core::units::{Energy, Temperature, TemperatureFactor};
+use inchwise_core::room_network::RoomPart;
+use inchwise_core::units::{Energy, Temperature};
 use inchwise_core::year::{
-    CheckedYearChoices, HeaterCheck, RoomHour, RoomPart, SpotState, Summer, SupplyCheck,
-    Surroundings, YearGrounds, YearModel, YearModelError, YearOutcome, run_year,
+    CheckedYearChoices, HeaterCheck, RoomHour, SpotState, Summer, SupplyCheck, Surroundings,
+    YearGrounds, YearModel, YearModelError, YearOutcome, run_year,
 };
 
-use crate::climate::{weather_of, winter_of};
+use crate::climate::PlaceHours;
 use crate::pack::unpack_design;
 use crate::year::{COOLED_TO, DEGREE_DAY_BASES, WARM_ENOUGH, YearAnswer, YearDay, unpack_choices};
 
@@ -20,8 +20,8 @@ pub(crate) struct YearJob {
     pub(crate) request: u32,
     pub(crate) checked: CheckedDesign,
     choices: CheckedYearChoices,
-    climate: Vec<f64>,
-    winter: Temperature,
+    /// Measured hours, packed; none where those of the design's place are made.
+    measured: Vec<f64>,
 }
 
 impl YearJob {
@@ -30,22 +30,22 @@ impl YearJob {
         request: u32,
         design: &[f64],
         choices: &[f64],
-        climate: &[f64],
+        measured: &[f64],
     ) -> Option<Self> {
         let checked = unpack_design(design)?.check().ok()?;
-        let set_point = checked.design().indoor_temperature;
-        let choices = unpack_choices(choices)?.check(set_point).ok()?;
-        let winter = winter_of(climate)?;
-        Some(Self { request, checked, choices, climate: climate.to_vec(), winter })
+        let choices = unpack_choices(choices)?.check().ok()?;
+        Some(Self { request, checked, choices, measured: measured.to_vec() })
     }
 }
 
-/// The hours of a climate.
+/// The hours of a place.
 struct Hours {
-    /// The climate by its numbers.
-    climate: Vec<f64>,
-    /// Its hours about the box.
+    /// What they were made of.
+    place: CheckedPlace,
+    measured: Vec<f64>,
+    /// The hours about the box.
     surroundings: Surroundings,
+    winter: Temperature,
     degree_days: [f64; 2],
     /// What of the place they do not have.
     not_reached: Vec<NotReached>,
@@ -72,45 +72,33 @@ impl Years {
         if !evaluation.heat_loss.is_waiting() {
             self.complete = Some(evaluation.clone());
         } else if let Some(earlier) = &self.complete {
-            evaluation.heat_loss = evaluation.heat_loss.with_waiting_from(&earlier.heat_loss);
-            evaluation.cold_spots = with_waiting_from(&evaluation.cold_spots, &earlier.cold_spots);
+            evaluation = evaluation.with_waiting_from(earlier);
         }
         let hours = self.hours(job)?;
         answer(&evaluation, hours, job).ok()
     }
 
-    /// The hours of a year's climate; none for one that does not pass its check.
+    /// The hours of a year; none for numbers that are not those of hours.
     fn hours(&mut self, job: &YearJob) -> Option<&Hours> {
-        let faces = job.choices.choices().front_faces;
-        let known = self.hours.take().filter(|known| known.climate == job.climate);
+        let design = job.checked.design();
+        let faces = design.front_faces;
+        let is_theirs =
+            |known: &Hours| known.place == design.place && known.measured == job.measured;
+        let known = self.hours.take().filter(is_theirs);
         let hours = match known {
             Some(known) if known.surroundings.front_faces() == faces => known,
             Some(known) => Hours { surroundings: known.surroundings.turned(faces), ..known },
             None => {
-                let (weather, not_reached) = weather_of(&job.climate)?;
+                let PlaceHours { weather, winter, not_reached } =
+                    PlaceHours::of(&design.place, &job.measured)?;
                 let degree_days = DEGREE_DAY_BASES.map(|base| heating_degree_days(&weather, base));
-                let surroundings = Surroundings::new(weather, faces).ok()?;
-                let climate = job.climate.clone();
-                Hours { climate, surroundings, degree_days, not_reached }
+                let surroundings = Surroundings::new(weather, faces);
+                let (place, measured) = (design.place.clone(), job.measured.clone());
+                Hours { place, measured, surroundings, winter, degree_days, not_reached }
             }
         };
         Some(self.hours.insert(hours))
     }
-}
-
-/// The places of a design, those that wait with the temperature factors they had before.
-fn with_waiting_from(now: &ColdSpots, earlier: &ColdSpots) -> ColdSpots {
-    let known: Vec<(SpotPlace, TemperatureFactor)> = now
-        .spots
-        .iter()
-        .map(|spot| (spot.place, spot.temperature_factor))
-        .chain(now.unknown.iter().filter_map(|unknown| {
-            let before = earlier.spots.iter().find(|spot| spot.place == unknown.place)?;
-            (unknown.reason == UnknownReason::Waiting)
-                .then_some((unknown.place, before.temperature_factor))
-        }))
-        .collect();
-    ColdSpots::from_factors(now.indoor, now.outdoor, known, now.unknown.clone())
 }
 
 fn answer(
@@ -120,15 +108,15 @@ fn answer(
 ) -> Result<YearAnswer, YearModelError> {
     let (checked, surroundings) = (&job.choices, &hours.surroundings);
     let model = YearModel::new(evaluation, surroundings, checked)?;
+    let load = &evaluation.balance.as_ref().map_err(Clone::clone)?.load;
     let outcome = run_year(&model);
     let choices = checked.choices();
-    let winter = job.winter;
+    let winter = hours.winter;
     let design = evaluation.checked.design();
     let set_point = design.indoor_temperature;
-    let load = evaluation.heat_loss.design_load;
     let network = model.network();
     let cooling = network.cooling(set_point, winter, RoomPart::Air);
-    let capacity = HeaterCheck::of(choices, load, winter).capacity;
+    let capacity = HeaterCheck::at(choices, load.greatest(), winter).capacity;
     let warming = [RoomPart::Air, RoomPart::Surfaces]
         .map(|part| network.warming(capacity, winter, winter, part));
     Ok(YearAnswer {
@@ -140,8 +128,8 @@ fn answer(
         summer: Summer::of(&outcome, evaluation, surroundings, checked)?,
         cool_down: COOLED_TO.map(|to| cooling.until(to)),
         warm_up: warming.map(|course| course.until(set_point - WARM_ENOUGH)),
-        heater: HeaterCheck::of(choices, load, design.outdoor_temperature),
-        supply: SupplyCheck::of(choices, design.outdoor_temperature),
+        heater: HeaterCheck::of(choices, load),
+        supply: SupplyCheck::of(design, choices, design.outdoor_temperature),
         degree_days: hours.degree_days,
         months: outcome.months.to_vec(),
         year: outcome.year,

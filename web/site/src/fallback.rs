@@ -29,21 +29,22 @@ pub(crate) fn block() -> Result<String> {
         let checked = design.check().map_err(|errors| {
             anyhow!("The default design does not suit the {name} box: {errors:?}")
         })?;
-        rows.push_str(&row(name, &evaluate(&checked, &mut cache)));
+        rows.push_str(&row(name, &evaluate(&checked, &mut cache))?);
     }
     Ok(table(&Design::default(), &rows))
 }
 
-fn row(name: &str, evaluation: &Evaluation) -> String {
+fn row(name: &str, evaluation: &Evaluation) -> Result<String> {
     let clear = evaluation.room.clear;
     let [length, width, height] =
         [clear.length, clear.width, clear.height].map(|side| format!("{:.2}", side.value()));
     let kept = (1.0 - evaluation.room.lost_share) * 100.0;
-    let load = evaluation.heat_loss.design_load.value() / 1000.0;
-    format!(
+    let load = evaluation.balance.as_ref().map_err(|reason| anyhow!("{name}: {reason}"))?.load;
+    let load = load.greatest().value() / 1000.0;
+    Ok(format!(
         "<tr><th scope=\"row\">{name}</th><td>{length} × {width} × {height} m</td>\
          <td>{kept:.0} %</td><td>{load:.1} kW</td></tr>\n"
-    )
+    ))
 }
 
 fn table(design: &Design, rows: &str) -> String {

@@ -7,7 +7,7 @@ use anyhow::{Context, Result, bail};
 use crate::{bundle, mime, project, squeeze};
 
 /// What the first load of the element should weigh at most, in bytes after brotli.
-const BAR: usize = 120_000;
+const BAR: usize = 170_000;
 
 /// What the table of places should weigh at most, in bytes after brotli.
 const PLACES_BAR: usize = 80_000;

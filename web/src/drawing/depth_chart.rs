@@ -60,10 +60,10 @@ impl Plotted for Chart {
         words.chart_told.with(&[
             &notation.length(first.depth),
             &notation.volume(first.lost_volume),
-            &notation.load(first.design_load),
+            &notation.load(first.loss),
             &notation.length(last.depth),
             &notation.volume(last.lost_volume),
-            &notation.load(last.design_load),
+            &notation.load(last.loss),
             &notation.length(self.frame),
         ])
     }
@@ -185,12 +185,13 @@ pub fn depth_chart(state: State, language: Language) -> El {
 fn apart(state: State) -> String {
     let notation = state.notation();
     state.look(|outcome| {
-        let Some(heat_loss) = &outcome.heat_loss else { return String::new() };
+        let Some(shown) = &outcome.shown else { return String::new() };
+        let heat_loss = &shown.heat_loss;
         let is_body = |element| matches!(element, Element::Detail(place) if place.takes_a_body());
         let bodies = heat_loss.losses.iter().filter(|loss| is_body(loss.element));
         notation.language.losses().not_in_curves.with(&[
             &notation.part_of_load(bodies.map(|loss| loss.power).sum()),
-            &notation.load(heat_loss.design_load),
+            &notation.load(heat_loss.losses.iter().map(|loss| loss.power).sum()),
         ])
     })
 }
@@ -333,7 +334,7 @@ fn table(curves: &[Curve], finished: bool, frame: Length, notation: Notation) ->
         for curve in curves {
             let point = curve.points.iter().find(|point| point.depth == depth);
             let lost = point.map(|point| notation.volume(point.lost_volume));
-            let load = point.map(|point| notation.load(point.design_load));
+            let load = point.map(|point| notation.load(point.loss));
             row = row
                 .child(&el("td").text(&lost.unwrap_or_default()))
                 .child(&el("td").text(&load.unwrap_or_default()));

@@ -1,6 +1,6 @@
 //! The fan's curve and that of the openings, and where they meet, drawn.
 
-use inchwise_core::damp::{FanPoint, FanRun};
+use inchwise_core::humidity::{FanPoint, FanRun};
 use inchwise_core::units::{Pressure, VolumeFlow};
 use inchwise_core::ventilation::FAN_RATING_DENSITY;
 
@@ -51,8 +51,8 @@ impl Plotted for Chart {
         };
         let empty = || nothing(Axis::holding(&[], 2));
         state.look(|outcome| {
-            let Ok(damp) = outcome.good.damp() else { return empty() };
-            damp.fan.run().map_or_else(empty, |run| Self::running(run, units))
+            let Some(balance) = outcome.balance() else { return empty() };
+            balance.humidity.fan.run().map_or_else(empty, |run| Self::running(run, units))
         })
     }
 

@@ -150,6 +150,19 @@ pub fn handles(
                     .then(|| point(sleeve.wall.foam, view.down[1] - Length::mm(24.0)))
             })]
         }
+        ThermalBridge::DoorThreshold
+        | ThermalBridge::WindowSill
+        | ThermalBridge::CargoDoorHeader
+        | ThermalBridge::CargoDoorSill
+        | ThermalBridge::CargoDoorHinges
+        | ThermalBridge::CargoDoorMeeting
+        | ThermalBridge::CargoDoorBatten
+        | ThermalBridge::ScrewThrough
+        | ThermalBridge::ThinFoam
+        | ThermalBridge::JoistEnd
+        | ThermalBridge::ForkliftPocket
+        | ThermalBridge::GooseneckTunnel
+        | ThermalBridge::FloorDrain => Vec::new(),
     }
 }
 

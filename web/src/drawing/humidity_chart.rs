@@ -1,6 +1,6 @@
 //! How humid the room may be over the outdoor temperature, and how humid the use makes it, drawn.
 
-use inchwise_core::damp::HumidityPoint;
+use inchwise_core::humidity::HumidityPoint;
 use inchwise_core::units::{RelativeHumidity, Temperature};
 
 use super::geometry::{Axis, Pen, Plane, Point, Rect};
@@ -34,16 +34,17 @@ impl Plotted for Chart {
     fn of(state: State) -> Self {
         let units = state.units.get();
         let (points, present) = state.look(|outcome| {
-            let evaluation = &outcome.good;
+            let evaluation = outcome.best();
             let design = evaluation.checked.design();
             let coldest = design.outdoor_temperature.as_celsius() - 5.0;
             let mildest = MILDEST.min(design.indoor_temperature.as_celsius() - 1.0);
             let step = (mildest - coldest) / (POINTS - 1) as f64;
             let outdoors = (0..POINTS).map(|n| Temperature::celsius(coldest + step * n as f64));
-            let found = evaluation.damp().ok().and_then(|damp| {
+            let found = outcome.balance().and_then(|balance| {
                 let (room, spots) = (&evaluation.room, &evaluation.cold_spots);
-                let points = damp.over_outdoors(&evaluation.checked, room, spots, outdoors).ok()?;
-                Some((points, (design.outdoor_temperature, damp.busy.ventilated())))
+                let humidity = &balance.humidity;
+                let points = humidity.over_outdoors(&evaluation.checked, room, spots, outdoors);
+                Some((points.ok()?, (design.outdoor_temperature, humidity.day.ventilated())))
             });
             found.map_or((Vec::new(), None), |(points, present)| (points, Some(present)))
         });

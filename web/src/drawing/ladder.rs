@@ -130,9 +130,9 @@ const fn class(taker: Taker) -> &'static str {
     match taker {
         Taker::StandOff => "rung stand-off",
         Taker::Frame => "rung frame",
-        Taker::FoamPastFrame | Taker::FloorFoam => "rung foam",
+        Taker::FoamPastFrame | Taker::LeafFoam | Taker::FloorFoam => "rung foam",
         Taker::BroughtIn => "rung brought-in",
-        Taker::Lining | Taker::FloorDeck => "rung board",
+        Taker::Lining | Taker::Panel | Taker::FloorDeck => "rung board",
         Taker::Levelling => "rung coat",
         Taker::ClearRoom => "rung",
     }
@@ -140,10 +140,10 @@ const fn class(taker: Taker) -> &'static str {
 
 fn paint(taker: Taker) -> Option<String> {
     match taker {
-        Taker::FoamPastFrame | Taker::FloorFoam => Some(PATTERNS.foam()),
+        Taker::FoamPastFrame | Taker::LeafFoam | Taker::FloorFoam => Some(PATTERNS.foam()),
         Taker::Lining | Taker::FloorDeck => Some(PATTERNS.wood()),
         Taker::BroughtIn => Some(PATTERNS.lost()),
-        Taker::StandOff | Taker::Frame | Taker::Levelling | Taker::ClearRoom => None,
+        Taker::StandOff | Taker::Frame | Taker::Panel | Taker::Levelling | Taker::ClearRoom => None,
     }
 }
 

@@ -1,8 +1,6 @@
 //! Why it drips: outdoor air is warmed along a level line, the use adds its water straight up, and
 //! what air at the coldest surface can hold is a ceiling; what stands above it lands there.
 
-use inchwise_core::damp::relative_humidity;
-use inchwise_core::moisture::SteadyRoom;
 use inchwise_core::psychro::{MoistAir, saturation_humidity_ratio};
 use inchwise_core::units::{
     HumidityRatio, Pressure, RelativeHumidity, Temperature, TemperatureDifference,
@@ -62,18 +60,12 @@ impl Plotted for Chart {
     fn of(state: State) -> Self {
         let units = state.units.get();
         let found = state.look(|outcome| {
-            let evaluation = &outcome.good;
-            let damp = evaluation.damp().ok()?;
-            let spot = evaluation.cold_spots.weakest()?;
-            let pressure = damp.target.air_pressure();
-            let indoor = damp.target.temperature();
-            let room = match damp.busy.with_fan {
-                SteadyRoom::Holds(air) => state_of(&air),
-                SteadyRoom::Saturated { .. } => saturated(indoor, pressure)?,
-            };
-            let air =
-                [state_of(&damp.outdoor), room, saturated(spot.surface_temperature, pressure)?];
-            Some((air, relative_humidity(&damp.busy.with_fan), pressure))
+            let humidity = &outcome.balance()?.humidity;
+            let spot = outcome.best().cold_spots.weakest()?;
+            let pressure = humidity.target.air_pressure();
+            let room = state_of(&humidity.day.with_fan.air);
+            let spot = saturated(spot.surface_temperature, pressure)?;
+            Some(([state_of(&humidity.outdoor), room, spot], humidity.day.ventilated(), pressure))
         });
         let Some((air, humidity, pressure)) = found else {
             let nothing = || Axis::holding(&[0.0, 1.0], 2);

@@ -31,8 +31,8 @@ impl Plotted for Balance {
 
     fn of(state: State) -> Self {
         state.look(|outcome| {
-            let Ok(damp) = outcome.good.damp() else { return Self::nothing() };
-            let cold_spots = &damp.cold_spots;
+            let Some(balance) = outcome.balance() else { return Self::nothing() };
+            let cold_spots = &balance.humidity.cold_spots;
             Self {
                 given: cold_spots.source,
                 air: cold_spots.carried_out,

@@ -5,7 +5,7 @@
 
 use inchwise_core::design::{Field, Quantity};
 
-use super::scale::{FieldUnit, is_altitude, is_sheet_thickness};
+use super::scale::{FieldUnit, is_sheet_thickness};
 use super::{Notation, UnitSystem};
 use crate::text::Language;
 
@@ -50,8 +50,6 @@ impl Notation {
     fn read_length(self, field: Field, scanner: &mut Scanner) -> Result<f64, Unread> {
         let negative = scanner.take_sign();
         let shown = match self.units {
-            UnitSystem::Metric if is_altitude(field) => METRE,
-            UnitSystem::Imperial if is_altitude(field) => FOOT,
             UnitSystem::Metric => MILLIMETRE,
             UnitSystem::Imperial if is_sheet_thickness(field) => MIL,
             UnitSystem::Imperial => INCH,
@@ -152,10 +150,10 @@ fn simple_unit(quantity: Quantity, unit: &str, metric: bool) -> Option<FieldUnit
         (Quantity::Area, "") if metric => FieldUnit::SquareMetre,
         (Quantity::Area, "") => FieldUnit::SquareFoot,
         (Quantity::Duration, "" | "h" | "hours" | "hour" | "heures" | "heure") => FieldUnit::Hour,
-        (Quantity::Power, "w") => FieldUnit::Watt,
+        (Quantity::Power, "" | "w") => FieldUnit::Watt,
         (Quantity::Power, "btu/h" | "btuh") => FieldUnit::BtuPerHour,
-        (Quantity::Power, "") if metric => FieldUnit::Watt,
-        (Quantity::Power, "") => FieldUnit::BtuPerHour,
+        (Quantity::Angle, "" | "°" | "degrees" | "degrés") => FieldUnit::Degree,
+        (Quantity::HeatCapacity, "" | "kj/k") => FieldUnit::KilojoulePerKelvin,
         (Quantity::TemperatureDifference, "k" | "°c" | "c") => FieldUnit::Kelvin,
         (Quantity::TemperatureDifference, "°f" | "f") => FieldUnit::FahrenheitApart,
         (Quantity::TemperatureDifference, "") if metric => FieldUnit::Kelvin,

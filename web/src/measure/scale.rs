@@ -2,7 +2,7 @@
 
 use inchwise_core::design::{Field, Quantity};
 use inchwise_core::units::{
-    AirChangeRate, Area, Length, METRES_PER_INCH, Mass, Power, Pressure, Temperature,
+    AirChangeRate, Angle, Area, Length, METRES_PER_INCH, Mass, Power, Pressure, Temperature,
     TemperatureDifference, ThermalConductivity, ThermalTransmittance, Time, VolumeFlow,
 };
 
@@ -38,10 +38,6 @@ pub enum FieldUnit {
     PerHour,
     /// Pieces.
     Piece,
-    /// Metres, of a height above the sea.
-    Metre,
-    /// Feet, of the same.
-    Foot,
     /// Per cent.
     Percent,
     /// Cubic metres an hour.
@@ -70,13 +66,16 @@ pub enum FieldUnit {
     Kelvin,
     /// Degrees Fahrenheit of a difference.
     FahrenheitApart,
+    /// Degrees of the compass.
+    Degree,
+    /// Kilojoules a kelvin.
+    KilojoulePerKelvin,
 }
 
 impl FieldUnit {
     /// How many of it make one SI unit, where the two differ by nothing else.
     fn in_one(self) -> f64 {
         match self {
-            Self::Foot => Length::new(1.0).as_feet(),
             Self::Percent => 100.0,
             Self::CubicMetrePerHour => VolumeFlow::new(1.0).as_cubic_metres_per_hour(),
             Self::CubicFootPerMinute => VolumeFlow::new(1.0).as_cubic_feet_per_minute(),
@@ -104,6 +103,8 @@ impl FieldUnit {
                 ThermalTransmittance::new(si).as_btu_per_hour_square_foot_fahrenheit()
             }
             Self::PerHour => AirChangeRate::new(si).as_per_hour(),
+            Self::Degree => Angle::new(si).as_degrees(),
+            Self::KilojoulePerKelvin => si / 1000.0,
             linear => si * linear.in_one(),
         }
     }
@@ -124,6 +125,8 @@ impl FieldUnit {
                 value / one
             }
             Self::PerHour => AirChangeRate::per_hour(value).value(),
+            Self::Degree => Angle::degrees(value).value(),
+            Self::KilojoulePerKelvin => value * 1000.0,
             linear => value / linear.in_one(),
         }
     }
@@ -145,14 +148,9 @@ pub struct Scale {
     pub highest: i64,
 }
 
-/// Whether a length is a sheet thickness, written to a hundredth of a millimetre.
+/// Whether a length is the thickness of a sheet, written to a hundredth of a millimetre.
 pub const fn is_sheet_thickness(field: Field) -> bool {
-    matches!(field, Field::StudSteelThickness | Field::JoistSteelThickness)
-}
-
-/// Whether a length is a height above the sea, written to a metre or foot.
-pub const fn is_altitude(field: Field) -> bool {
-    matches!(field, Field::SiteAltitude)
+    matches!(field, Field::StudSteelThickness | Field::JoistSteelThickness | Field::PanelThickness)
 }
 
 impl Scale {
@@ -167,13 +165,6 @@ impl Scale {
                     (FieldUnit::Millimetre, 0.01, 10)
                 } else {
                     (FieldUnit::Mil, 1.0, 5)
-                }
-            }
-            Quantity::Length if is_altitude(field) => {
-                if metric {
-                    (FieldUnit::Metre, range.step, 5)
-                } else {
-                    (FieldUnit::Foot, 25.0, 10)
                 }
             }
             Quantity::Length => {
@@ -205,8 +196,10 @@ impl Scale {
             Quantity::Mass => (FieldUnit::Pound, 1.0, 10),
             Quantity::Area if metric => (FieldUnit::SquareMetre, range.step, 1),
             Quantity::Area => (FieldUnit::SquareFoot, 10.0, 1),
-            Quantity::Power if metric => (FieldUnit::Watt, range.step, 5),
-            Quantity::Power => (FieldUnit::BtuPerHour, 200.0, 5),
+            // Of people and appliances, in watts everywhere.
+            Quantity::Power => (FieldUnit::Watt, range.step, 5),
+            Quantity::Angle => (FieldUnit::Degree, 5.0, 9),
+            Quantity::HeatCapacity => (FieldUnit::KilojoulePerKelvin, 10.0, 5),
             Quantity::TemperatureDifference if metric => (FieldUnit::Kelvin, range.step, 2),
             Quantity::TemperatureDifference => (FieldUnit::FahrenheitApart, 1.0, 2),
         };
@@ -255,7 +248,6 @@ impl Notation {
     pub fn field(self, field: Field, si: f64) -> String {
         match field.range().quantity {
             Quantity::Length if is_sheet_thickness(field) => self.sheet_thickness(Length::new(si)),
-            Quantity::Length if is_altitude(field) => self.run(Length::new(si)),
             Quantity::Length => self.length(Length::new(si)),
             Quantity::Temperature => self.temperature(Temperature::celsius(si)),
             Quantity::ThermalConductivity => self.conductivity(ThermalConductivity::new(si)),
@@ -274,7 +266,9 @@ impl Notation {
             _ => {
                 let unit = Scale::of(field, self.units).unit;
                 let mut written = shortest(unit.of_si(si), 2, self.language);
-                written.push(NO_BREAK_SPACE);
+                if unit != FieldUnit::Degree {
+                    written.push(NO_BREAK_SPACE);
+                }
                 written.push_str(self.unit_name(unit));
                 written
             }
@@ -295,9 +289,6 @@ impl Notation {
             FieldUnit::WattPerSquareMetreKelvin => "W/m²K",
             FieldUnit::PerHour => "/h",
             FieldUnit::BtuPerHourSquareFootFahrenheit => self.transmittance_unit(),
-            FieldUnit::Metre => "m",
-            FieldUnit::Foot if english => "ft",
-            FieldUnit::Foot => "pi",
             FieldUnit::Percent => "%",
             FieldUnit::CubicMetrePerHour => "m³/h",
             FieldUnit::CubicFootPerMinute if english => "cfm",
@@ -313,6 +304,8 @@ impl Notation {
             FieldUnit::Hour => "h",
             FieldUnit::Watt => "W",
             FieldUnit::BtuPerHour => self.btu(),
+            FieldUnit::Degree => "°",
+            FieldUnit::KilojoulePerKelvin => "kJ/K",
             FieldUnit::Inch | FieldUnit::RValuePerInch | FieldUnit::Piece => "",
         }
     }

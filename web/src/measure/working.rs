@@ -2,8 +2,8 @@
 //! that the reader's own sum comes out.
 
 use inchwise_core::units::{
-    Area, Density, Energy, HeatCapacity, HeatTransferCoefficient, HumidityRatio, Length, MassFlow,
-    Power, Pressure, SpecificHeatCapacity, Speed, SurfaceMoisture, Temperature,
+    Area, Density, Energy, HeatCapacity, HeatTransferCoefficient, HumidityRatio, Length, Mass,
+    MassFlow, Power, Pressure, SpecificHeatCapacity, Speed, SurfaceMoisture, Temperature,
     TemperatureDifference, Time, VapourConcentration, VolumeFlow,
 };
 use inchwise_core::ventilation::DryAirFlow;
@@ -198,6 +198,20 @@ impl Notation {
         }
         let unit = if self.is_english() { "Btu/lb·°F" } else { "BTU/lb·°F" };
         self.figure(joules_per_kilogram_kelvin / 4186.8, 4, unit)
+    }
+
+    /// Water of a month or a year: kilograms or pounds to a hundredth.
+    pub fn water_finely(self, water: Mass) -> String {
+        if self.is_metric() {
+            self.figure(water.value(), 2, "kg")
+        } else {
+            self.figure(water.as_pounds(), 2, "lb")
+        }
+    }
+
+    /// A share to a hundredth of a per cent.
+    pub fn share_finely(self, share: f64) -> String {
+        [&self.number(share * 100.0, 2), "%"].concat()
     }
 
     /// Energy to a kilowatt hour, a little of it to a tenth.

@@ -1,54 +1,56 @@
 //! How figures of fan, dampers and fresh air come about.
 
-use inchwise_core::damp::{Damp, FanPoint, FanRun, OccupantRule};
-use inchwise_core::design::{Design, FanGiven, PersonnelDoor};
+use inchwise_core::design::{Design, FanGiven, Field, OutdoorAirRule, PersonnelDoor};
 use inchwise_core::evaluate::Evaluation;
-use inchwise_core::psychro::MoistAir;
+use inchwise_core::heat_loss::{AIR_HEAT_CAPACITY, air_coefficient};
+use inchwise_core::humidity::{FanPoint, FanRun, Humidity};
+use inchwise_core::psychro::{MoistAir, hyland_wexler};
 use inchwise_core::units::{Area, Density, Length, Pressure, Speed, VolumeFlow};
 use inchwise_core::ventilation::{
     AirPath, ElementKind, FAN_RATING_DENSITY, OutdoorAirRate, PathFlow, dynamic_pressure,
-    heat_capacity, heat_to_warm,
+    heat_capacity,
 };
 
 use super::asked::Working;
 use super::damp_line::Figure;
-use super::damp_working::handbook;
+use super::damp_working::{adds, handbook};
 use crate::measure::Notation;
 
 /// The working of a figure of air; nothing where there is no such figure now.
 pub fn working(
     figure: Figure,
     evaluation: &Evaluation,
-    damp: &Damp,
+    damp: &Humidity,
     notation: Notation,
 ) -> Option<Working> {
     match figure {
         Figure::Occupants => occupants(evaluation, damp, notation),
-        Figure::Warming => Some(warming(evaluation, damp, notation)),
+        Figure::Warming => warming(evaluation, damp, notation),
         Figure::HotDay => hot_day(evaluation, damp, notation),
         _ => of_fan(figure, evaluation.checked.design(), damp.fan.run()?, notation),
     }
 }
 
-fn occupants(evaluation: &Evaluation, damp: &Damp, notation: Notation) -> Option<Working> {
+fn occupants(evaluation: &Evaluation, damp: &Humidity, notation: Notation) -> Option<Working> {
     let words = notation.language.workings();
     let design = evaluation.checked.design();
     let room = &evaluation.room;
     let all = notation.air_flow_finely(damp.need.occupants.volume_as(&damp.target));
     let (rate, source) = match damp.need.rule {
-        OccupantRule::Office => (OutdoorAirRate::OFFICE, words.office_source),
-        OccupantRule::Dwelling => (OutdoorAirRate::DWELLING, words.dwelling_source),
-        OccupantRule::AirChanges => {
-            let changes = inchwise_core::damp::ANIMAL_AIR_CHANGES.as_per_hour();
+        OutdoorAirRule::Office => (OutdoorAirRate::OFFICE, words.office_source),
+        OutdoorAirRule::Dwelling => (OutdoorAirRate::DWELLING, words.dwelling_source),
+        OutdoorAirRule::AirChanges => {
+            let changes = design.rule_air_changes.as_per_hour();
+            let places = u32::from(changes.fract() != 0.0);
             let step = words.animals_step.with(&[
-                &notation.number(changes, 0),
+                &notation.number(changes, places),
                 &notation.room_volume(room.volume),
                 &all,
             ]);
             let source = words.animals_source.to_owned();
             return Some(Working { rule: words.animals, steps: vec![step], source });
         }
-        OccupantRule::Nobody => return None,
+        OutdoorAirRule::None => return None,
     };
     let step = words.people_step.with(&[
         &notation.count(design.person_count),
@@ -60,26 +62,33 @@ fn occupants(evaluation: &Evaluation, damp: &Damp, notation: Notation) -> Option
     Some(Working { rule: words.office, steps: vec![step], source: source.to_owned() })
 }
 
-fn warming(evaluation: &Evaluation, damp: &Damp, notation: Notation) -> Working {
+fn warming(evaluation: &Evaluation, damp: &Humidity, notation: Notation) -> Option<Working> {
     let words = notation.language.workings();
     let design = evaluation.checked.design();
-    let need = &damp.need;
+    let load = &evaluation.balance.as_ref().ok()?.load;
     let (room, outdoor) = (&damp.target, &damp.outdoor);
+    let fan = damp.fan_air.as_ref()?;
+    let added = damp.busy.air.less(damp.leakage);
     let difference = room.temperature() - outdoor.temperature();
-    let capacity = notation.air_heat_capacity(heat_capacity(outdoor));
-    let mut steps = Vec::new();
-    for (flow, left) in [(need.busy, need.busy_heat), (need.mean, need.mean_heat)] {
-        let whole = heat_to_warm(flow, room, outdoor);
-        let difference = notation.temperature_difference(difference);
-        let heat = notation.part_of_load(whole);
-        steps.push(words.warm_step.with(&[&notation.dry_air(flow), &capacity, &difference, &heat]));
-        if let Some(recovered) = &need.recovery {
-            let taken = notation.percent(recovered.effectiveness.value());
-            let left = notation.part_of_load(left);
-            steps.push(words.exchanger.with(&[&heat, &taken, &left]));
-        }
+    let whole = air_coefficient(added.dry_air()) * difference;
+    let [brings, added] = [fan.adds, added].map(|flow| notation.dry_air(flow));
+    let heat = notation.part_of_load(whole);
+    let mut steps = vec![
+        adds(damp, fan, notation),
+        words.in_its_time.with(&[&brings, &notation.share_finely(damp.busy.duty.value()), &added]),
+        words.warm_step.with(&[
+            &added,
+            &notation.air_heat_capacity(AIR_HEAT_CAPACITY.value()),
+            &notation.temperature_difference(difference),
+            &heat,
+        ]),
+    ];
+    if let Some(recovered) = &damp.need.recovery {
+        let taken = notation.percent(recovered.effectiveness.value());
+        let left = notation.part_of_load(load.at_work.mechanical);
+        steps.push(words.exchanger.with(&[&heat, &taken, &left]));
     }
-    if let Some(held) = need.recovery.filter(|recovered| recovered.held_by_frost) {
+    if let Some(held) = damp.need.recovery.filter(|recovered| recovered.held_by_frost) {
         steps.push(words.frost_limit.with(&[
             &notation.temperature(room.temperature()),
             &notation.temperature(design.recovery_frost_limit),
@@ -87,20 +96,31 @@ fn warming(evaluation: &Evaluation, damp: &Damp, notation: Notation) -> Working 
             &notation.percent(held.effectiveness.value()),
         ]));
     }
-    Working { rule: words.warming, steps, source: handbook(notation) }
+    Some(Working { rule: words.warming, steps, source: words.warming_source.to_owned() })
 }
 
-fn hot_day(evaluation: &Evaluation, damp: &Damp, notation: Notation) -> Option<Working> {
+fn hot_day(evaluation: &Evaluation, damp: &Humidity, notation: Notation) -> Option<Working> {
     let words = notation.language.workings();
     let design = evaluation.checked.design();
-    let (outdoors, room) = (design.summer_outdoor_temperature, design.summer_room_temperature);
+    let place = design.place.place();
+    let (outdoors, room) = (place.summer_design, design.too_warm);
+    let watts = |field: Field| notation.field(field, design.get(field).unwrap_or_default());
+    let gains = words.gains_step.with(&[
+        &notation.count(design.person_count),
+        &watts(Field::HeatOfPerson),
+        &watts(Field::AnimalHeat),
+        &watts(Field::EquipmentInUse),
+        &watts(Field::EquipmentAlways),
+        &notation.watts(damp.need.heat_gain),
+    ]);
     let step = match &damp.need.heat {
         Ok(flow) => {
-            let humidity = design.outdoor_humidity;
+            let vapour = place.months[place.warmest_month()].vapour_pressure;
             let pressure = damp.outdoor.air_pressure();
-            let air = MoistAir::from_relative_humidity(outdoors, humidity, pressure).ok()?;
+            let most = hyland_wexler::saturation_pressure(outdoors).ok()?;
+            let air = MoistAir::from_vapour_pressure(outdoors, vapour.min(most), pressure).ok()?;
             words.hot_step.with(&[
-                &notation.part_of_load(design.heat_gain),
+                &notation.part_of_load(damp.need.heat_gain),
                 &notation.air_heat_capacity(heat_capacity(&air)),
                 &notation.temperature_difference(room - outdoors),
                 &notation.dry_air(*flow),
@@ -112,7 +132,7 @@ fn hot_day(evaluation: &Evaluation, damp: &Damp, notation: Notation) -> Option<W
             words.hot_cannot.with(&[&outdoors, &room])
         }
     };
-    Some(Working { rule: words.hot_day, steps: vec![step], source: handbook(notation) })
+    Some(Working { rule: words.hot_day, steps: vec![gains, step], source: handbook(notation) })
 }
 
 fn of_fan(figure: Figure, design: &Design, run: &FanRun, notation: Notation) -> Option<Working> {

@@ -37,11 +37,12 @@ fn sentence(state: State, language: Language) -> String {
         let notation = state.notation();
         state.look(|outcome| {
             let room = &outcome.good.room;
+            let Some(balance) = outcome.balance() else { return String::new() };
             language.answer().spoken.with(&[
                 &notation.dimensions(&room.clear),
                 &notation.volume(room.lost_volume),
                 &notation.percent(room.lost_share),
-                &notation.load(outcome.good.heat_loss.design_load),
+                &notation.load(balance.load.greatest()),
             ])
         })
     })

@@ -2,6 +2,7 @@
 
 use inchwise_core::design::Field;
 use inchwise_core::evaluate::Evaluation;
+use inchwise_core::heat_load::HeatLoad;
 use inchwise_core::units::Temperature;
 
 use super::drip::drip;
@@ -71,7 +72,8 @@ fn heating_load(state: State) -> String {
     let notation = state.notation();
     let words = notation.language.answer();
     state.look(|outcome| {
-        let load = outcome.heat_loss.as_ref().map(|heat_loss| heat_loss.design_load);
+        let load =
+            outcome.shown.as_ref().and(outcome.balance()).map(|balance| balance.load.greatest());
         let written = load.map(|load| words.about.with(&[&notation.load(load)]));
         written.unwrap_or_else(|| words.working.to_owned())
     })
@@ -84,9 +86,22 @@ fn beside_load(state: State) -> String {
         if outcome.is_refining() {
             notation.language.answer().refining.to_owned()
         } else {
-            temperatures(&outcome.good, notation)
+            let at = temperatures(&outcome.good, notation);
+            let parts =
+                outcome.balance().map(|balance| at_rest_and_at_work(&balance.load, notation));
+            [at, parts.unwrap_or_default()].concat()
         }
     })
+}
+
+/// What it is at rest and at work, where the use makes a difference.
+fn at_rest_and_at_work(load: &HeatLoad, notation: Notation) -> String {
+    let [rest, work] = [load.at_rest, load.at_work].map(|parts| notation.load(parts.total()));
+    if rest == work {
+        String::new()
+    } else {
+        notation.language.answer().rest_and_work.with(&[&rest, &work])
+    }
 }
 
 fn temperatures(evaluation: &Evaluation, notation: Notation) -> String {

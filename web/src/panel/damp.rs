@@ -1,10 +1,10 @@
 //! Damp and air: what the use does to the room, what carries it out and where the rest lands.
 
-use inchwise_core::damp::{
-    BuildUpWater, Damp, FASTEST_INTAKE, FanPoint, FanRun, Holding, RoomHumidity,
-};
 use inchwise_core::design::RoomUse;
 use inchwise_core::evaluate::Evaluation;
+use inchwise_core::humidity::{
+    BuildUpWater, FASTEST_INTAKE, FanPoint, FanRun, Holding, Humidity, PlaceVerdict, RoomHumidity,
+};
 use inchwise_core::moisture::SurfaceRisk;
 use inchwise_core::units::{Mass, MassFlow, Power};
 
@@ -46,7 +46,7 @@ pub fn damp(state: State, language: Language) -> El {
             el("ul").class("said").test_id("damp-ask").rows_with(["li", "b", "span"], move || {
                 let notation = state.notation();
                 state.look(|outcome| {
-                    outcome.good.damp().map(|it| ask(it, notation)).unwrap_or_default()
+                    outcome.balance().map(|it| ask(&it.humidity, notation)).unwrap_or_default()
                 })
             }),
         ]),
@@ -78,56 +78,60 @@ const fn bare(figure: Figure, said: String) -> Line {
 }
 
 /// What the use does to the room in winter, and what holds it.
-fn room(evaluation: &Evaluation, damp: &Damp, notation: Notation) -> Vec<Line> {
+fn room(evaluation: &Evaluation, damp: &Humidity, notation: Notation) -> Vec<Line> {
     let words = notation.language.damp();
     let design = evaluation.checked.design();
     let cold = notation.temperature(design.outdoor_temperature);
     let held = notation.percent(design.target_humidity.value());
     let source = damp.sources.busy.typical;
     let gives = if source > MassFlow::ZERO {
-        let a_day = notation.water_a_day(damp.sources.mean.typical);
+        let a_day = notation.water_a_day(damp.sources.day.typical);
         words.gives_said.with(&[&notation.moisture_flow(source), &a_day])
     } else {
         words.gives_nothing.to_owned()
     };
     let leakage = notation.air_flow(damp.leakage.volume_as(&damp.target));
     let alone = damp.busy.alone().value();
-    let phrase = if alone < 1.0 { words.alone_said } else { words.alone_soaked };
+    let is_soaked = damp.busy.left_alone.is_saturated();
+    let phrase = if is_soaked { words.alone_soaked } else { words.alone_said };
     let mut lines = vec![
         line(Figure::Gives, words.gives, gives),
         line(Figure::Alone, words.alone, phrase.with(&[&notation.percent(alone), &leakage, &cold])),
         line(Figure::Holding, &words.holding.with(&[&held]), holding(&damp.busy, damp, notation)),
     ];
-    if let Some(weakest) = evaluation.cold_spots.weakest() {
-        let spot = notation.language.spot(weakest.place);
-        let phrase = match damp.risk_at(weakest) {
+    if let Some(worst) = worst_place(damp) {
+        let spot = notation.language.spot(worst.place);
+        let phrase = match worst.risk {
             SurfaceRisk::None => words.verdict_dry,
             SurfaceRisk::Mould => words.verdict_mould,
-            SurfaceRisk::Drip if weakest.frosts() => words.verdict_frost,
+            SurfaceRisk::Drip if worst.freezes => words.verdict_frost,
             SurfaceRisk::Drip => words.verdict_drip,
         };
-        lines.push(line(Figure::Weakest, words.verdict, phrase.with(&[&spot])));
-        if let Some(next) = evaluation.cold_spots.next_weakest() {
-            let said = words.next_said.with(&[
-                notation.language.remedy(weakest.remedy()),
-                &notation.language.spot(next.place),
-                &notation.percent(next.limit.mould.value()),
-            ]);
-            lines.push(line(Figure::Next, words.next, said));
-        }
+        let stands = notation.percent(damp.verdict.design_day.value());
+        lines.push(line(Figure::Weakest, words.verdict, phrase.with(&[&spot, &stands])));
+    }
+    if let Some(next) = evaluation.cold_spots.next_weakest() {
+        let limit = notation.percent(next.limit.drip.value().min(1.0));
+        let said = words.next_said.with(&[&notation.language.spot(next.place), &limit]);
+        lines.push(line(Figure::Next, words.next, said));
     }
     lines.push(line(Figure::Mild, words.mild, mild(damp, &held, notation)));
     lines
 }
 
-fn holding(room: &RoomHumidity, damp: &Damp, notation: Notation) -> String {
+/// The place that most happens to, or where nothing does the coldest.
+pub(super) fn worst_place(damp: &Humidity) -> Option<&PlaceVerdict> {
+    damp.verdict.at_risk().next().or(damp.verdict.places.first())
+}
+
+fn holding(room: &RoomHumidity, damp: &Humidity, notation: Notation) -> String {
     let words = notation.language.damp();
     let flow = |needed: inchwise_core::ventilation::DryAirFlow| {
         notation.air_flow(needed.volume_as(&damp.target))
     };
     match room.holding {
         Holding::Leakage => words.by_leaks.to_owned(),
-        Holding::Fan(duty) => words.by_fan.with(&[&notation.percent(duty.value())]),
+        Holding::Fan(_) => words.by_fan.with(&[&notation.percent(room.duty.value())]),
         Holding::FanTooSmall { needed } => {
             let comes_to = notation.percent(room.ventilated().value());
             words.fan_too_small.with(&[&flow(needed), &comes_to])
@@ -138,10 +142,10 @@ fn holding(room: &RoomHumidity, damp: &Damp, notation: Notation) -> String {
 }
 
 /// Until when outdoor air holds the room, and what does where it cannot.
-fn mild(damp: &Damp, held: &str, notation: Notation) -> String {
+fn mild(damp: &Humidity, held: &str, notation: Notation) -> String {
     let words = notation.language.damp();
-    let Some(ways) = damp.outlook.other_ways else { return words.mild_always.with(&[held]) };
-    let until = match damp.outlook.holds_up_to {
+    let Some(ways) = damp.warm_season.other_ways else { return words.mild_always.with(&[held]) };
+    let until = match damp.warm_season.holds_up_to {
         Some(outdoor) => words.mild_said.with(&[held, &notation.temperature(outdoor)]),
         None => words.mild_never.with(&[held]),
     };
@@ -154,7 +158,7 @@ fn mild(damp: &Damp, held: &str, notation: Notation) -> String {
 }
 
 /// What a cold spell leaves on the cold spots.
-fn spell(evaluation: &Evaluation, damp: &Damp, notation: Notation) -> Vec<Line> {
+fn spell(evaluation: &Evaluation, damp: &Humidity, notation: Notation) -> Vec<Line> {
     let words = notation.language.damp();
     let design = evaluation.checked.design();
     let water = &damp.cold_spots;
@@ -195,23 +199,27 @@ fn spell(evaluation: &Evaluation, damp: &Damp, notation: Notation) -> Vec<Line> 
 }
 
 /// Air for those inside and for a hot day, what warming it takes, and what the fan must not do.
-fn air(evaluation: &Evaluation, damp: &Damp, notation: Notation) -> Vec<Line> {
+fn air(evaluation: &Evaluation, damp: &Humidity, notation: Notation) -> Vec<Line> {
     let words = notation.language.air_words();
     let design = evaluation.checked.design();
     let need = &damp.need;
     let mut lines = Vec::new();
     if need.occupants.dry_air() > MassFlow::ZERO {
         let flow = notation.air_flow(need.occupants.volume_as(&damp.target));
-        let has_fan = damp.fan.run().is_some();
-        let phrase = if has_fan { words.people_said } else { words.people_no_fan };
-        lines.push(line(Figure::Occupants, words.people, phrase.with(&[&flow])));
+        let lack = need.occupants_lack;
+        let lacks = notation.air_flow(lack.volume_as(&damp.target));
+        let phrase = match damp.fan.run() {
+            None => words.people_no_fan,
+            Some(_) if lack.dry_air() > MassFlow::ZERO => words.people_lack,
+            Some(_) => words.people_said,
+        };
+        lines.push(line(Figure::Occupants, words.people, phrase.with(&[&flow, &lacks])));
     }
-    if need.busy_heat > Power::ZERO {
-        let mut said = words.heat_said.with(&[
-            &notation.load(need.busy_heat),
-            &notation.load(need.mean_heat),
-            &notation.temperature(design.outdoor_temperature),
-        ]);
+    let warming = evaluation.balance.as_ref().map_or(Power::ZERO, |it| it.load.at_work.mechanical);
+    if warming > Power::ZERO {
+        let mut said = words
+            .heat_said
+            .with(&[&notation.load(warming), &notation.temperature(design.outdoor_temperature)]);
         if let Some(recovered) = need.recovery.filter(|recovered| recovered.held_by_frost) {
             let left = notation.percent(recovered.effectiveness.value());
             said.push_str(&words.heat_frost.with(&[&left]));
@@ -221,7 +229,7 @@ fn air(evaluation: &Evaluation, damp: &Damp, notation: Notation) -> Vec<Line> {
     let hot = match &need.heat {
         Ok(flow) => {
             let flow = notation.air_flow(flow.volume_as(&damp.target));
-            words.hot_day_said.with(&[&flow, &notation.load(design.heat_gain)])
+            words.hot_day_said.with(&[&flow, &notation.load(need.heat_gain)])
         }
         Err(_) => words.hot_day_cannot.to_owned(),
     };
@@ -250,9 +258,9 @@ fn fan_minds(run: &FanRun, notation: Notation) -> Vec<Line> {
 
 /// What gathers at the steel through the year; surfaces of which the same is said, together under the
 /// first.
-fn inside(_: &Evaluation, damp: &Damp, notation: Notation) -> Vec<Line> {
+fn inside(evaluation: &Evaluation, _: &Humidity, notation: Notation) -> Vec<Line> {
     let mut lines: Vec<Line> = Vec::new();
-    for build_up in &damp.build_ups {
+    for build_up in evaluation.build_ups().unwrap_or_default() {
         let name = notation.language.surface(build_up.surface);
         let said = gathers(build_up, notation);
         match lines.iter_mut().find(|line| line.said == said) {
@@ -285,10 +293,10 @@ fn gathers(build_up: &BuildUpWater, notation: Notation) -> String {
 }
 
 fn nothing_to_ask(state: State) -> bool {
-    state.look(|outcome| outcome.good.damp().is_ok_and(|damp| damp.deferrals.is_empty()))
+    state.look(|outcome| outcome.balance().is_some_and(|it| it.humidity.deferrals.is_empty()))
 }
 
-fn ask(damp: &Damp, notation: Notation) -> Vec<[String; 2]> {
+fn ask(damp: &Humidity, notation: Notation) -> Vec<[String; 2]> {
     let asked = damp.deferrals.iter();
     asked.map(|&one| [String::new(), notation.language.deferral(one).to_owned()]).collect()
 }

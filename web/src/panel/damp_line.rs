@@ -1,8 +1,8 @@
 //! Lines of figures, each with its working one touch away.
 
-use inchwise_core::damp::Damp;
 use inchwise_core::design::Surface;
 use inchwise_core::evaluate::Evaluation;
+use inchwise_core::humidity::Humidity;
 
 use super::asked::{Row, asked, rows};
 use super::damp_working::working;
@@ -63,13 +63,14 @@ pub struct Line {
 }
 
 /// Writes lines from an evaluation.
-pub type Lines = fn(&Evaluation, &Damp, Notation) -> Vec<Line>;
+pub type Lines = fn(&Evaluation, &Humidity, Notation) -> Vec<Line>;
 
 /// A figure's name or sentence that unfolds its working.
 pub fn asked_of_damp(state: State, figure: Figure, open: Open<Figure>, summary: El) -> El {
     asked(state, figure, open, summary, move || {
         let notation = state.notation();
-        state.look(|outcome| working(figure, &outcome.good, outcome.good.damp().ok()?, notation))
+        state
+            .look(|outcome| working(figure, outcome.best(), &outcome.balance()?.humidity, notation))
     })
 }
 
@@ -84,8 +85,9 @@ pub fn lines(state: State, open: Open<Figure>, test_id: &str, write: Lines) -> E
     rows(el("ul").class("said").test_id(test_id), make, move || {
         let notation = state.notation();
         let lines = state.look(|outcome| {
-            let damp = outcome.good.damp();
-            damp.map(|damp| write(&outcome.good, damp, notation)).unwrap_or_default()
+            let balance = outcome.balance();
+            let written = balance.map(|it| write(outcome.best(), &it.humidity, notation));
+            written.unwrap_or_default()
         });
         lines.into_iter().map(|line| (line.figure, [line.label, line.said])).collect()
     })

@@ -1,6 +1,6 @@
 //! The fan at its openings: clean, dirty, and with a damper stuck.
 
-use inchwise_core::damp::FanPoint;
+use inchwise_core::humidity::FanPoint;
 use inchwise_core::units::Force;
 
 use super::damp_line::{Figure, asked_of_damp};
@@ -53,7 +53,7 @@ pub fn table(state: State, open: Open<Figure>) -> El {
         let notation = state.notation();
         let words = notation.language.air_words();
         let found = state.look(|outcome| {
-            let run = outcome.good.damp().ok()?.fan.run()?;
+            let run = outcome.balance()?.humidity.fan.run()?;
             let points = [
                 (words.clean, Some(&run.clean)),
                 (words.dirty, Some(&run.dirty)),

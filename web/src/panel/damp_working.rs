@@ -1,22 +1,23 @@
 //! How figures of damp come about: the formula in words, the numbers in it, and its source.
 
-use inchwise_core::damp::{BuildUpWater, Damp, Holding};
 use inchwise_core::design::Surface;
 use inchwise_core::evaluate::Evaluation;
+use inchwise_core::humidity::{
+    BuildUpWater, ColdSpot, FanAir, Humidity, StandingRoom, conductance_onto_surface,
+};
 use inchwise_core::moisture::{
-    ColdSpot, Emission, LEWIS_NUMBER, MoistureLoad, STILL_CORNER_COEFFICIENT, SteadyRoom,
-    VAPOUR_CONTROL_PERMEANCE, mass_transfer_coefficient,
+    Emission, LEWIS_NUMBER, MoistureLoad, STILL_CORNER_COEFFICIENT, SurfaceRisk,
+    VAPOUR_CONTROL_PERMEANCE, mass_transfer_coefficient, surface_temperature,
 };
 use inchwise_core::psychro::iso_13788::saturation_pressure;
-use inchwise_core::psychro::{
-    MoistAir, hyland_wexler, saturation_humidity_ratio, vapour_concentration,
-};
+use inchwise_core::psychro::{MoistAir, hyland_wexler, vapour_concentration};
 use inchwise_core::source::Source;
 use inchwise_core::units::{FanSpeed, HumidityRatio, MassFlow, Power, VapourConcentration};
-use inchwise_core::ventilation::{DryAirFlow, fan_power_at_speed};
+use inchwise_core::ventilation::{DryAirFlow, fan_power_at_speed, flow_to_hold};
 
 use super::air_working;
 use super::asked::Working;
+use super::damp::worst_place;
 use super::damp_line::Figure;
 use crate::measure::Notation;
 
@@ -24,19 +25,28 @@ use crate::measure::Notation;
 pub fn working(
     figure: Figure,
     evaluation: &Evaluation,
-    damp: &Damp,
+    damp: &Humidity,
     notation: Notation,
 ) -> Option<Working> {
     match figure {
         Figure::Gives => Some(gives(damp, notation)),
         Figure::Alone => alone(damp, notation),
-        Figure::Holding => Some(holding(damp, notation)),
-        Figure::Weakest => limit(evaluation, evaluation.cold_spots.weakest()?, notation),
+        Figure::Holding => holding(damp, notation),
+        Figure::Weakest => {
+            let worst = worst_place(damp)?;
+            let spots = &evaluation.cold_spots.spots;
+            let spot = spots.iter().find(|spot| spot.place == worst.place)?;
+            let mut working = limit(evaluation, spot, notation)?;
+            if worst.risk == SurfaceRisk::Mould {
+                working.steps.extend(mould(damp, spot, notation));
+            }
+            Some(working)
+        }
         Figure::Next => limit(evaluation, evaluation.cold_spots.next_weakest()?, notation),
         Figure::Mild => mild(evaluation, damp, notation),
         Figure::Balance => Some(balance(damp, notation)),
         Figure::Spell => spell(evaluation, damp, notation),
-        Figure::Inside(surface) => inside(damp, surface, notation),
+        Figure::Inside(surface) => inside(evaluation, surface, notation),
         _ => air_working::working(figure, evaluation, damp, notation),
     }
 }
@@ -45,16 +55,16 @@ pub(super) fn handbook(notation: Notation) -> String {
     notation.language.source(Source::AshraeFundamentals2017).to_owned()
 }
 
-fn gives(damp: &Damp, notation: Notation) -> Working {
+fn gives(damp: &Humidity, notation: Notation) -> Working {
     let words = notation.language.workings();
     let mut steps: Vec<String> =
-        damp.sources.loads.iter().map(|load| given_by(load, notation)).collect();
-    let busy = notation.moisture_flow(damp.sources.busy.typical);
-    let mean = notation.moisture_flow(damp.sources.mean.typical);
-    steps.push(words.gives_together.with(&[&busy, &mean]));
+        damp.sources.each.iter().map(|source| given_by(&source.load, notation)).collect();
+    let flows = [damp.sources.busy, damp.sources.day, damp.sources.mean]
+        .map(|rate| notation.moisture_flow(rate.typical));
+    steps.push(words.gives_together.with(&flows.each_ref().map(String::as_str)));
     let mut sources: Vec<&str> = Vec::new();
-    for load in &damp.sources.loads {
-        let source = notation.language.source(load.source().source());
+    for one in &damp.sources.each {
+        let source = notation.language.source(one.load.source().source());
         if !sources.contains(&source) {
             sources.push(source);
         }
@@ -89,7 +99,7 @@ fn of_saturation(air: &MoistAir, notation: Notation) -> String {
 }
 
 /// Water outdoors and what is given off over the air that passes.
-fn added(source: MassFlow, flow: DryAirFlow, damp: &Damp, notation: Notation) -> String {
+fn added(source: MassFlow, flow: DryAirFlow, damp: &Humidity, notation: Notation) -> String {
     let outdoors = damp.outdoor.humidity_ratio();
     let comes_to = HumidityRatio::new(outdoors.value() + source / flow.dry_air());
     notation.language.workings().alone_step.with(&[
@@ -100,69 +110,143 @@ fn added(source: MassFlow, flow: DryAirFlow, damp: &Damp, notation: Notation) ->
     ])
 }
 
-fn came_to(room: &SteadyRoom, damp: &Damp, notation: Notation) -> Option<String> {
+fn came_to(room: &StandingRoom, notation: Notation) -> String {
     let words = notation.language.workings();
-    Some(match room {
-        SteadyRoom::Holds(air) => of_saturation(air, notation),
-        SteadyRoom::Saturated { condensing } => {
-            let (indoor, pressure) = (damp.target.temperature(), damp.target.air_pressure());
-            let most = saturation_humidity_ratio(indoor, pressure).ok()?;
-            words.soaked.with(&[
-                &notation.temperature(indoor),
-                &notation.humidity_ratio(most),
-                &notation.moisture_flow(*condensing),
-            ])
-        }
-    })
+    if !room.is_saturated() {
+        return of_saturation(&room.air, notation);
+    }
+    words.soaked.with(&[
+        &notation.temperature(room.air.temperature()),
+        &notation.humidity_ratio(room.air.humidity_ratio()),
+        &notation.moisture_flow(room.over),
+    ])
 }
 
-fn alone(damp: &Damp, notation: Notation) -> Option<Working> {
+/// What is left of a source once cold places took their part; no step where they take nothing.
+fn left_by_places(source: MassFlow, taken: MassFlow, notation: Notation) -> Option<String> {
     let words = notation.language.workings();
-    let mut steps = Vec::new();
-    if damp.leakage.dry_air() > MassFlow::ZERO {
-        steps.push(added(damp.sources.busy.typical, damp.leakage, damp, notation));
+    let parts = [source, taken, source - taken].map(|flow| notation.moisture_finely(flow));
+    let step = words.onto_places.with(&parts.each_ref().map(String::as_str));
+    (taken > MassFlow::ZERO).then_some(step)
+}
+
+fn alone(damp: &Humidity, notation: Notation) -> Option<Working> {
+    let words = notation.language.workings();
+    let room = &damp.busy.left_alone;
+    let source = damp.sources.busy.typical;
+    let taken: MassFlow = room.taken.iter().copied().sum();
+    let mut steps: Vec<String> = left_by_places(source, taken, notation).into_iter().collect();
+    if damp.leakage.dry_air() > MassFlow::ZERO && !room.is_saturated() {
+        steps.push(added(source - taken, damp.leakage, damp, notation));
     }
-    steps.push(came_to(&damp.busy.left_alone, damp, notation)?);
+    steps.push(came_to(room, notation));
     Some(Working { rule: words.alone, steps, source: handbook(notation) })
 }
 
-fn holding(damp: &Damp, notation: Notation) -> Working {
+/// What cold places take from a room at its target, Σ A·β/(R_v·T_room)·(p − p_sat(θ_s)·T_room/T_s).
+fn taken_at_target(damp: &Humidity) -> Option<MassFlow> {
+    let (indoor, outdoor) = (damp.target.temperature(), damp.outdoor.temperature());
+    let onto = conductance_onto_surface(indoor).ok()?;
+    let mut taken = 0.0;
+    for place in &damp.places {
+        let surface = surface_temperature(place.factor, indoor, outdoor);
+        let saturation = hyland_wexler::saturation_pressure(surface).ok()?;
+        let balance = saturation * (indoor.as_kelvin() / surface.as_kelvin());
+        let over = (damp.target.vapour_pressure() - balance).value();
+        taken += onto * place.area.value() * over.max(0.0);
+    }
+    Some(MassFlow::new(taken))
+}
+
+fn holding(damp: &Humidity, notation: Notation) -> Option<Working> {
     let words = notation.language.workings();
     let source = damp.sources.busy.typical;
+    let taken = taken_at_target(damp)?.min(source);
     let (held, outdoors) = (damp.target.humidity_ratio(), damp.outdoor.humidity_ratio());
-    let [held, outdoors] = [held, outdoors].map(|ratio| notation.humidity_ratio(ratio));
-    let mut steps = Vec::new();
-    match &damp.need.humidity {
-        Ok(needed) => steps.push(words.needs.with(&[
-            &notation.moisture_finely(source),
-            &held,
-            &outdoors,
-            &notation.dry_air(*needed),
+    let [held_said, outdoors_said] = [held, outdoors].map(|ratio| notation.humidity_ratio(ratio));
+    let mut steps: Vec<String> = left_by_places(source, taken, notation).into_iter().collect();
+    let needed = flow_to_hold(source - taken, &damp.target, &damp.outdoor).ok();
+    match needed {
+        Some(needed) => steps.push(words.needs.with(&[
+            &notation.moisture_finely(source - taken),
+            &held_said,
+            &outdoors_said,
+            &notation.dry_air(needed),
             &notation.air_flow_finely(needed.volume_as(&damp.target)),
         ])),
-        Err(_) => steps.push(words.cannot.with(&[&outdoors, &held])),
+        None => steps.push(words.cannot.with(&[&outdoors_said, &held_said])),
     }
-    if let (Holding::Fan(duty), Ok(needed), Some(moves)) =
-        (damp.busy.holding, &damp.need.humidity, damp.fan.moves())
-    {
-        let share = notation.percent(duty.value());
+    if let Some(fan) = &damp.fan_air {
+        steps.push(adds(damp, fan, notation));
+        steps.extend(duties(damp, fan, needed, notation));
+    }
+    steps.push(came_to(&damp.busy.with_fan, notation));
+    Some(Working { rule: words.holding, steps, source: handbook(notation) })
+}
+
+/// What a fan adds beside the leaks.
+pub(super) fn adds(damp: &Humidity, fan: &FanAir, notation: Notation) -> String {
+    let words = notation.language.workings();
+    let [leaks, moves, adds] =
+        [damp.leakage, fan.moves, fan.adds].map(|flow| notation.dry_air(flow));
+    // An exchanger leaves the leaks as they are.
+    if damp.need.recovery.is_some() {
+        words.adds_all.with(&[&adds])
+    } else {
+        words.adds.with(&[&leaks, &moves, &adds])
+    }
+}
+
+/// How long the fan runs in the busy hours, for the humidity or for those inside.
+fn duties(
+    damp: &Humidity,
+    fan: &FanAir,
+    needed: Option<DryAirFlow>,
+    notation: Notation,
+) -> Vec<String> {
+    let words = notation.language.workings();
+    let duty = damp.busy.duty.value();
+    let share = notation.percent(duty);
+    let mut steps = Vec::new();
+    let for_humidity = needed.map(|needed| fan.duty_to_add(needed.less(damp.leakage)));
+    let for_them = fan.duty_to_move(damp.need.occupants);
+    let is = |reckoned: f64| (reckoned - duty).abs() < 1e-6;
+    if duty > 0.0 && is(for_them) {
+        let flow = notation.dry_air(damp.need.occupants);
+        steps.push(words.duty_for_them.with(&[&flow, &notation.dry_air(fan.moves), &share]));
+    } else if let Some(needed) = needed.filter(|_| duty > 0.0 && for_humidity.is_some_and(is)) {
         steps.push(words.duty.with(&[
-            &notation.dry_air(*needed),
+            &notation.dry_air(needed),
             &notation.dry_air(damp.leakage),
-            &notation.dry_air(moves),
+            &notation.dry_air(fan.adds),
             &share,
         ]));
-        // Below the speeds the fan laws are used for, a fan is run by pauses.
-        if let Ok(power) = fan_power_at_speed(Power::new(1.0), FanSpeed::new(duty.value())) {
-            let pressure = notation.percent(duty.value() * duty.value());
-            let power = notation.number(power.value() * 100.0, 1);
-            steps.push(words.part_speed.with(&[&share, &pressure, &[&power, "%"].concat()]));
-        }
+    } else if duty == 1.0 {
+        steps.push(words.without_pause.to_owned());
     }
-    if let SteadyRoom::Holds(air) = &damp.busy.with_fan {
-        steps.push(of_saturation(air, notation));
+    // Below the speeds the fan laws are used for, a fan is run by pauses.
+    if let Ok(power) = fan_power_at_speed(Power::new(1.0), FanSpeed::new(duty)) {
+        let pressure = notation.percent(duty * duty);
+        let power = notation.number(power.value() * 100.0, 1);
+        steps.push(words.part_speed.with(&[&share, &pressure, &[&power, "%"].concat()]));
     }
-    Working { rule: words.holding, steps, source: handbook(notation) }
+    steps
+}
+
+/// What the critical month asks of a surface, and what this one has.
+fn mould(damp: &Humidity, spot: &ColdSpot, notation: Notation) -> Option<String> {
+    let words = notation.language.workings();
+    let critical = damp.months.critical?;
+    let state = &damp.months.states[critical.month];
+    Some(words.critical.with(&[
+        notation.language.month(critical.month),
+        &notation.vapour_pressure(state.indoor_vapour),
+        &notation.temperature_to_a_tenth(critical.surface),
+        &notation.temperature_to_a_tenth(state.outdoor),
+        &notation.temperature_to_a_tenth(state.indoor),
+        &notation.number(critical.factor.value(), 3),
+        &notation.number(spot.temperature_factor.value(), 3),
+    ]))
 }
 
 fn limit(evaluation: &Evaluation, spot: &ColdSpot, notation: Notation) -> Option<Working> {
@@ -190,27 +274,29 @@ fn limit(evaluation: &Evaluation, spot: &ColdSpot, notation: Notation) -> Option
     Some(Working { rule: words.limit, steps, source: sources.join("; ") })
 }
 
-fn mild(evaluation: &Evaluation, damp: &Damp, notation: Notation) -> Option<Working> {
+fn mild(evaluation: &Evaluation, damp: &Humidity, notation: Notation) -> Option<Working> {
     let words = notation.language.workings();
     let design = evaluation.checked.design();
     let source = damp.sources.busy.typical;
     let none = DryAirFlow::new(MassFlow::ZERO).ok()?;
-    let all = damp.leakage.plus(damp.fan.moves().unwrap_or(none)).ok()?;
+    let all = damp.leakage.plus(damp.fan_air.map_or(none, |fan| fan.adds)).ok()?;
+    let place = design.place.place();
+    let coldest = place.months[place.coldest_month()].relative_humidity().ok()?;
     let mut steps = Vec::new();
-    if let Some(outdoor) = damp.outlook.holds_up_to {
+    if let Some(outdoor) = damp.warm_season.holds_up_to {
         let left = damp.target.humidity_ratio().value() - source / all.dry_air();
         steps.push(words.may_bring.with(&[
             &notation.humidity_ratio(damp.target.humidity_ratio()),
             &notation.moisture_finely(source),
             &notation.dry_air(all),
             &notation.humidity_ratio(HumidityRatio::new(left)),
-            &notation.percent(design.outdoor_humidity.value()),
+            &notation.percent(coldest.value()),
             &notation.temperature_finely(outdoor),
         ]));
     }
-    if let Some(ways) = damp.outlook.other_ways {
-        let warm = &damp.outlook.outdoor;
-        let indoor = design.indoor_temperature.max(design.warmest_month);
+    if let Some(ways) = damp.warm_season.other_ways {
+        let warm = &damp.warm_season.outdoor;
+        let indoor = design.indoor_temperature.max(warm.temperature());
         let held =
             hyland_wexler::saturation_pressure(indoor).ok()? * design.target_humidity.value();
         let held = MoistAir::from_vapour_pressure(indoor, held, warm.air_pressure()).ok()?;
@@ -229,7 +315,7 @@ fn mild(evaluation: &Evaluation, damp: &Damp, notation: Notation) -> Option<Work
     Some(Working { rule: words.mild, steps, source: handbook(notation) })
 }
 
-fn balance(damp: &Damp, notation: Notation) -> Working {
+fn balance(damp: &Humidity, notation: Notation) -> Working {
     let words = notation.language.workings();
     let water = &damp.cold_spots;
     let lands = water.condensing.rate + water.anywhere;
@@ -253,14 +339,16 @@ fn balance(damp: &Damp, notation: Notation) -> Working {
     Working { rule: words.balance, steps, source: handbook(notation) }
 }
 
-fn spell(evaluation: &Evaluation, damp: &Damp, notation: Notation) -> Option<Working> {
+fn spell(evaluation: &Evaluation, damp: &Humidity, notation: Notation) -> Option<Working> {
     let words = notation.language.workings();
     let water = &damp.cold_spots;
     let source = words.spell_source.to_owned();
     if !water.places.iter().any(|place| place.is_frost) {
         let dew_point = notation.temperature_finely(water.room.dew_point().ok()?);
-        let coldest = evaluation.cold_spots.weakest()?;
-        let coldest = notation.temperature_finely(coldest.surface_temperature);
+        let coldest = damp.places.first()?;
+        let (indoor, outdoor) = (water.room.temperature(), damp.outdoor.temperature());
+        let coldest = surface_temperature(coldest.factor, indoor, outdoor);
+        let coldest = notation.temperature_finely(coldest);
         let steps = vec![words.dew_point.with(&[&dew_point, &coldest])];
         return Some(Working { rule: words.spell, steps, source });
     }
@@ -273,12 +361,14 @@ fn spell(evaluation: &Evaluation, damp: &Damp, notation: Notation) -> Option<Wor
     ])];
     let held = notation.vapour_concentration(water.room.vapour_concentration());
     for place in water.places.iter().filter(|place| place.is_frost) {
-        let spots = &evaluation.cold_spots.spots;
-        let Some(spot) = spots.iter().find(|spot| spot.place == place.place) else { continue };
-        let at_surface: VapourConcentration =
-            hyland_wexler::saturation_pressure(spot.surface_temperature)
-                .and_then(|pressure| vapour_concentration(spot.surface_temperature, pressure))
-                .ok()?;
+        let Some(cold) = damp.places.iter().find(|cold| cold.place == place.place) else {
+            continue;
+        };
+        let (indoor, outdoor) = (water.room.temperature(), damp.outdoor.temperature());
+        let surface = surface_temperature(cold.factor, indoor, outdoor);
+        let at_surface: VapourConcentration = hyland_wexler::saturation_pressure(surface)
+            .and_then(|pressure| vapour_concentration(surface, pressure))
+            .ok()?;
         steps.push(words.lands.with(&[
             &notation.language.spot(place.place),
             &notation.area_finest(place.area),
@@ -297,9 +387,10 @@ fn spell(evaluation: &Evaluation, damp: &Damp, notation: Notation) -> Option<Wor
     Some(Working { rule: words.spell, steps, source })
 }
 
-fn inside(damp: &Damp, surface: Surface, notation: Notation) -> Option<Working> {
+fn inside(evaluation: &Evaluation, surface: Surface, notation: Notation) -> Option<Working> {
     let words = notation.language.workings();
-    let build_up: &BuildUpWater = damp.build_ups.iter().find(|one| one.surface == surface)?;
+    let build_ups = evaluation.build_ups().ok()?;
+    let build_up: &BuildUpWater = build_ups.iter().find(|one| one.surface == surface)?;
     let still_air = notation.metres(build_up.equivalent_air_thickness);
     let foam = notation.length(build_up.foam);
     let mut steps = vec![words.still_air.with(&[&still_air, &foam])];

@@ -6,7 +6,7 @@ use crate::reactive::keep_up;
 use crate::state::{Outcome, State};
 use crate::text::Language;
 
-/// How humid the room may be and where it is weakest, and what the humidity to be held does. While
+/// How humid the room may be and where it is weakest, and what its own humidity does. While
 /// fields are being solved the last answer stands, and says that it is about to change.
 pub fn drip(state: State, language: Language) -> El {
     let words = language.drip();
@@ -44,17 +44,22 @@ pub fn drip(state: State, language: Language) -> El {
     line.class_with("stands-in", move || state.stands_in())
 }
 
-/// The verdict at the humidity that is to be held, and the sentence of the limit.
+/// The verdict of this room, and the sentence of the limit.
 fn answer(outcome: &Outcome, notation: crate::measure::Notation) -> [String; 2] {
     let words = notation.language.drip();
-    let evaluation = &outcome.good;
-    let Some(weakest) = evaluation.cold_spots.weakest() else { return Default::default() };
+    let evaluation = outcome.best();
+    let weakest = evaluation.cold_spots.weakest();
+    let Some((weakest, balance)) = weakest.zip(outcome.balance()) else {
+        return Default::default();
+    };
+    let verdict = &balance.humidity.verdict;
     let stands = words.stands.with(&[
         &notation.temperature(evaluation.cold_spots.outdoor),
-        &notation.percent(weakest.limit.mould.value()),
+        &notation.percent(weakest.limit.drip.value().min(1.0)),
         &notation.language.spot(weakest.place),
     ]);
-    let held = evaluation.checked.design().target_humidity;
-    let phrase = words.comes_to(weakest.limit.risk(held), weakest.frosts());
-    [phrase.with(&[&notation.percent(held.value())]), stands]
+    let worst = verdict.at_risk().next();
+    let phrase = worst.map_or(words.stays_dry, |place| words.comes_to(place.risk, place.freezes));
+    let place = worst.map(|place| notation.language.spot(place.place)).unwrap_or_default();
+    [phrase.with(&[&notation.percent(verdict.design_day.value()), &place]), stands]
 }

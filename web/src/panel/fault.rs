@@ -36,6 +36,11 @@ pub fn fault_words(error: &DesignError, notation: Notation) -> String {
         DesignProblem::MustBeBelow { field, than } => {
             words.must_be_below.with(&[&given, notation.language.field(field), &written(than)])
         }
+        DesignProblem::MustNotBeBelow { field, than } => {
+            words.must_not_be_below.with(&[&given, notation.language.field(field), &written(than)])
+        }
+        DesignProblem::NoWallThere => words.no_wall_there.to_owned(),
+        DesignProblem::UsedUntilIsUsedFrom => words.used_hours.to_owned(),
         DesignProblem::SourceWithoutAir => words.source_without_air.to_owned(),
     }
 }

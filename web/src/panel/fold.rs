@@ -2,8 +2,8 @@
 
 use inchwise_core::caution::Caution;
 use inchwise_core::design::{
-    DamperScreen, FanGiven, Field, FoamMeasure, FramePosition, LiningMaterial, PersonnelDoor, Wall,
-    WeatherCover,
+    DamperScreen, DoorEndFinish, FanGiven, Field, FloorRecesses, FoamMeasure, FramePosition,
+    LiningMaterial, OutdoorAirRule, PersonnelDoor, SleeveEnd, Wall, WeatherCover, WindowSpacer,
 };
 
 use super::cautions::note;
@@ -29,39 +29,50 @@ const FRAMING: &[Field] = &[
 ];
 const FOAM: &[Field] =
     &[Field::SideWallFoam, Field::FrontEndFoam, Field::DoorEndFoam, Field::FoamConductivity];
+const FOAM_FAULTS: &[Field] =
+    &[Field::ScrewsThrough, Field::ThinFoamDepth, Field::ThinFoamWidth, Field::ThinFoamLength];
 const FLOOR: &[Field] = &[
     Field::FloorFoamBetween,
     Field::FloorFoamUnder,
     Field::FloorFoamOver,
     Field::FloorDeck,
     Field::FloorLevelling,
+    Field::FloorDrains,
 ];
 const DOOR: &[Field] = &[Field::DoorWidth, Field::DoorHeight, Field::DoorTransmittance];
 const WINDOWS: &[Field] =
     &[Field::WindowCount, Field::WindowWidth, Field::WindowHeight, Field::WindowTransmittance];
 const OPENING_FRAMES: &[Field] = &[Field::OpeningFrameFoam];
 const AIR: &[Field] = &[Field::IndoorTemperature, Field::OutdoorTemperature, Field::AirChanges];
-const CLIMATE: &[Field] = &[
-    Field::OutdoorHumidity,
-    Field::ColdSpellDays,
-    Field::ColdestMonth,
-    Field::WarmestMonth,
-    Field::WarmestMonthHumidity,
-    Field::SteelSunRise,
-    Field::SummerOutdoorTemperature,
-    Field::SummerRoomTemperature,
-    Field::HeatGain,
-    Field::SiteAltitude,
+const COLD_SPELL: &[Field] = &[Field::ColdSpellDays];
+const SUN: &[Field] = &[
+    Field::TooWarm,
+    Field::Paint,
+    Field::SunOnRoof,
+    Field::WindowSun,
+    Field::SunOnWindows,
+    Field::FrontFaces,
+];
+const HOURS: &[Field] = &[
+    Field::UsedFrom,
+    Field::UsedUntil,
+    Field::UsedDays,
+    Field::Setback,
+    Field::ReheatTime,
+    Field::Contents,
 ];
 const ROOM_USE: &[Field] = &[
     Field::TargetHumidity,
     Field::PersonCount,
-    Field::PersonTime,
+    Field::HeatOfPerson,
+    Field::EquipmentInUse,
+    Field::EquipmentAlways,
     Field::LaundryLoads,
     Field::LaundryTime,
     Field::Showers,
     Field::PlantWater,
     Field::AnimalMass,
+    Field::AnimalHeat,
     Field::MoppedFloor,
     Field::HoseDowns,
     Field::UnventedPropane,
@@ -74,6 +85,7 @@ pub(super) const DAMPERS: &[Field] = &[
     Field::ExhaustDiameter,
     Field::DuctLength,
     Field::DamperRise,
+    Field::DamperBladeFoam,
 ];
 pub(super) const SCREENS: &[Field] = &[Field::ScreenFreeArea, Field::ScreenClogged];
 pub(super) const FAN: &[Field] = &[Field::FanFreeAirFlow, Field::FanShutOffPressure];
@@ -86,6 +98,8 @@ pub(super) const FAN_POINTS: &[Field] = &[
     Field::FanThirdPressure,
 ];
 pub(super) const RECOVERY: &[Field] = &[Field::HeatRecovery, Field::RecoveryFrostLimit];
+pub(super) const FAN_RUN: &[Field] = &[Field::FanPower, Field::FanCoolsAbove];
+const AIR_RULE: &[Field] = &[Field::RuleAirChanges];
 const MEASURED: &[Field] = &[
     Field::MeasuredLength,
     Field::MeasuredWidth,
@@ -108,7 +122,7 @@ enum Part {
 /// The folded parts: name, heading, content.
 type Fold = (&'static str, fn(&Folds) -> &'static str, &'static [fn(&Folds) -> Part]);
 
-const FOLDS: [Fold; 10] = [
+const FOLDS: [Fold; 11] = [
     (
         "framing",
         |words| words.framing,
@@ -126,6 +140,8 @@ const FOLDS: [Fold; 10] = [
         &[
             |_| Part::Fields(FOAM),
             |_| Part::Choice(foam_measure),
+            |_| Part::Choice(door_end_finish),
+            |_| Part::Fields(FOAM_FAULTS),
             |_| {
                 Part::Minds(&[Caution::ThinFoamForVapour, Caution::FoamInLifts, Caution::SprayFoam])
             },
@@ -137,6 +153,7 @@ const FOLDS: [Fold; 10] = [
         &[
             |words| Part::Words(words.floor_note),
             |_| Part::Fields(FLOOR),
+            |_| Part::Choice(floor_recesses),
             |_| Part::Minds(&[Caution::OldFloorAndPaint]),
         ],
     ),
@@ -145,7 +162,7 @@ const FOLDS: [Fold; 10] = [
         |words| words.lining,
         &[
             |_| Part::Choice(lining_material),
-            |_| Part::Fields(&[Field::LiningThickness]),
+            |_| Part::Fields(&[Field::LiningThickness, Field::PanelThickness]),
             |_| Part::Minds(&[Caution::ThermalBarrier]),
         ],
     ),
@@ -165,6 +182,7 @@ const FOLDS: [Fold; 10] = [
             |_| Part::Fields(DOOR),
             |_| Part::Fields(WINDOWS),
             |_| Part::Choice(window_wall),
+            |_| Part::Choice(window_spacer),
             |_| Part::Fields(OPENING_FRAMES),
             |_| Part::Minds(&[Caution::BareOpeningFrames, Caution::Structure, Caution::HotWork]),
         ],
@@ -175,7 +193,8 @@ const FOLDS: [Fold; 10] = [
         &[
             |_| Part::Fields(AIR),
             |words| Part::Words(words.air_note),
-            |_| Part::Fields(CLIMATE),
+            |_| Part::Fields(COLD_SPELL),
+            |words| Part::Words(words.place_note),
             |_| Part::Minds(&[Caution::SealedHeaters, Caution::Electrical]),
         ],
     ),
@@ -184,6 +203,10 @@ const FOLDS: [Fold; 10] = [
         |words| words.room_use,
         &[
             |_| Part::Fields(ROOM_USE),
+            |words| Part::Words(words.drying_note),
+            |_| Part::Fields(HOURS),
+            |_| Part::Choice(outdoor_air_rule),
+            |_| Part::Fields(AIR_RULE),
             |_| Part::Minds(&[Caution::UnventedFlame, Caution::WetUse, Caution::SleepersWayOut]),
         ],
     ),
@@ -192,6 +215,7 @@ const FOLDS: [Fold; 10] = [
         |words| words.ventilation,
         &[
             |_| Part::Fields(DAMPERS),
+            |_| Part::Choice(sleeve_end),
             |_| Part::Choice(weather_cover),
             |_| Part::Choice(damper_screen),
             |_| Part::Fields(SCREENS),
@@ -200,9 +224,11 @@ const FOLDS: [Fold; 10] = [
             |words| Part::Words(words.fan_note),
             |_| Part::Fields(FAN_POINTS),
             |_| Part::Fields(RECOVERY),
+            |_| Part::Fields(FAN_RUN),
             |_| Part::Minds(&[Caution::SuctionAndFlues]),
         ],
     ),
+    ("sun", |words| words.sun, &[|_| Part::Fields(SUN)]),
     (
         "measured",
         |words| words.measured,
@@ -292,6 +318,46 @@ fn window_wall(language: Language) -> Choice {
     Choice { label: language.folds().window_wall, key: "window_wall", options, chosen, choose }
 }
 
+fn outdoor_air_rule(language: Language) -> Choice {
+    let (chosen, choose) = chooser!(outdoor_air_rule, OutdoorAirRule);
+    let options = OutdoorAirRule::ALL
+        .iter()
+        .map(|&rule| (rule.key(), language.outdoor_air_rule(rule)))
+        .collect();
+    let label = language.folds().outdoor_air_rule;
+    Choice { label, key: "outdoor_air_rule", options, chosen, choose }
+}
+
+fn floor_recesses(language: Language) -> Choice {
+    let (chosen, choose) = chooser!(floor_recesses, FloorRecesses);
+    let options =
+        FloorRecesses::ALL.iter().map(|&one| (one.key(), language.floor_recesses(one))).collect();
+    let label = language.folds().floor_recesses;
+    Choice { label, key: "floor_recesses", options, chosen, choose }
+}
+
+fn door_end_finish(language: Language) -> Choice {
+    let (chosen, choose) = chooser!(door_end_finish, DoorEndFinish);
+    let options =
+        DoorEndFinish::ALL.iter().map(|&one| (one.key(), language.door_end_finish(one))).collect();
+    let label = language.folds().door_end_finish;
+    Choice { label, key: "door_end_finish", options, chosen, choose }
+}
+
+fn window_spacer(language: Language) -> Choice {
+    let (chosen, choose) = chooser!(window_spacer, WindowSpacer);
+    let options =
+        WindowSpacer::ALL.iter().map(|&one| (one.key(), language.window_spacer(one))).collect();
+    let label = language.folds().window_spacer;
+    Choice { label, key: "window_spacer", options, chosen, choose }
+}
+
+fn sleeve_end(language: Language) -> Choice {
+    let (chosen, choose) = chooser!(sleeve_end, SleeveEnd);
+    let options = SleeveEnd::ALL.iter().map(|&one| (one.key(), language.sleeve_end(one))).collect();
+    Choice { label: language.folds().sleeve_end, key: "sleeve_end", options, chosen, choose }
+}
+
 fn weather_cover(language: Language) -> Choice {
     let (chosen, choose) = chooser!(weather_cover, WeatherCover);
     let options = WeatherCover::ALL
@@ -314,4 +380,29 @@ fn fan_given(language: Language) -> Choice {
     let (chosen, choose) = chooser!(fan_given, FanGiven);
     let options = FanGiven::ALL.iter().map(|&one| (one.key(), language.fan_given(one))).collect();
     Choice { label: language.folds().fan_given, key: "fan_given", options, chosen, choose }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    /// What the first controls hold.
+    const FIRST: [Field; 1] = [Field::CeilingFoam];
+
+    #[test]
+    fn every_number_stands_once_in_the_controls() {
+        let words = Language::English.folds();
+        let folded =
+            FOLDS.iter().flat_map(|(_, _, parts)| parts.iter()).flat_map(|part| {
+                match part(words) {
+                    Part::Fields(fields) => fields,
+                    _ => &[],
+                }
+            });
+        let shown: Vec<Field> = FIRST.iter().chain(folded).copied().collect();
+        for &field in Field::ALL {
+            let times = shown.iter().filter(|&&one| one == field).count();
+            assert_eq!(times, 1, "{field:?}");
+        }
+    }
 }

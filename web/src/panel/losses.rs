@@ -1,6 +1,8 @@
 //! Where the heat goes: one table, largest first, every figure with its reckoning.
 
+use inchwise_core::heat_load::HeatLoad;
 use inchwise_core::heat_loss::{Element, HeatLoss, Loss, NotCounted, Reason};
+use inchwise_core::units::Power;
 
 use super::how::{Open, disclosure};
 use super::reckoning::reckoning;
@@ -8,7 +10,7 @@ use crate::dom::{El, el};
 use crate::measure::{Notation, plain};
 use crate::reactive::{Scope, Watched, keep_up};
 use crate::state::{Outcome, State};
-use crate::text::Language;
+use crate::text::{Language, Losses};
 
 /// Losses below this share stand together in one row until they are asked for.
 const SMALL: f64 = 0.02;
@@ -27,7 +29,43 @@ fn largest_first(losses: &[Loss]) -> Vec<Loss> {
 
 /// What is shown: with parts taken over where there is something to take over.
 fn shown(outcome: &Outcome) -> &HeatLoss {
-    outcome.heat_loss.as_deref().unwrap_or(&outcome.good.heat_loss)
+    &outcome.best().heat_loss
+}
+
+/// A part of the load: its label, and how much it is.
+type Added = (fn(&Losses) -> &'static str, fn(&HeatLoad) -> Power);
+
+/// What stands under the losses: their sum, then what the use adds, then the load.
+const ADDED: [Added; 4] = [
+    (|words| words.at_rest, |load| load.at_rest.total()),
+    (|words| words.by_fan, |load| load.at_work.mechanical),
+    (|words| words.reheat, |load| load.at_work.reheat),
+    (|words| words.drying, |load| load.at_work.drying),
+];
+
+/// The rows of [`ADDED`]; none where the use adds nothing.
+fn added(state: State, language: Language) -> Vec<El> {
+    let rows = ADDED.iter().enumerate().map(|(number, &(label, of))| {
+        let power = move || {
+            state.look(|outcome| {
+                let load = &outcome.balance()?.load;
+                let adds = load.at_work.total() > load.at_rest.total();
+                Some(of(load)).filter(|power| adds && (number == 0 || *power > Power::ZERO))
+            })
+        };
+        let row = el("tr").class("added").with(&[
+            el("th").attr("scope", "row").text(label(language.losses())),
+            el("td").class("number").text_with(move || {
+                let notation = state.notation();
+                power().map(|power| notation.part_of_load(power)).unwrap_or_default()
+            }),
+            el("td").attr("colspan", "2"),
+        ]);
+        let whole = row.clone();
+        keep_up(Box::new(move || whole.flag("hidden", power().is_none())));
+        row
+    });
+    rows.collect()
 }
 
 /// Whether a part is left out: it has no figure in the table, its own or one taken over, and is not
@@ -117,7 +155,7 @@ pub fn losses(state: State, language: Language) -> El {
         el("table").class_with("with-small", move || with_small.get()).with(&[
             el("thead").child(&head),
             body,
-            el("tfoot").with(&[small, foot]),
+            el("tfoot").child(&small).with(&added(state, language)).child(&foot),
         ]),
         el("h4").text(words.not_counted),
         el("p").class("remark").text(words.not_counted_note),
@@ -128,13 +166,17 @@ pub fn losses(state: State, language: Language) -> El {
 /// The sum as the answer says it.
 fn about(state: State) -> String {
     let notation = state.notation();
-    let load = state.look(|outcome| notation.load(shown(outcome).design_load));
+    let load = state.look(|outcome| notation.load(needed(outcome)));
     notation.language.answer().about.with(&[&load])
 }
 
 fn total(state: State) -> String {
     let notation = state.notation();
-    state.look(|outcome| notation.part_of_load(shown(outcome).design_load))
+    state.look(|outcome| notation.part_of_load(needed(outcome)))
+}
+
+fn needed(outcome: &Outcome) -> Power {
+    outcome.balance().map_or(Power::ZERO, |balance| balance.load.greatest())
 }
 
 /// One row of the table.
@@ -165,7 +207,7 @@ impl Row {
             state.look(|outcome| {
                 let loss = shown(outcome).losses.iter().find(|loss| loss.element == element);
                 let Some(loss) = loss else { return Vec::new() };
-                let how = reckoning(&outcome.good, loss, notation);
+                let how = reckoning(outcome.best(), loss, notation);
                 let behind: Vec<El> = how.behind.iter().map(|line| el("li").text(line)).collect();
                 vec![el("p").class("formula").text(&how.formula), el("ul").with(&behind)]
             })

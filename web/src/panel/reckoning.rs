@@ -7,6 +7,7 @@ use inchwise_core::envelope::{
 };
 use inchwise_core::evaluate::Evaluation;
 use inchwise_core::heat_loss::{AIR_DENSITY, AIR_HEAT_CAPACITY, Element, Loss};
+use inchwise_core::psychro::STANDARD_PRESSURE;
 use inchwise_core::units::{Area, ThermalTransmittance};
 
 use crate::measure::{Notation, decimal};
@@ -82,11 +83,13 @@ pub fn reckoning(evaluation: &Evaluation, loss: &Loss, notation: Notation) -> Re
             let changes = evaluation.checked.design().air_changes;
             let rate = notation.field(inchwise_core::design::Field::AirChanges, changes.value());
             let room = notation.room_volume(evaluation.room.volume);
+            let pressure = evaluation.checked.design().place.air_pressure();
+            let density = AIR_DENSITY * (pressure / STANDARD_PRESSURE);
             let behind = vec![
                 words.air.with(&[&rate, &room]),
                 format!(
                     "{} kg/m³, {} J/kgK",
-                    decimal(AIR_DENSITY.value(), 1, notation.language),
+                    decimal(density.value(), 2, notation.language),
                     decimal(AIR_HEAT_CAPACITY.value(), 0, notation.language),
                 ),
             ];

@@ -1,12 +1,12 @@
 //! Where it drips first: the humidity of the room, the picture of a place, and all cold spots in
 //! order. Drops, a mould's ring and plain dots say it without colour.
 
-use inchwise_core::design::Field;
-use inchwise_core::envelope::ThermalBridge;
-use inchwise_core::moisture::{ColdSpot, SpotPlace, SurfaceRisk, UnknownReason};
+use inchwise_core::envelope::{SurfaceKind, ThermalBridge};
+use inchwise_core::humidity::{ColdSpot, Humidity, SpotPlace, UnknownReason, Verdict};
+use inchwise_core::moisture::{HumidityLimit, SurfaceRisk, surface_temperature};
 use inchwise_core::units::RelativeHumidity;
 
-use crate::dom::{El, el, in_sight, input_of, svg};
+use crate::dom::{El, el, in_sight, svg};
 use crate::drawing;
 use crate::measure::plain;
 use crate::reactive::{Scope, Watched, keep_up};
@@ -26,42 +26,58 @@ struct Line {
     surface: String,
     drips: String,
     moulds: String,
-    /// Humidity from which mould may grow and from which it drips, per cent.
-    limits: Option<[f64; 2]>,
+    /// Humidity from which it drips, per cent.
+    limit: Option<f64>,
     verdict: &'static str,
     /// Names the verdict's sign.
     sign: &'static str,
     is_stale: bool,
 }
 
-fn word(language: Language, spot: &ColdSpot, humidity: RelativeHumidity) -> [&'static str; 2] {
+/// What the use brings to a place; nothing while that is not known.
+fn word(language: Language, spot: &ColdSpot, verdict: Option<&Verdict>) -> [&'static str; 2] {
     let words = language.spots();
-    match spot.limit.risk(humidity) {
-        SurfaceRisk::Drip if spot.frosts() => ["drips", words.frosts],
-        SurfaceRisk::Drip => ["drips", words.drips],
-        SurfaceRisk::Mould => ["moulds", words.moulds],
-        SurfaceRisk::None => ["dry", words.stays_dry],
+    let places = verdict.map(|verdict| &verdict.places[..]).unwrap_or_default();
+    match places.iter().find(|place| place.place == spot.place) {
+        None => ["unknown", words.waiting],
+        Some(place) => match place.risk {
+            SurfaceRisk::Drip if place.freezes => ["drips", words.frosts],
+            SurfaceRisk::Drip => ["drips", words.drips],
+            SurfaceRisk::Mould => ["moulds", words.moulds],
+            SurfaceRisk::None => ["dry", words.stays_dry],
+        },
     }
+}
+
+/// Humidity of the room in the mean of the critical month from which mould may grow at a place; none for frames and
+/// glazing, which are not judged by mould, and where no month is heated.
+fn mould_limit(spot: &ColdSpot, humidity: &Humidity) -> Option<RelativeHumidity> {
+    let critical = humidity.months.critical.filter(|_| spot.kind == SurfaceKind::Opaque)?;
+    let state = &humidity.months.states[critical.month];
+    let surface = surface_temperature(spot.temperature_factor, state.indoor, state.outdoor);
+    Some(HumidityLimit::at_surface(surface, state.indoor).ok()?.mould)
 }
 
 /// All rows in order: known ones, then those nothing is known of.
 fn lines(state: State, language: Language) -> Vec<Line> {
     let notation = state.notation();
     let words = language.spots();
-    let humidity = state.humidity();
+    let balance = state.look(|outcome| outcome.balance().map(|balance| balance.humidity.clone()));
+    let verdict = balance.as_ref().map(|humidity| &humidity.verdict);
     let spots = Spots::of(state);
     // More than all the water the air can hold is no limit.
     let limit = |limit: RelativeHumidity| notation.percent(limit.value().min(1.0));
     let known = spots.list.spots.iter().map(|spot| {
-        let [sign, verdict] = word(language, spot, humidity);
+        let [sign, verdict] = word(language, spot, verdict);
+        let moulds = balance.as_ref().and_then(|humidity| mould_limit(spot, humidity));
         let is_stale = spots.stale.contains(&spot.place);
         Line {
             place: spot.place,
             pictured: pictured(state, spot.place),
             surface: notation.temperature_finely(spot.surface_temperature),
             drips: limit(spot.limit.drip),
-            moulds: limit(spot.limit.mould),
-            limits: Some([spot.limit.mould, spot.limit.drip].map(|l| l.value().min(1.0) * 100.0)),
+            moulds: moulds.map_or_else(|| "–".to_owned(), limit),
+            limit: Some(spot.limit.drip.value().min(1.0) * 100.0),
             verdict: if is_stale { words.refining } else { verdict },
             sign,
             is_stale,
@@ -73,7 +89,7 @@ fn lines(state: State, language: Language) -> Vec<Line> {
         surface: String::new(),
         drips: String::new(),
         moulds: String::new(),
-        limits: None,
+        limit: None,
         verdict: match spot.reason {
             UnknownReason::Waiting => words.waiting,
             UnknownReason::DidNotSolve => words.did_not_solve,
@@ -105,7 +121,10 @@ pub fn spots(state: State, language: Language) -> El {
         el("div").class("spots-picture").with(&[
             el("h3").text(words.title),
             el("p").class("spots-first").text_with(move || first(state, language)),
-            humidity(state, language),
+            el("p").class("humidity").text_with(move || {
+                let humidity = state.notation().percent(state.humidity().value());
+                words.humidity.with(&[&humidity])
+            }),
             drawing::temperature(state, language),
         ]),
         el("div").class("spots-list").with(&[
@@ -116,7 +135,10 @@ pub fn spots(state: State, language: Language) -> El {
                     let design = outcome.good.checked.design();
                     let [outdoor, indoor] = [design.outdoor_temperature, design.indoor_temperature]
                         .map(|temperature| notation.temperature(temperature));
-                    words.list_told.with(&[&outdoor, &indoor])
+                    let told = words.list_told.with(&[&outdoor, &indoor]);
+                    let month = outcome.balance().and_then(|it| it.humidity.verdict.critical_month);
+                    let month = month.map(|month| words.mould_told.with(&[language.month(month)]));
+                    [told, month.unwrap_or_default()].concat()
                 })
             }),
             list(state, language),
@@ -148,38 +170,6 @@ fn first(state: State, language: Language) -> String {
 fn in_a_sentence(name: &str) -> String {
     let mut letters = name.chars();
     letters.next().map_or_else(String::new, |first| first.to_lowercase().chain(letters).collect())
-}
-
-/// The slider of the room's humidity.
-fn humidity(state: State, language: Language) -> El {
-    let range = Field::TargetHumidity.range();
-    let percent = |share: f64| (share * 100.0).round().to_string();
-    let slider = el("input")
-        .attr("type", "range")
-        .attr("id", "humidity")
-        .attr("min", &percent(range.minimum))
-        .attr("max", &percent(range.maximum))
-        .attr("step", "1")
-        .test_id("room-humidity")
-        .on("input", move |event| {
-            if let Some(input) = input_of(&event) {
-                let percent = input.value_as_number();
-                if percent.is_finite() {
-                    state.put(Field::TargetHumidity, Some(percent / 100.0));
-                }
-            }
-        });
-    let shown = slider.clone();
-    keep_up(Box::new(move || {
-        let humidity = state.humidity().value();
-        shown.property("value", &percent(humidity).into());
-        shown.set("aria-valuetext", &state.notation().percent(humidity));
-    }));
-    el("form").class("humidity").with(&[
-        el("label").attr("for", "humidity").text(language.spots().humidity),
-        el("output").text_with(move || state.notation().percent(state.humidity().value())),
-        slider,
-    ])
 }
 
 /// The list.
@@ -281,11 +271,10 @@ impl Row {
             svg("circle").class("sign-ring").attr("cx", "6").attr("cy", "7").attr("r", "3.6"),
             svg("circle").class("sign-dot").attr("cx", "6").attr("cy", "7").attr("r", "1.6"),
         ]));
-        let bar = el("span").class("limit-bar").attr("aria-hidden", "true").with(&[
-            el("span").class("limit-mould"),
-            el("span").class("limit-drip"),
-            el("span").class("limit-now"),
-        ]);
+        let bar = el("span")
+            .class("limit-bar")
+            .attr("aria-hidden", "true")
+            .with(&[el("span").class("limit-drip"), el("span").class("limit-now")]);
         let verdict = el("span");
         let number = || el("td").class("number");
         let row = Self {
@@ -325,9 +314,8 @@ impl Row {
         self.verdict.say(line.verdict);
         self.sign.set("class", line.sign);
         self.whole.toggle("refining", line.is_stale);
-        self.bar.flag("hidden", line.limits.is_none());
-        if let Some([mould, drip]) = line.limits {
-            self.bar.set_style("--mould", &plain(mould, 1, "%"));
+        self.bar.flag("hidden", line.limit.is_none());
+        if let Some(drip) = line.limit {
             self.bar.set_style("--drip", &plain(drip, 1, "%"));
         }
         self.last = Some(line);

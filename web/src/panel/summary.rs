@@ -1,9 +1,9 @@
 //! Every choice in a list: only for paper, so that a print can be built from.
 
-use inchwise_core::design::{Design, FanGiven, Field};
-use inchwise_core::year::{YearChoices, YearField};
+use inchwise_core::design::{Design, FanGiven, Field, OutdoorAirRule};
+use inchwise_core::year::YearField;
 
-use super::fold::{DAMPERS, FAN, FAN_POINTS, RECOVERY, SCREENS};
+use super::fold::{DAMPERS, FAN, FAN_POINTS, FAN_RUN, RECOVERY, SCREENS};
 use super::year::written;
 use crate::dom::{El, el};
 use crate::measure::Notation;
@@ -28,9 +28,14 @@ fn lines(state: State, language: Language) -> Vec<Line> {
         (folds.lining_material, language.lining_material(design.lining_material)),
         (folds.personnel_door, language.personnel_door(design.personnel_door)),
         (folds.window_wall, language.wall(design.window_wall)),
+        (folds.window_spacer, language.window_spacer(design.window_spacer)),
+        (folds.door_end_finish, language.door_end_finish(design.door_end_finish)),
+        (folds.floor_recesses, language.floor_recesses(design.floor_recesses)),
         (language.damp().room_use, language.room_use(design.room_use)),
+        (folds.outdoor_air_rule, language.outdoor_air_rule(design.outdoor_air_rule)),
     ];
     let of_dampers = [
+        (folds.sleeve_end, language.sleeve_end(design.sleeve_end)),
         (folds.weather_cover, language.weather_cover(design.weather_cover)),
         (folds.damper_screen, language.damper_screen(design.damper_screen)),
         (folds.fan_given, language.fan_given(design.fan_given)),
@@ -50,8 +55,11 @@ fn has_dampers(design: &Design) -> bool {
 
 /// Whether a field says something about this design: nobody is to build from a fan that is not there.
 fn matters(design: &Design, field: Field) -> bool {
+    if field == Field::RuleAirChanges && design.outdoor_air_rule != OutdoorAirRule::AirChanges {
+        return false;
+    }
     if !has_dampers(design) {
-        let of_dampers = [DAMPERS, SCREENS, FAN, FAN_POINTS, RECOVERY];
+        let of_dampers = [DAMPERS, SCREENS, FAN, FAN_POINTS, RECOVERY, FAN_RUN];
         let is_of_dampers = of_dampers.into_iter().any(|fields| fields.contains(&field));
         return field == Field::DamperCount || !is_of_dampers;
     }
@@ -67,21 +75,13 @@ fn lines_of_year(year: YearState, language: Language) -> Vec<Line> {
     let words = language.year_choices();
     year.choices.with(|choices| {
         let heater = (words.what_heats, language.heater(choices.heater).to_owned());
-        let numbers = YearField::ALL.iter().filter(|&&field| matters_in_year(choices, field));
-        let numbers = numbers.filter_map(|&field| {
+        let numbers = YearField::ALL.iter().filter_map(|&field| {
             let si = choices.get(field)?;
             Some((language.year_field(field), written(field, si, notation)))
         });
         let dated = choices.prices_of.map(|date| (words.prices_of, day(date)));
         [heater].into_iter().chain(numbers).chain(dated).collect()
     })
-}
-
-/// As [`matters`], of the fan that cools and dries in the year.
-fn matters_in_year(choices: &YearChoices, field: YearField) -> bool {
-    use YearField::{FanAbove, FanFlow, FanOver, FanPower};
-    let of_fan = [FanFlow, FanPower, FanAbove, FanOver];
-    choices.fan_flow.value() > 0.0 || !of_fan.contains(&field)
 }
 
 /// The list.

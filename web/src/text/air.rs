@@ -11,9 +11,11 @@ pub struct AirWords {
     pub people_said: Phrase,
     /// The same without a fan: {0}.
     pub people_no_fan: Phrase,
+    /// {0} flow, of which the fan cannot bring {1}.
+    pub people_lack: Phrase,
     /// Label: heat for the air.
     pub heat: &'static str,
-    /// {0} in the busy hours, {1} in the mean of a day, {2} outdoors.
+    /// {0} in the busy hours, {1} outdoors.
     pub heat_said: Phrase,
     /// The exchanger is held back by frost: {0} effectiveness left.
     pub heat_frost: Phrase,
@@ -67,8 +69,9 @@ const ENGLISH: AirWords = AirWords {
     people: "Fresh air for those inside",
     people_said: Phrase("{0} while they are there"),
     people_no_fan: Phrase("{0} while they are there, and no fan to bring it"),
-    heat: "Warming that air takes",
-    heat_said: Phrase("{0} in the busy hours and {1} in the mean of a day, at {2} outdoors"),
+    people_lack: Phrase("{0} while they are there; the fan cannot bring {1} of it"),
+    heat: "Warming the air that the fan adds takes",
+    heat_said: Phrase("{0} in the busy hours, at {1} outdoors"),
     heat_frost: Phrase("; frost holds the exchanger back to {0}"),
     hot_day: "On a hot day",
     hot_day_said: Phrase("{0} of outdoor air carry off {1}"),
@@ -102,8 +105,9 @@ const FRENCH: AirWords = AirWords {
     people: "Air neuf pour les occupants",
     people_said: Phrase("{0} pendant leur présence"),
     people_no_fan: Phrase("{0} pendant leur présence, et aucun ventilateur pour l’amener"),
-    heat: "Réchauffer cet air demande",
-    heat_said: Phrase("{0} aux heures chargées et {1} en moyenne sur le jour, à {2} dehors"),
+    people_lack: Phrase("{0} pendant leur présence; le ventilateur ne peut en amener {1}"),
+    heat: "Réchauffer l’air que le ventilateur ajoute demande",
+    heat_said: Phrase("{0} aux heures chargées, à {1} dehors"),
     heat_frost: Phrase("; le givre retient l’échangeur à {0}"),
     hot_day: "Un jour chaud",
     hot_day_said: Phrase("{0} d’air du dehors emporte {1}"),
@@ -154,6 +158,7 @@ mod tests {
             [
                 words.people_said,
                 words.people_no_fan,
+                words.people_lack,
                 words.heat_said,
                 words.heat_frost,
                 words.hot_day_said,

@@ -20,6 +20,8 @@ pub struct Answer {
     pub about: Phrase,
     /// At which temperatures the load holds: outdoors {0}, room {1}.
     pub at: Phrase,
+    /// Behind it: {0} at rest, {1} at work.
+    pub rest_and_work: Phrase,
     /// In place of a load before the first.
     pub working: &'static str,
     /// Beside a load that is about to change.
@@ -57,6 +59,7 @@ const ENGLISH: Answer = Answer {
     load: "Heating load",
     about: Phrase("about {0}"),
     at: Phrase("at {0} outdoors, {1} inside"),
+    rest_and_work: Phrase("; fan off {0}, in use {1}"),
     working: "working it out",
     refining: "refining …",
     without: "Parts not counted are listed under Where the heat goes.",
@@ -82,6 +85,7 @@ const FRENCH: Answer = Answer {
     load: "Charge de chauffage",
     about: Phrase("environ {0}"),
     at: Phrase("à {0} dehors, {1} dedans"),
+    rest_and_work: Phrase("; ventilateur arrêté {0}, en usage {1}"),
     working: "calcul en cours",
     refining: "on affine…",
     without: "Les parties non comptées sont nommées sous Où va la chaleur.",
@@ -119,6 +123,7 @@ mod tests {
                 answer.of_bare,
                 answer.about,
                 answer.at,
+                answer.rest_and_work,
                 answer.under_corners,
                 answer.under_header,
                 answer.more_faults,

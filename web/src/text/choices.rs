@@ -1,8 +1,9 @@
 //! Names of boxes, surfaces, walls and of every option that is not a number.
 
 use inchwise_core::design::{
-    DamperScreen, EndWallTreatment, FanGiven, FoamMeasure, FramePosition, LiningMaterial,
-    PersonnelDoor, RoomUse, Surface, Wall, WeatherCover,
+    DamperScreen, DoorEndFinish, EndWallTreatment, FanGiven, FloorRecesses, FoamMeasure,
+    FramePosition, LiningMaterial, OutdoorAirRule, PersonnelDoor, RoomUse, SleeveEnd, Surface,
+    Wall, WeatherCover, WindowSpacer,
 };
 use inchwise_core::freight_box::BoxSize;
 
@@ -61,6 +62,64 @@ impl Language {
             (FramePosition::OnCrests, French) => "sur les nervures, ou là où ils tombent",
             (FramePosition::OverTroughs, English) => "over troughs, each moved to one",
             (FramePosition::OverTroughs, French) => "sur les creux, chacun décalé vers l’un d’eux",
+        }
+    }
+
+    /// A rule for outdoor air.
+    pub const fn outdoor_air_rule(self, rule: OutdoorAirRule) -> &'static str {
+        match (rule, self) {
+            (OutdoorAirRule::Office, English) => "of offices: by people and floor",
+            (OutdoorAirRule::Office, French) => "des bureaux : par personne et plancher",
+            (OutdoorAirRule::Dwelling, English) => "of dwellings: by people and floor",
+            (OutdoorAirRule::Dwelling, French) => "des logements : par personne et plancher",
+            (OutdoorAirRule::AirChanges, English) => "of animal rooms: air changes",
+            (OutdoorAirRule::AirChanges, French) => "des animaleries : renouvellements d’air",
+            (OutdoorAirRule::None, English) => "none: leaks alone",
+            (OutdoorAirRule::None, French) => "aucune : les fuites seules",
+        }
+    }
+
+    /// What is done about forklift pockets and gooseneck tunnel.
+    pub const fn floor_recesses(self, recesses: FloorRecesses) -> &'static str {
+        match (recesses, self) {
+            (FloorRecesses::KeptFree, English) => "kept free, where this size has them",
+            (FloorRecesses::KeptFree, French) => "gardés libres, si ce conteneur en a",
+            (FloorRecesses::Filled, English) => "filled with foam, never lifted by them again",
+            (FloorRecesses::Filled, French) => "remplis de mousse, plus jamais levé par eux",
+            (FloorRecesses::None, English) => "this box has none",
+            (FloorRecesses::None, French) => "ce conteneur n’en a pas",
+        }
+    }
+
+    /// How the end with the cargo doors is finished.
+    pub const fn door_end_finish(self, finish: DoorEndFinish) -> &'static str {
+        match (finish, self) {
+            (DoorEndFinish::FramedWall, English) => "a framed wall before them, they stay shut",
+            (DoorEndFinish::FramedWall, French) => {
+                "une paroi à ossature devant, elles restent fermées"
+            }
+            (DoorEndFinish::FoamedLeaves, English) => "foam in their leaves, they open",
+            (DoorEndFinish::FoamedLeaves, French) => "mousse dans les vantaux, elles s’ouvrent",
+        }
+    }
+
+    /// What keeps panes apart at their edge.
+    pub const fn window_spacer(self, spacer: WindowSpacer) -> &'static str {
+        match (spacer, self) {
+            (WindowSpacer::Aluminium, English) => "aluminium bar",
+            (WindowSpacer::Aluminium, French) => "barre d’aluminium",
+            (WindowSpacer::WarmEdge, English) => "plastic or thin stainless bar",
+            (WindowSpacer::WarmEdge, French) => "barre de plastique ou d’inox mince",
+        }
+    }
+
+    /// How dampers' sleeves end.
+    pub const fn sleeve_end(self, end: SleeveEnd) -> &'static str {
+        match (end, self) {
+            (SleeveEnd::ThroughLining, English) => "at the face of the lining",
+            (SleeveEnd::ThroughLining, French) => "à la face du parement",
+            (SleeveEnd::Recessed, English) => "behind the studs, plastic pipe from there",
+            (SleeveEnd::Recessed, French) => "derrière les montants, puis tuyau de plastique",
         }
     }
 

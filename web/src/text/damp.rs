@@ -13,7 +13,7 @@ pub struct DampWords {
     pub use_note: &'static str,
     /// Label: what the use gives off.
     pub gives: &'static str,
-    /// {0} in the busy hours, {1} in a day.
+    /// {0} in the busy hours, {1} on a day of use.
     pub gives_said: Phrase,
     /// Nothing is given off.
     pub gives_nothing: &'static str,
@@ -37,7 +37,7 @@ pub struct DampWords {
     pub too_damp: &'static str,
     /// Label: what this does to the weakest spot.
     pub verdict: &'static str,
-    /// The weakest spot {0} stays dry.
+    /// The spot {0} stays dry as the room stands at {1}.
     pub verdict_dry: Phrase,
     /// Mould may grow on it.
     pub verdict_mould: Phrase,
@@ -47,7 +47,7 @@ pub struct DampWords {
     pub verdict_frost: Phrase,
     /// Label: next weakest.
     pub next: &'static str,
-    /// {0} remedy, {1} next spot, {2} humidity without mould.
+    /// {0} next spot, {1} humidity from which it drips.
     pub next_said: Phrase,
     /// Label: warm end of the year.
     pub mild: &'static str,
@@ -95,7 +95,7 @@ const ENGLISH: DampWords = DampWords {
     use_note: "Sets people, loads, animals and the humidity to hold. Change any of them under Use \
                of the room.",
     gives: "The use gives off",
-    gives_said: Phrase("{0} in its busy hours, {1} of water a day"),
+    gives_said: Phrase("{0} in its busy hours, {1} of water on a day of use"),
     gives_nothing: "no moisture",
     alone: "With leaks alone",
     alone_said: Phrase("the room comes to {0} on {1} of outdoor air at {2}"),
@@ -106,13 +106,15 @@ const ENGLISH: DampWords = DampWords {
     fan_too_small: Phrase("the fan is too small: {0} are needed, and the room comes to {1}"),
     no_fan: Phrase("{0} of outdoor air are needed: fit dampers and a fan, or give off less"),
     too_damp: "outdoor air is damper than the room is to be: no fan helps",
-    verdict: "At the weakest spot",
-    verdict_dry: Phrase("{0}: stays dry"),
-    verdict_mould: Phrase("{0}: does not drip, but mould may grow"),
-    verdict_drip: Phrase("{0}: drips"),
-    verdict_frost: Phrase("{0}: frost, and drips at the thaw"),
-    next: "Mend it",
-    next_said: Phrase("({0}) and the next weakest is {1}, free of mould up to {2}"),
+    verdict: "What that does",
+    verdict_dry: Phrase("{0}: stays dry, the room standing at {1} on a cold day of use"),
+    verdict_mould: Phrase("{0}: does not drip at {1}, but mould may grow over the weeks"),
+    verdict_drip: Phrase("{0}: drips, the room standing at {1} on a cold day of use"),
+    verdict_frost: Phrase(
+        "{0}: frost, and drips at the thaw, the room standing at {1} on a cold day of use",
+    ),
+    next: "The next weakest of another sort",
+    next_said: Phrase("{0}, dry up to {1}"),
     mild: "In mild weather",
     mild_said: Phrase("outdoor air holds {0} until it is about {1} outdoors"),
     mild_never: Phrase("this air never holds {0}"),
@@ -143,7 +145,7 @@ const FRENCH: DampWords = DampWords {
     use_note: "Fixe personnes, brassées, animaux et humidité à tenir. Changez-les sous Usage de la \
                pièce.",
     gives: "L’usage dégage",
-    gives_said: Phrase("{0} aux heures chargées, {1} d’eau par jour"),
+    gives_said: Phrase("{0} aux heures chargées, {1} d’eau un jour d’usage"),
     gives_nothing: "aucune humidité",
     alone: "Avec les fuites seules",
     alone_said: Phrase("la pièce arrive à {0} avec {1} d’air du dehors à {2}"),
@@ -155,13 +157,17 @@ const FRENCH: DampWords = DampWords {
     no_fan: Phrase("il faut {0} d’air du dehors : posez volets et ventilateur, ou dégagez moins"),
     too_damp: "l’air du dehors est plus humide que la pièce ne doit l’être : aucun ventilateur n’y \
                peut rien",
-    verdict: "Au point faible",
-    verdict_dry: Phrase("{0} : reste sec"),
-    verdict_mould: Phrase("{0} : ne dégoutte pas, mais la moisissure peut venir"),
-    verdict_drip: Phrase("{0} : dégoutte"),
-    verdict_frost: Phrase("{0} : givre, et dégoutte au redoux"),
-    next: "Corrigez-le",
-    next_said: Phrase("({0}) et le suivant est {1}, sans moisissure jusqu’à {2}"),
+    verdict: "Ce que cela fait",
+    verdict_dry: Phrase("{0} : reste sec, la pièce étant à {1} un jour froid d’usage"),
+    verdict_mould: Phrase(
+        "{0} : ne dégoutte pas à {1}, mais la moisissure peut venir au fil des semaines",
+    ),
+    verdict_drip: Phrase("{0} : dégoutte, la pièce étant à {1} un jour froid d’usage"),
+    verdict_frost: Phrase(
+        "{0} : givre, et dégoutte au redoux, la pièce étant à {1} un jour froid d’usage",
+    ),
+    next: "Le suivant, d’une autre sorte",
+    next_said: Phrase("{0}, sec jusqu’à {1}"),
     mild: "Par temps doux",
     mild_said: Phrase("l’air du dehors tient {0} jusqu’à environ {1} dehors"),
     mild_never: Phrase("cet air ne tient jamais {0}"),

@@ -111,7 +111,7 @@ const ENGLISH: DrawingWords = DrawingWords {
     plan: "Plan, cut above the floor",
     close_up: "One stud of the side wall, cut level",
     ladder: "What took each millimetre",
-    chart: "Wall foam: room lost against heating load",
+    chart: "Wall foam: room lost against heat lost",
 
     section_told: Phrase(
         "Bare steel {0} wide and {1} high. Clear room {2} wide and {3} high. {4} of foam on the \
@@ -123,7 +123,7 @@ const ENGLISH: DrawingWords = DrawingWords {
     ),
     close_up_told: Phrase("From outdoors inwards: {0}. Over the crests of the sheet: {1}. {2}"),
     chart_told: Phrase(
-        "With {0} of wall foam {1} of room is lost and the heating load is about {2}; with {3} it \
+        "With {0} of wall foam {1} of room is lost and about {2} of heat with the fan off; with {3} it \
          is {4} and about {5}. Foam up to the frame’s face at {6} takes no room.",
     ),
 
@@ -163,15 +163,15 @@ const ENGLISH: DrawingWords = DrawingWords {
     nothing: "nothing",
 
     room_lost: Phrase("room lost, {0}"),
-    heating_load: Phrase("heating load, {0}"),
+    heating_load: Phrase("heat lost, fan off, {0}"),
     working_out: "working out …",
     kink: Phrase("frame’s face, {0}: foam up to here takes no room"),
     this_design: "this design",
     as_table: "The same as a table",
-    table_caption: "Room lost and heating load by foam on side and end walls",
+    table_caption: "Room lost and heat lost, fan off, by foam on side and end walls",
     wall_foam: "Wall foam",
     lost: "lost",
-    load: "load",
+    load: "heat",
 };
 
 const FRENCH: DrawingWords = DrawingWords {
@@ -181,7 +181,7 @@ const FRENCH: DrawingWords = DrawingWords {
     plan: "Plan, coupé au-dessus du plancher",
     close_up: "Un montant de la paroi latérale, coupe horizontale",
     ladder: "Ce qui a pris chaque millimètre",
-    chart: "Mousse des parois : espace perdu et charge de chauffage",
+    chart: "Mousse des parois : espace perdu et chaleur perdue",
 
     section_told: Phrase(
         "Acier nu : {0} de large et {1} de haut. Espace libre : {2} de large et {3} de haut. {4} \
@@ -193,9 +193,9 @@ const FRENCH: DrawingWords = DrawingWords {
     ),
     close_up_told: Phrase("Du dehors vers le dedans : {0}. Sur les crêtes de la tôle : {1}. {2}"),
     chart_told: Phrase(
-        "Avec {0} de mousse aux parois, {1} d’espace est perdu et la charge de chauffage est \
-         d’environ {2} ; avec {3}, c’est {4} et environ {5}. La mousse jusqu’à la face de \
-         l’ossature, à {6}, ne prend pas d’espace.",
+        "Avec {0} de mousse aux parois, {1} d’espace est perdu et environ {2} de chaleur, ventilateur \
+         arrêté ; avec {3}, c’est {4} et environ {5}. La mousse jusqu’à la face de l’ossature, à {6}, ne \
+         prend pas d’espace.",
     ),
 
     wall_grip: "Mousse des parois latérales et d’extrémité",
@@ -234,15 +234,15 @@ const FRENCH: DrawingWords = DrawingWords {
     nothing: "rien",
 
     room_lost: Phrase("espace perdu, {0}"),
-    heating_load: Phrase("charge de chauffage, {0}"),
+    heating_load: Phrase("chaleur perdue, ventilateur arrêté, {0}"),
     working_out: "calcul en cours…",
     kink: Phrase("face de l’ossature, {0} : jusqu’ici la mousse ne prend pas d’espace"),
     this_design: "ce projet",
     as_table: "La même chose en tableau",
-    table_caption: "Espace perdu et charge de chauffage selon la mousse des parois",
+    table_caption: "Espace perdu et chaleur perdue, ventilateur arrêté, selon la mousse des parois",
     wall_foam: "Mousse des parois",
     lost: "perdu",
-    load: "charge",
+    load: "chaleur",
 };
 
 impl Language {

@@ -1,6 +1,7 @@
 //! Words of the answer to "will it drip?".
 
-use inchwise_core::moisture::{SpotPlace, SurfaceRisk};
+use inchwise_core::humidity::SpotPlace;
+use inchwise_core::moisture::SurfaceRisk;
 
 use super::Language::{English, French};
 use super::{Language, Phrase};
@@ -11,36 +12,34 @@ pub struct Drip {
     pub question: &'static str,
     /// How humid the room may be: {0} outdoors, {1} humidity, {2} the weakest spot.
     pub stands: Phrase,
-    /// At the humidity to be held: {0}.
+    /// At the room's own humidity: {0}.
     pub stays_dry: Phrase,
-    /// The same, where mould may grow.
+    /// The same, where mould may grow: {1}.
     pub moulds: Phrase,
-    /// The same, where it drips.
+    /// The same, where it drips: {1}.
     pub drips: Phrase,
-    /// The same, where it frosts.
+    /// The same, where it frosts: {1}.
     pub frosts: Phrase,
 }
 
 const ENGLISH: Drip = Drip {
     question: "Will it drip?",
-    stands: Phrase(
-        "Dry, no mould, down to {0} up to about {1} indoor humidity; weakest spot: {2}.",
-    ),
-    stays_dry: Phrase("No at {0}."),
-    moulds: Phrase("Not at {0}, but mould may grow."),
-    drips: Phrase("Yes at {0}."),
-    frosts: Phrase("Yes at {0}: frost, then drips."),
+    stands: Phrase("Nothing drips down to {0} up to about {1} indoor humidity; weakest spot: {2}."),
+    stays_dry: Phrase("No: this use brings {0}."),
+    moulds: Phrase("No: this use brings {0}. But mould may grow: {1}."),
+    drips: Phrase("Yes: this use brings {0}. Drops: {1}."),
+    frosts: Phrase("Yes: this use brings {0}. Frost, then drips: {1}."),
 };
 
 const FRENCH: Drip = Drip {
     question: "Ça va dégoutter?",
     stands: Phrase(
-        "Sec, sans moisissure jusqu’à {0} si l’humidité reste sous environ {1}; point faible : {2}.",
+        "Rien ne dégoutte jusqu’à {0} si l’humidité reste sous environ {1}; point faible : {2}.",
     ),
-    stays_dry: Phrase("Non à {0}."),
-    moulds: Phrase("Pas à {0}, mais moisissure possible."),
-    drips: Phrase("Oui à {0}."),
-    frosts: Phrase("Oui à {0} : givre, puis gouttes."),
+    stays_dry: Phrase("Non : cet usage donne {0}."),
+    moulds: Phrase("Non : cet usage donne {0}. Mais moisissure possible : {1}."),
+    drips: Phrase("Oui : cet usage donne {0}. Gouttes : {1}."),
+    frosts: Phrase("Oui : cet usage donne {0}. Givre, puis gouttes : {1}."),
 };
 
 impl Drip {

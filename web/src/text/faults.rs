@@ -28,6 +28,12 @@ pub struct Faults {
     pub must_exceed: Phrase,
     /// Not less than another: {0} read, {1} the other's name, {2} what it is.
     pub must_be_below: Phrase,
+    /// Below another: {0} read, {1} the other's name, {2} what it is.
+    pub must_not_be_below: Phrase,
+    /// An opening in a wall that is not there.
+    pub no_wall_there: &'static str,
+    /// The room's hours end when they begin.
+    pub used_hours: &'static str,
     /// Moisture is given off and no air carries it out.
     pub source_without_air: &'static str,
     /// A fault away from its field: {0} label, {1} fault.
@@ -56,6 +62,11 @@ const ENGLISH: Faults = Faults {
     must_be_below: Phrase(
         "Read as {0}. It must be less than {1}, {2}: the pressure falls along a fan’s curve.",
     ),
+    must_not_be_below: Phrase(
+        "Read as {0}. It must not be below {1}, {2}: the fan may cool above that only.",
+    ),
+    no_wall_there: "There is no framed wall before the cargo doors: the foam is in their leaves.",
+    used_hours: "The same hour twice. All day is 0 until 24; past midnight is fine, as 20 until 4.",
     source_without_air: "The use gives off moisture and no air carries it out. Let air leak in, or fit dampers and a fan.",
     at_field: Phrase("{0}: {1}"),
 };
@@ -84,6 +95,11 @@ const FRENCH: Faults = Faults {
     must_be_below: Phrase(
         "Lu comme {0}. Il faut moins que {1}, {2} : la pression baisse le long de la courbe.",
     ),
+    must_not_be_below: Phrase(
+        "Lu comme {0}. Pas sous {1}, {2} : le ventilateur ne rafraîchit qu’au-dessus.",
+    ),
+    no_wall_there: "Il n’y a pas de paroi devant les portes de cargo : la mousse est dans leurs vantaux.",
+    used_hours: "Deux fois la même heure. Tout le jour : 0 à 24; après minuit va aussi, comme 20 à 4.",
     source_without_air: "L’usage dégage de l’humidité et aucun air ne l’emporte. Laissez entrer de l’air, ou posez volets et ventilateur.",
     at_field: Phrase("{0} : {1}"),
 };
@@ -115,6 +131,7 @@ mod tests {
                 faults.far_from_nominal,
                 faults.must_exceed,
                 faults.must_be_below,
+                faults.must_not_be_below,
                 faults.at_field,
             ]
             .map(Phrase::places)

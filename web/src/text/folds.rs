@@ -42,6 +42,22 @@ pub struct Folds {
     pub air_note: &'static str,
     /// The use, what it brings, and the place's air.
     pub room_use: &'static str,
+    /// Where figures of the place are chosen.
+    pub place_note: &'static str,
+    /// What drying and condensing do to the heat.
+    pub drying_note: &'static str,
+    /// By which rule outdoor air is counted.
+    pub outdoor_air_rule: &'static str,
+    /// Forklift pockets and gooseneck tunnel.
+    pub floor_recesses: &'static str,
+    /// How the end with the cargo doors is finished.
+    pub door_end_finish: &'static str,
+    /// What keeps panes apart.
+    pub window_spacer: &'static str,
+    /// How sleeves end.
+    pub sleeve_end: &'static str,
+    /// Sun and summer.
+    pub sun: &'static str,
     /// Dampers and fan.
     pub ventilation: &'static str,
     /// What keeps the rain out.
@@ -86,7 +102,17 @@ const ENGLISH: Folds = Folds {
     air: "Air and temperature",
     air_note: "0.3 an hour is a tight room with the fan off. A kennel or a drying room may need \
                ten and more.",
+    place_note: "The months outdoors, their humidity and sun, the height above the sea and a hot day are \
+                 those of the place, under The year.",
     room_use: "Use of the room",
+    drying_note: "Water that dries takes 0.68 kWh of the room’s heat a kilogram. What condenses gives a part \
+                  of it back.",
+    outdoor_air_rule: "Fresh air by the rule",
+    floor_recesses: "Forklift pockets and tunnel",
+    door_end_finish: "At the cargo doors",
+    window_spacer: "Edge of the glass",
+    sleeve_end: "Damper sleeves end",
+    sun: "Sun and summer",
     ventilation: "Dampers and fan",
     weather_cover: "Over each damper",
     damper_screen: "Dampers are",
@@ -123,7 +149,17 @@ const FRENCH: Folds = Folds {
     air: "Air et température",
     air_note: "0,3 à l’heure, c’est une pièce étanche, ventilateur arrêté. Un chenil ou un séchoir \
                peut demander dix et plus.",
+    place_note: "Les mois dehors, leur humidité et leur soleil, l’altitude et un jour chaud sont ceux du lieu, \
+                 sous L’année.",
     room_use: "Usage de la pièce",
+    drying_note: "L’eau qui sèche prend à la pièce 0,68 kWh de chaleur par kilogramme. Celle qui condense en \
+                  rend une part.",
+    outdoor_air_rule: "Air neuf selon la règle",
+    floor_recesses: "Passages de fourches et tunnel",
+    door_end_finish: "Aux portes de cargo",
+    window_spacer: "Bord du vitrage",
+    sleeve_end: "Les manchons finissent",
+    sun: "Soleil et été",
     ventilation: "Volets et ventilateur",
     weather_cover: "Sur chaque volet",
     damper_screen: "Les volets sont",

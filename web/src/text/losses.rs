@@ -21,6 +21,14 @@ pub struct Losses {
     pub how: &'static str,
     /// Small losses together: {0} of them, each below {1}.
     pub small: Phrase,
+    /// Row: all of the above.
+    pub at_rest: &'static str,
+    /// Row: the air that the fan brings.
+    pub by_fan: &'static str,
+    /// Row: warming up after a setback.
+    pub reheat: &'static str,
+    /// Row: water that dries.
+    pub drying: &'static str,
     /// The last row.
     pub total: &'static str,
     /// Layers of a plain area.
@@ -64,6 +72,10 @@ const ENGLISH: Losses = Losses {
     share: "Share",
     how: "how",
     small: Phrase("{0} smaller parts, each under {1}"),
+    at_rest: "At rest, fan off",
+    by_fan: "Air that the fan adds",
+    reheat: "Warming up again",
+    drying: "Drying",
     total: "Heating load",
     layers: "From the room outwards:",
     inside_surface: "inside surface",
@@ -97,6 +109,10 @@ const FRENCH: Losses = Losses {
     share: "Part",
     how: "calcul",
     small: Phrase("{0} parties plus petites, chacune sous {1}"),
+    at_rest: "Au repos, ventilateur arrêté",
+    by_fan: "Air que le ventilateur ajoute",
+    reheat: "Relance",
+    drying: "Séchage",
     total: "Charge de chauffage",
     layers: "De la pièce vers dehors :",
     inside_surface: "surface intérieure",
@@ -166,6 +182,8 @@ impl Language {
             (LayerKind::AirGap, French) => "air immobile",
             (LayerKind::Lining, English) => "lining",
             (LayerKind::Lining, French) => "parement",
+            (LayerKind::Panel, English) => "wipeable panel",
+            (LayerKind::Panel, French) => "panneau lavable",
             (LayerKind::FloorPlywood, English) => "floor plywood",
             (LayerKind::FloorPlywood, French) => "contreplaqué du plancher",
             (LayerKind::FloorFoam, English) => "foam board",
@@ -190,11 +208,57 @@ impl Language {
                 "joints des portes de cargo, au-delà des renouvellements d’air choisis".to_owned()
             }
             (NotCounted::OtherFixings, English) => {
-                "long screws and fixings through the foam".to_owned()
+                "brackets and fixings through the foam other than those chosen".to_owned()
             }
             (NotCounted::OtherFixings, French) => {
-                "longues vis et fixations à travers la mousse".to_owned()
+                "équerres et fixations à travers la mousse autres que celles choisies".to_owned()
             }
+            (NotCounted::CargoDoorFittings, English) => {
+                "hinge pins, locking bars and hollow frames of the cargo doors".to_owned()
+            }
+            (NotCounted::CargoDoorFittings, French) => {
+                "axes de charnières, barres de verrouillage et cadres creux des portes de cargo"
+                    .to_owned()
+            }
+            (NotCounted::OpeningCorners, English) => {
+                "corners of the steel frames round door and windows".to_owned()
+            }
+            (NotCounted::OpeningCorners, French) => {
+                "coins des cadres d’acier de la porte et des fenêtres".to_owned()
+            }
+            (NotCounted::LiningScrews, English) => {
+                "screws that hold the lining to the studs".to_owned()
+            }
+            (NotCounted::LiningScrews, French) => "vis du parement dans les montants".to_owned(),
+            (NotCounted::LashingRings, English) => {
+                "rings and bars for lashing, welded to rails and posts".to_owned()
+            }
+            (NotCounted::LashingRings, French) => {
+                "anneaux et barres d’arrimage soudés aux longerons et poteaux".to_owned()
+            }
+            (NotCounted::CargoVents, English) => "the box’s own vents".to_owned(),
+            (NotCounted::CargoVents, French) => "évents du conteneur".to_owned(),
+            (NotCounted::ConduitsAndGlands, English) => {
+                "boxes and conduits in the foam, glands through the skin".to_owned()
+            }
+            (NotCounted::ConduitsAndGlands, French) => {
+                "boîtes et conduits dans la mousse, presse-étoupes à travers la tôle".to_owned()
+            }
+            (NotCounted::ExteriorSteel, English) => {
+                "steel welded to the outside: hinges, awnings, hooks".to_owned()
+            }
+            (NotCounted::ExteriorSteel, French) => {
+                "acier soudé dehors : charnières, auvents, crochets".to_owned()
+            }
+            (NotCounted::RecessEnds, English) => {
+                "ends of forklift pockets and gooseneck tunnel at the rails".to_owned()
+            }
+            (NotCounted::RecessEnds, French) => {
+                "bouts des passages de fourches et du tunnel de col de cygne aux longerons"
+                    .to_owned()
+            }
+            (NotCounted::RoofJoints, English) => "joints of the roof’s sheets".to_owned(),
+            (NotCounted::RoofJoints, French) => "joints des tôles du toit".to_owned(),
         }
     }
 }

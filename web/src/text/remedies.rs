@@ -1,37 +1,11 @@
-//! What mends a cold spot, and what is to be asked of others.
+//! What is to be asked of others.
 
-use inchwise_core::moisture::{Deferral, Remedy};
+use inchwise_core::humidity::Deferral;
 
 use super::Language;
 use super::Language::{English, French};
 
 impl Language {
-    /// What mends a cold spot, as a short clause.
-    pub const fn remedy(self, remedy: Remedy) -> &'static str {
-        match (remedy, self) {
-            (Remedy::CoverCastings, English) => "cover the castings",
-            (Remedy::CoverCastings, French) => "habiller les pièces de coin",
-            (Remedy::HoldStudsOff, English) => "hold the studs off the steel",
-            (Remedy::HoldStudsOff, French) => "écarter les montants de l’acier",
-            (Remedy::HoldJoistsOff, English) => "hold the joists off the roof",
-            (Remedy::HoldJoistsOff, French) => "écarter les solives du toit",
-            (Remedy::PadBrackets, English) => "pad the brackets",
-            (Remedy::PadBrackets, French) => "caler les équerres",
-            (Remedy::InsulateFloor, English) => "wrap or cover the floor’s members",
-            (Remedy::InsulateFloor, French) => "envelopper ou couvrir les traverses",
-            (Remedy::PackOpeningFrames, English) => "foam over the opening frames",
-            (Remedy::PackOpeningFrames, French) => "mousser les cadres d’ouverture",
-            (Remedy::InsulateDampers, English) => "use insulated dampers",
-            (Remedy::InsulateDampers, French) => "prendre des volets isolés",
-            (Remedy::DeepenFoam, English) => "deepen the foam",
-            (Remedy::DeepenFoam, French) => "épaissir la mousse",
-            (Remedy::BetterDoor, English) => "take a better door",
-            (Remedy::BetterDoor, French) => "prendre une meilleure porte",
-            (Remedy::BetterWindows, English) => "take better windows",
-            (Remedy::BetterWindows, French) => "prendre de meilleures fenêtres",
-        }
-    }
-
     /// A matter to ask about.
     pub const fn deferral(self, deferral: Deferral) -> &'static str {
         match (deferral, self) {

@@ -14,12 +14,14 @@ pub struct Spots {
     pub first: Phrase,
     /// The same, frost instead of drops.
     pub first_frosts: Phrase,
-    /// The slider of the room's humidity.
-    pub humidity: &'static str,
+    /// How humid the room stands: {0}.
+    pub humidity: Phrase,
     /// Heading of the list.
     pub list: &'static str,
     /// What the list says of {0} outdoors and {1} in the room.
     pub list_told: Phrase,
+    /// Behind it: mould by the mean of {0}.
+    pub mould_told: Phrase,
     /// Column: where, and what {0} humidity brings there.
     pub place: Phrase,
     /// Column: temperature of the surface.
@@ -82,10 +84,13 @@ const ENGLISH: Spots = Spots {
     first_frosts: Phrase(
         "At {0} outside, the coldest place is: {1}. It frosts once the room is over {2} humid.",
     ),
-    humidity: "Humidity of the room",
+    humidity: Phrase("The room stands at {0} on a day of use."),
     list: "Cold spots, coldest first",
     list_told: Phrase(
         "At {0} outside and {1} in the room. Choose a place to see its temperatures.",
+    ),
+    mould_told: Phrase(
+        " Mould is told of the mean of {0}, which asks most; frames and panes are told by drops alone.",
     ),
     place: Phrase("Place, at {0} humidity"),
     surface: "Surface",
@@ -134,10 +139,14 @@ const FRENCH: Spots = Spots {
         "À {0} dehors, l’endroit le plus froid : {1}. Il givre dès que la pièce dépasse {2} \
          d’humidité.",
     ),
-    humidity: "Humidité de la pièce",
+    humidity: Phrase("La pièce est à {0} un jour d’usage."),
     list: "Points froids, le plus froid d’abord",
     list_told: Phrase(
         "À {0} dehors et {1} dans la pièce. Choisissez un endroit pour voir ses températures.",
+    ),
+    mould_told: Phrase(
+        " La moisissure est dite de la moyenne de {0}, le mois le plus exigeant; cadres et vitres, des gouttes \
+         seules.",
     ),
     place: Phrase("Endroit, à {0} d’humidité"),
     surface: "Surface",

@@ -11,10 +11,12 @@ pub struct Workings {
     pub gives: &'static str,
     /// Given off by one source: {0} how many, {1} of what, {2} usual, {3} least, {4} most, {5} source.
     pub gives_step: Phrase,
-    /// All of them: {0} busy, {1} in the mean of a day.
+    /// All of them: {0} busy, {1} in the mean of a day of use, {2} of a week.
     pub gives_together: Phrase,
     /// The room left alone: the rule.
     pub alone: &'static str,
+    /// {0} given off, {1} taken by cold places, {2} left.
+    pub onto_places: Phrase,
     /// {0} outdoors, {1} given off, {2} of air, {3} comes to.
     pub alone_step: Phrase,
     /// {0} vapour, {1} at saturation, {2} temperature, {3} humidity.
@@ -27,8 +29,16 @@ pub struct Workings {
     pub needs: Phrase,
     /// {0} outdoors, {1} to be held.
     pub cannot: Phrase,
-    /// {0} needed, {1} leaks, {2} the fan moves, {3} of its time.
+    /// {0} leaks, {1} the fan moves, {2} it adds.
+    pub adds: Phrase,
+    /// {0} a fan with an exchanger adds.
+    pub adds_all: Phrase,
+    /// {0} needed, {1} leaks, {2} the fan adds, {3} of its time.
     pub duty: Phrase,
+    /// {0} for those inside, {1} the fan moves, {2} of its time.
+    pub duty_for_them: Phrase,
+    /// The fan runs all the time.
+    pub without_pause: &'static str,
     /// {0} of its speed, {1} pressure, {2} power.
     pub part_speed: Phrase,
     /// The humidity a spot stands: the rule.
@@ -37,6 +47,8 @@ pub struct Workings {
     pub surface: Phrase,
     /// {0} vapour at the surface, {1} in the room, {2} drips, {3} mould.
     pub limits: Phrase,
+    /// {0} month, {1} vapour in it, {2} surface at 80 %, {3} outdoors, {4} room, {5} factor asked, {6} factor here.
+    pub critical: Phrase,
     /// {0} the room's humidity.
     pub held_at: Phrase,
     /// In mild weather: the rule.
@@ -79,6 +91,10 @@ pub struct Workings {
     pub animals_source: &'static str,
     /// Warming: the rule.
     pub warming: &'static str,
+    /// Its source.
+    pub warming_source: &'static str,
+    /// {0} the fan adds, {1} of its time, {2} in the mean.
+    pub in_its_time: Phrase,
     /// {0} air, {1} heat capacity, {2} difference, {3} heat.
     pub warm_step: Phrase,
     /// {0} heat, {1} effectiveness, {2} left.
@@ -87,6 +103,8 @@ pub struct Workings {
     pub frost_limit: Phrase,
     /// Hot day: the rule.
     pub hot_day: &'static str,
+    /// {0} people, {1} each, {2} animals, {3} equipment in use, {4} always on, {5} together.
+    pub gains_step: Phrase,
     /// {0} heat, {1} heat capacity, {2} difference, {3} dry air, {4} as room air.
     pub hot_step: Phrase,
     /// {0} outdoors, {1} room.
@@ -141,9 +159,10 @@ const ENGLISH: Workings = Workings {
     source: Phrase("Source: {0}"),
     gives: "What each gives off, times how many. In the busy hours all of it comes at once.",
     gives_step: Phrase("{0} × {1}: {2}, known from {3} to {4} ({5})"),
-    gives_together: Phrase("Together {0}; in the mean of a day {1}"),
+    gives_together: Phrase("Together {0}; in the mean of a day of use {1}, of a week {2}"),
     alone: "Water in the room’s air = water outdoors + moisture given off ÷ dry air that leaks \
-            in.",
+            in, the busy hours lasting. Places colder than the room’s dew point take their part first.",
+    onto_places: Phrase("{0} − {1} onto cold places = {2}"),
     alone_step: Phrase("{0} + {1} ÷ {2} = {3}"),
     of_saturation: Phrase("Its vapour presses with {0}, of the {1} that air at {2} can hold: {3}"),
     soaked: Phrase("Air at {0} holds no more than {1}: {2} condenses somewhere"),
@@ -151,16 +170,27 @@ const ENGLISH: Workings = Workings {
               count.",
     needs: Phrase("{0} ÷ ({1} − {2}) = {3}, {4} as room air"),
     cannot: Phrase("Outdoor air has {0}, no less than the {1} to be held"),
-    duty: Phrase("({0} − {1} that leaks in) ÷ {2} that the fan moves = {3}"),
+    adds: Phrase(
+        "Drawing air out, it lessens the leaks: √({0} × {0} + {1} × {1}) − {0} = {2} that it adds",
+    ),
+    adds_all: Phrase(
+        "With an exchanger it leaves the leaks as they are and adds all it moves, {0}",
+    ),
+    duty: Phrase("({0} − {1} that leaks in) ÷ {2} that the fan adds = {3}"),
+    duty_for_them: Phrase("For those inside: {0} ÷ {1} that the fan moves = {2}"),
+    without_pause: "It runs without a pause",
     part_speed: Phrase(
         "Run at {0} of its speed without a pause, a fan makes {1} of its pressure and draws {2} \
          of its power (fan laws)",
     ),
     limit: "Surface = outdoors + factor × (room − outdoors); the factor is solved from this \
             design. It drips once the room’s vapour is more than air at the surface can hold; \
-            mould may grow from 80 % of that.",
+            mould is asked in the mean of the month that asks most, by 80 % at the surface.",
     surface: Phrase("{0} + {1} × {2} = {3} at the surface"),
-    limits: Phrase("{0} ÷ {1} = {2} before it drips, {3} before mould"),
+    limits: Phrase("{0} ÷ {1} = {2} before it drips, {3} where 80 % stands at it"),
+    critical: Phrase(
+        "{0}, vapour of {1} is 80 % at {2}: ({2} − {3}) ÷ ({4} − {3}) = {5} asked, {6} here",
+    ),
     held_at: Phrase("The room comes to {0}"),
     mild: "As it gets warmer outdoor air brings more water itself. It holds the room until what \
            it brings and what is given off come to what is to be held.",
@@ -186,14 +216,19 @@ const ENGLISH: Workings = Workings {
     people_step: Phrase("{0} × {1} + {2} × {3} = {4}"),
     animals: "Air changes of the whole room.",
     animals_step: Phrase("{0} an hour × {1} = {2}"),
-    animals_source: "Guide for the Care and Use of Laboratory Animals, 10 to 15 (as quoted)",
-    warming: "Heat = dry air × heat capacity with its vapour × (room − outdoors).",
+    animals_source: "as chosen; Guide for the Care and Use of Laboratory Animals, 10 to 15 (as quoted)",
+    warming: "Heat = dry air that the fan adds beside the leaks × heat capacity × (room − outdoors). The \
+              leaks’ own heat stands under Where the heat goes.",
+    warming_source: "EN 12831-1:2017; leaks beside an exhaust fan: ASHRAE Fundamentals 2017, chapter 16 (from \
+                     memory)",
+    in_its_time: Phrase("{0} × {1} of its time = {2}"),
     warm_step: Phrase("{0} × {1} × {2} = {3}"),
     exchanger: Phrase("{0} × (1 − {1} taken back) = {2}"),
     frost_limit: Phrase(
         "So that leaving air is not cooled past {1}: ({0} − {1}) ÷ ({0} − {2}) = {3} at most",
     ),
     hot_day: "Dry air needed = heat given off ÷ (heat capacity × (room − outdoors)).",
+    gains_step: Phrase("people {0} × {1} + animals {2} + equipment {3} + always on {4} = {5}"),
     hot_step: Phrase("{0} ÷ ({1} × {2}) = {3}, {4} as room air"),
     hot_cannot: Phrase("Outdoors is {0} when the room may be {1}"),
     speed: "Speed = flow through one damper ÷ its area.",
@@ -220,8 +255,9 @@ const ENGLISH: Workings = Workings {
     by_definition: "by definition",
     inside: "Vapour that comes to the cold steel in a month = (vapour in the room − what air at \
              the steel can hold) × δ₀ ÷ still air that resists as much × time; a warm month takes \
-             it back. The room is taken 5 % damper than it is to be held, the margin of the \
-             standard.",
+             it back. The room stands as its use makes it in the mean of the month, what it has over \
+             outdoors counted 1.10-fold for a bad year, and is aired in months that need no heat; the steel stands as warm as outdoors and the month’s sun \
+             make it.",
     still_air: Phrase("Lining, gap and {1} of foam resist as {0} of still air"),
     month: Phrase("{0}: ({1} − {2}) × 2·10⁻¹⁰ kg/(m·s·Pa) ÷ {3} × the month = {4}"),
     month_ends: Phrase("At the end of each month: {0}"),
@@ -232,8 +268,10 @@ const FRENCH: Workings = Workings {
     source: Phrase("Source : {0}"),
     gives: "Ce que chacun dégage, fois le nombre. Aux heures chargées, tout vient à la fois.",
     gives_step: Phrase("{0} × {1} : {2}, entre {3} et {4} ({5})"),
-    gives_together: Phrase("Ensemble {0}; en moyenne sur le jour {1}"),
-    alone: "Eau dans l’air de la pièce = eau dehors + humidité dégagée ÷ air sec qui fuit.",
+    gives_together: Phrase("Ensemble {0}; en moyenne sur un jour d’usage {1}, sur une semaine {2}"),
+    alone: "Eau dans l’air de la pièce = eau dehors + humidité dégagée ÷ air sec qui fuit, les heures \
+            chargées durant. Les endroits plus froids que le point de rosée prennent d’abord leur part.",
+    onto_places: Phrase("{0} − {1} aux endroits froids = {2}"),
     alone_step: Phrase("{0} + {1} ÷ {2} = {3}"),
     of_saturation: Phrase("Sa vapeur presse de {0}, sur les {1} que l’air à {2} peut tenir : {3}"),
     soaked: Phrase("L’air à {0} ne tient que {1} : {2} se condense quelque part"),
@@ -241,16 +279,27 @@ const FRENCH: Workings = Workings {
               comptent.",
     needs: Phrase("{0} ÷ ({1} − {2}) = {3}, soit {4} d’air de la pièce"),
     cannot: Phrase("L’air du dehors a {0}, pas moins que les {1} à tenir"),
-    duty: Phrase("({0} − {1} de fuites) ÷ {2} que le ventilateur déplace = {3}"),
+    adds: Phrase(
+        "En tirant l’air, il réduit les fuites : √({0} × {0} + {1} × {1}) − {0} = {2} qu’il ajoute",
+    ),
+    adds_all: Phrase(
+        "Avec un échangeur, il laisse les fuites telles quelles et ajoute tout ce qu’il déplace, {0}",
+    ),
+    duty: Phrase("({0} − {1} de fuites) ÷ {2} que le ventilateur ajoute = {3}"),
+    duty_for_them: Phrase("Pour les occupants : {0} ÷ {1} que le ventilateur déplace = {2}"),
+    without_pause: "Il tourne sans arrêt",
     part_speed: Phrase(
         "À {0} de sa vitesse sans arrêt, un ventilateur fait {1} de sa pression et prend {2} de \
          sa puissance (lois des ventilateurs)",
     ),
     limit: "Surface = dehors + facteur × (pièce − dehors); le facteur est calculé pour ce projet. \
             Ça dégoutte quand la vapeur de la pièce dépasse ce que l’air peut tenir à la surface; \
-            la moisissure peut venir dès 80 % de cela.",
+            la moisissure est jugée sur la moyenne du mois le plus exigeant, à 80 % à la surface.",
     surface: Phrase("{0} + {1} × {2} = {3} à la surface"),
-    limits: Phrase("{0} ÷ {1} = {2} avant de dégoutter, {3} avant la moisissure"),
+    limits: Phrase("{0} ÷ {1} = {2} avant de dégoutter, {3} où 80 % s’y trouve"),
+    critical: Phrase(
+        "{0}, une vapeur de {1} est 80 % à {2} : ({2} − {3}) ÷ ({4} − {3}) = {5} demandé, {6} ici",
+    ),
     held_at: Phrase("La pièce arrive à {0}"),
     mild: "Plus il fait doux, plus l’air du dehors apporte d’eau. Il tient la pièce tant que ce \
            qu’il apporte et ce qui est dégagé n’en dépassent pas l’eau à tenir.",
@@ -277,14 +326,21 @@ const FRENCH: Workings = Workings {
     people_step: Phrase("{0} × {1} + {2} × {3} = {4}"),
     animals: "Renouvellements d’air de toute la pièce.",
     animals_step: Phrase("{0} à l’heure × {1} = {2}"),
-    animals_source: "Guide for the Care and Use of Laboratory Animals, 10 à 15 (tel que cité)",
-    warming: "Chaleur = air sec × chaleur massique avec sa vapeur × (pièce − dehors).",
+    animals_source: "tel que choisi; Guide for the Care and Use of Laboratory Animals, 10 à 15 (tel que cité)",
+    warming: "Chaleur = air sec que le ventilateur ajoute aux fuites × chaleur massique × (pièce − dehors). La \
+              chaleur des fuites est sous Où va la chaleur.",
+    warming_source: "EN 12831-1:2017; fuites avec un ventilateur d’extraction : ASHRAE Fundamentals 2017, \
+                     chapitre 16 (de mémoire)",
+    in_its_time: Phrase("{0} × {1} du temps = {2}"),
     warm_step: Phrase("{0} × {1} × {2} = {3}"),
     exchanger: Phrase("{0} × (1 − {1} récupéré) = {2}"),
     frost_limit: Phrase(
         "Pour ne pas refroidir l’air sortant sous {1} : ({0} − {1}) ÷ ({0} − {2}) = {3} au plus",
     ),
     hot_day: "Air sec qu’il faut = chaleur dégagée ÷ (chaleur massique × (pièce − dehors)).",
+    gains_step: Phrase(
+        "personnes {0} × {1} + animaux {2} + appareils {3} + toujours allumés {4} = {5}",
+    ),
     hot_step: Phrase("{0} ÷ ({1} × {2}) = {3}, soit {4} d’air de la pièce"),
     hot_cannot: Phrase("Il fait {0} dehors quand la pièce peut être à {1}"),
     speed: "Vitesse = débit d’un volet ÷ son aire.",
@@ -313,7 +369,9 @@ const FRENCH: Workings = Workings {
     by_definition: "par définition",
     inside: "Vapeur qui vient à l’acier en un mois = (vapeur de la pièce − ce que l’air tient \
              contre l’acier) × δ₀ ÷ air immobile qui résiste autant × durée; un mois chaud la \
-             reprend. La pièce est prise 5 % plus humide qu’à tenir, la marge de la norme.",
+             reprend. La pièce est comme son usage la fait en moyenne du mois, son excès sur le dehors compté \
+             1,10 fois pour une mauvaise année, et aérée dans les mois sans chauffage; l’acier est aussi chaud que le font le dehors et le soleil du \
+             mois.",
     still_air: Phrase("Revêtement, vide et {1} de mousse résistent comme {0} d’air immobile"),
     month: Phrase("{0} : ({1} − {2}) × 2·10⁻¹⁰ kg/(m·s·Pa) ÷ {3} × le mois = {4}"),
     month_ends: Phrase("À la fin de chaque mois : {0}"),
@@ -343,15 +401,20 @@ mod tests {
                 words.source,
                 words.gives_step,
                 words.gives_together,
+                words.onto_places,
                 words.alone_step,
                 words.of_saturation,
                 words.soaked,
                 words.needs,
                 words.cannot,
+                words.adds,
+                words.adds_all,
                 words.duty,
+                words.duty_for_them,
                 words.part_speed,
                 words.surface,
                 words.limits,
+                words.critical,
                 words.held_at,
                 words.may_bring,
                 words.dehumidify,
@@ -363,9 +426,11 @@ mod tests {
                 words.dew_point,
                 words.people_step,
                 words.animals_step,
+                words.in_its_time,
                 words.warm_step,
                 words.exchanger,
                 words.frost_limit,
+                words.gains_step,
                 words.hot_step,
                 words.hot_cannot,
                 words.quotient,

@@ -5,12 +5,10 @@ use super::{Language, Phrase};
 
 /// The phrases.
 pub struct YearChoiceWords {
-    /// That the heat of drying is not counted.
-    pub drying_note: &'static str,
     /// What the supply's share rests on.
     pub supply_note: &'static str,
-    /// Headings of the groups: heater and supply, use, fan, sun, prices.
-    pub groups: [&'static str; 5],
+    /// Headings of the groups: heater and supply, prices.
+    pub groups: [&'static str; 2],
     /// Label: what heats.
     pub what_heats: &'static str,
     /// Label: the currency.
@@ -25,10 +23,6 @@ pub struct YearChoiceWords {
     pub no_number: &'static str,
     /// Fault: whole number.
     pub whole: &'static str,
-    /// Fault: the room's hours end when they begin.
-    pub used_hours: &'static str,
-    /// Fault: the fan cools below the set-point {0}.
-    pub cools_below: Phrase,
     /// Fault: a price without a day.
     pub undated: &'static str,
     /// Fault: no such day.
@@ -44,10 +38,8 @@ pub struct YearChoiceWords {
 }
 
 const ENGLISH: YearChoiceWords = YearChoiceWords {
-    drying_note: "Water that dries takes 0.68 kWh of the room’s heat a kilogram. What condenses gives it \
-                  back; that is not counted.",
     supply_note: "Four fifths of the breaker’s rating. Ask an electrician.",
-    groups: ["Heater and supply", "Use", "Fan", "Sun and summer", "Prices"],
+    groups: ["Heater and supply", "Prices"],
     what_heats: "Heater",
     currency: "Currency, three letters",
     prices_of: "Day the prices are of",
@@ -55,8 +47,6 @@ const ENGLISH: YearChoiceWords = YearChoiceWords {
     range: Phrase("{0} to {1}"),
     no_number: "No number could be read.",
     whole: "A whole number, please.",
-    used_hours: "The same hour twice. All day is 0 until 24; past midnight is fine, as 20 until 4.",
-    cools_below: Phrase("The heater holds {0}; the fan may cool above that only."),
     undated: "Prices need the day they are of.",
     no_day: "There is no such day.",
     no_currency: "Three capital letters, as XTS.",
@@ -69,10 +59,8 @@ const ENGLISH: YearChoiceWords = YearChoiceWords {
 };
 
 const FRENCH: YearChoiceWords = YearChoiceWords {
-    drying_note: "L’eau qui sèche prend à la pièce 0,68 kWh de chaleur par kilogramme. Celle qui condense \
-                  la rend; ce n’est pas compté.",
     supply_note: "Quatre cinquièmes du calibre du disjoncteur. Consultez un électricien.",
-    groups: ["Chauffage et alimentation", "Usage", "Ventilateur", "Soleil et été", "Prix"],
+    groups: ["Chauffage et alimentation", "Prix"],
     what_heats: "Chauffage",
     currency: "Monnaie, trois lettres",
     prices_of: "Date des prix",
@@ -80,8 +68,6 @@ const FRENCH: YearChoiceWords = YearChoiceWords {
     range: Phrase("{0} à {1}"),
     no_number: "Aucun nombre lisible.",
     whole: "Un nombre entier, s’il vous plaît.",
-    used_hours: "Deux fois la même heure. Tout le jour : 0 à 24; après minuit va aussi, comme 20 à 4.",
-    cools_below: Phrase("Le chauffage tient {0}; le ventilateur ne rafraîchit qu’au-dessus."),
     undated: "Il faut la date des prix.",
     no_day: "Ce jour n’existe pas.",
     no_currency: "Trois majuscules, comme XTS.",
@@ -109,8 +95,7 @@ mod tests {
 
     #[test]
     fn both_languages_fill_the_same_places() {
-        let phrases =
-            |words: &YearChoiceWords| [words.named, words.range, words.cools_below, words.refused];
+        let phrases = |words: &YearChoiceWords| [words.named, words.range, words.refused];
         for (english, french) in phrases(&ENGLISH).into_iter().zip(phrases(&FRENCH)) {
             assert_eq!(english.places(), french.places(), "{} / {}", english.0, french.0);
         }

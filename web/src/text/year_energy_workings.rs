@@ -7,11 +7,11 @@ use super::{Language, Phrase};
 pub struct YearEnergyWorkings {
     /// Heat: the rule.
     pub heat: &'static str,
-    /// What went out and came in: {0} walls, {1} openings, {2} leaks, {3} fan, {4} kept, {5} people, {6} equipment, {7} sun, {8} heat, {9} drying.
+    /// What went out and came in: {0} walls, {1} openings, {2} leaks, {3} fan, {4} kept, {5} people, {6} equipment, {7} sun, {8} heat, {9} drying, {10} condensing.
     pub balance: Phrase,
     /// {0} H, {1} degree days, {2} parts of a kWh, {3} heat, {4} base.
     pub degree_days: Phrase,
-    /// {0} envelope, {1} air, {2} how light the air is, {3} H.
+    /// {0} envelope, {1} leaks, {2} H.
     pub loss_here: Phrase,
     /// {0} window area, {1} let in, {2} reaching them, {3} paint, {4} film.
     pub sun_rule: Phrase,
@@ -98,10 +98,10 @@ const ENGLISH: YearEnergyWorkings = YearEnergyWorkings {
            its set-point, as far as it can; 8,760 hours, walls that store heat between them. By \
            hand it can be checked in three ways:",
     balance: Phrase(
-        "Out and in: walls, roof and floor {0} + windows and door {1} + leaks {2} + fan {3} + drying {9} + kept in the walls {4} − people {5} − equipment {6} − sun through windows {7} = {8}",
+        "Out and in: walls, roof and floor {0} + windows and door {1} + leaks {2} + fan {3} + drying {9} + kept in the walls {4} − people {5} − equipment {6} − sun through windows {7} − condensing {10} = {8}",
     ),
     degree_days: Phrase("Degree days below {4}: {0} × {1} × 24 h ÷ {2} = {3}, gains not taken off"),
-    loss_here: Phrase("H, the air as light as it is at this height: {0} + {1} × {2} = {3}"),
+    loss_here: Phrase("H, the air as light as it is at this height: {0} + leaks {1} = {2}"),
     sun_rule: Phrase(
         "Sun of an hour, through windows: {0} × {1} × {2} × sun on their wall; on the steel: H \
            behind each face × {3} × sun on it ÷ {4}",
@@ -171,12 +171,12 @@ const FRENCH: YearEnergyWorkings = YearEnergyWorkings {
            chaleur. À la main, cela se vérifie de trois façons :",
     balance: Phrase(
         "Sorti et entré : parois, toit et plancher {0} + fenêtres et porte {1} + fuites {2} + ventilateur {3} + séchage {9} + gardé par les parois {4} − personnes {5} − appareils {6} − soleil par \
-           les fenêtres {7} = {8}",
+           les fenêtres {7} − condensation {10} = {8}",
     ),
     degree_days: Phrase(
         "Degrés-jours sous {4} : {0} × {1} × 24 h ÷ {2} = {3}, sans déduire les apports",
     ),
-    loss_here: Phrase("H, l’air aussi léger qu’il l’est à cette altitude : {0} + {1} × {2} = {3}"),
+    loss_here: Phrase("H, l’air aussi léger qu’il l’est à cette altitude : {0} + fuites {1} = {2}"),
     sun_rule: Phrase(
         "Soleil d’une heure, par les fenêtres : {0} × {1} × {2} × soleil sur leur paroi; sur \
            l’acier : H derrière chaque face × {3} × soleil reçu ÷ {4}",

@@ -7,7 +7,7 @@ use super::{Language, Phrase};
 pub struct YearRoomWorkings {
     /// Heater: the rule.
     pub heater: &'static str,
-    /// {0} H, {1} room, {2} outdoors, {3} load.
+    /// {0} H, {1} difference, {2} fan, {3} reheat, {4} drying, {5} load.
     pub needed: Phrase,
     /// {0} limit, {1} share, {2} backup, {3} together.
     pub given: Phrase,
@@ -69,18 +69,14 @@ pub struct YearRoomWorkings {
     pub landed_hours: Phrase,
     /// Its source.
     pub damp_source: &'static str,
-    /// Water on windows: the rule.
-    pub windows: &'static str,
-    /// {0} a pascal, {1} in the room, {2} at the windows, {3} hours, {4} parts of the greater unit, {5} water.
-    pub window_water: Phrase,
-    /// {0} in the room, {1} at the windows.
-    pub window_dry: Phrase,
-    /// {0} month, {1} water.
-    pub window_month: Phrase,
-    /// Without windows.
-    pub no_windows: &'static str,
+    /// Water onto cold places: the rule.
+    pub water: &'static str,
+    /// {0} list of months, {1} together.
+    pub water_months: Phrase,
+    /// {0} water, {1} frost, {2} dried back, {3} ran off, {4} left.
+    pub water_left: Phrase,
     /// Its source.
-    pub window_source: &'static str,
+    pub water_source: &'static str,
     /// Summer: the rule.
     pub summer: &'static str,
     /// {0} outdoors, {1} gains, {2} H, {3} room.
@@ -110,13 +106,14 @@ pub struct YearRoomWorkings {
 }
 
 const ENGLISH: YearRoomWorkings = YearRoomWorkings {
-    heater: "Needed = H of the table of losses × (room − outdoors), without any gains. Given = the \
-           heater’s limit × what it can at that temperature, and the backup.",
-    needed: Phrase("{0} × ({1} − {2}) = {3} needed"),
+    heater: "Needed = H of the table of losses × (room − outdoors), the air that the fan adds, warming up \
+           again and drying, without any gains. Given = the heater’s limit × what it can at that \
+           temperature, and the backup.",
+    needed: Phrase("{0} × {1} + fan {2} + warming up {3} + drying {4} = {5} needed"),
     given: Phrase("{0} × {1} + {2} backup = {3} given"),
     to_spare: Phrase("{0} − {1} = {2} to spare"),
     heater_source: Phrase(
-        "load: EN 12831-1:2017, without reheat allowance; what the heater can: {0}",
+        "load: EN 12831-1:2017, the heat of drying added; what the heater can: {0}",
     ),
     supply: "For hours on end a breaker carries four fifths of its rating. Asked = heaters at full \
            load + fan + equipment: a thermostat switches a heater on whole.",
@@ -161,25 +158,24 @@ const ENGLISH: YearRoomWorkings = YearRoomWorkings {
     damp: "Each hour the coldest spot stands at outdoors + factor × (room − outdoors). Where the \
            room’s air holds more water than air that cold can, water lands: as frost below \
            freezing, else it drips, and so does frost that thaws. The lining takes up water and \
-           gives it back; the fan may dry.",
+           gives it back, other cold places take their part, and the fan runs for those inside and to dry.",
     in_mean: Phrase(
-        "{0} in its mean, {1} outdoors, fan and lining aside: {2} + {3} ÷ {4} = {5} in the room",
+        "{0} in its mean, {1} outdoors, fan, lining and cold places aside: {2} + {3} ÷ {4} = {5} in the room",
     ),
     no_leaks: "No air leaks in: only the fan carries water out",
     spot_holds: Phrase("Air at {0} can hold {1}"),
     landed_hours: Phrase("Hour by hour, {0} has {1} h of frost and {2} h of drip among its {3} h"),
     damp_source: "ISO 13788:2012 and ISO 10211:2017 for the spot, ASHRAE Fundamentals 2017 for air and \
            lining; sorption from memory",
-    windows: "Each hour, water = β × area × (vapour of the room − vapour that air as cold as the \
-           window can hold).",
-    window_water: Phrase("{0} × ({1} − {2}) × {3} h ÷ {4} = {5} in the month’s mean"),
-    window_dry: Phrase(
-        "In the month’s mean {0} in the room against {1} at the windows: dry; the water comes in \
-           its colder or busier hours",
+    water: "Each hour, water onto a place = β × area × (vapour of the room − vapour that air as cold as the \
+           place can hold), and it leaves the room’s air. Frost stays until it thaws; of water a film stays and \
+           dries back, the rest runs off.",
+    water_months: Phrase("Water and frost by months: {0} = {1}"),
+    water_left: Phrase(
+        "Over the year: water {0} + frost {1} − dried back {2} − ran off {3} = {4} more lies at its end than at \
+            its start",
     ),
-    window_month: Phrase("Hour by hour, {0} has {1}"),
-    no_windows: "There are no windows",
-    window_source: "β by the Lewis relation, ASHRAE Fundamentals 2017; convection of a still corner: common \
+    water_source: "β by the Lewis relation, ASHRAE Fundamentals 2017; convection of a still corner: common \
            practice, no source; Lewis number from memory",
     summer: "The warmest hour of the year, walls that store heat between hours; light paint, shade \
            and a fan that is off are years of their own. By hand, the day of that hour in its \
@@ -206,13 +202,14 @@ const ENGLISH: YearRoomWorkings = YearRoomWorkings {
 };
 
 const FRENCH: YearRoomWorkings = YearRoomWorkings {
-    heater: "Nécessaire = H du tableau des pertes × (pièce − dehors), sans apports. Donné = la limite \
-            du chauffage × ce qu’il peut à cette température, et l’appoint.",
-    needed: Phrase("{0} × ({1} − {2}) = {3} nécessaires"),
+    heater: "Nécessaire = H du tableau des pertes × (pièce − dehors), l’air que le ventilateur ajoute, la \
+            relance et le séchage, sans apports. Donné = la limite du chauffage × ce qu’il peut à cette \
+            température, et l’appoint.",
+    needed: Phrase("{0} × {1} + ventilateur {2} + relance {3} + séchage {4} = {5} nécessaires"),
     given: Phrase("{0} × {1} + {2} d’appoint = {3} donnés"),
     to_spare: Phrase("{0} − {1} = {2} de marge"),
     heater_source: Phrase(
-        "charge : EN 12831-1:2017, sans surcroît de relance; ce que peut le chauffage : {0}",
+        "charge : EN 12831-1:2017, chaleur du séchage ajoutée; ce que peut le chauffage : {0}",
     ),
     supply: "Pendant des heures, un disjoncteur porte quatre cinquièmes de son calibre. Demandé = \
            chauffages à pleine charge + ventilateur + appareils : un thermostat allume un chauffage \
@@ -259,9 +256,10 @@ const FRENCH: YearRoomWorkings = YearRoomWorkings {
     damp: "À chaque heure, le point le plus froid est à dehors + facteur × (pièce − dehors). Si \
            l’air de la pièce tient plus d’eau que l’air aussi froid ne peut, l’eau se pose : en \
            givre sous zéro, sinon elle dégoutte, comme le givre qui fond. Le revêtement prend de \
-           l’eau et la rend; le ventilateur peut assécher.",
+           l’eau et la rend, d’autres endroits froids en prennent leur part, et le ventilateur tourne pour les \
+           occupants et pour assécher.",
     in_mean: Phrase(
-        "{0} en moyenne, {1} dehors, sans ventilateur ni revêtement : {2} + {3} ÷ {4} = {5} dans \
+        "{0} en moyenne, {1} dehors, sans ventilateur, revêtement ni endroits froids : {2} + {3} ÷ {4} = {5} dans \
            la pièce",
     ),
     no_leaks: "Aucun air ne fuit : seul le ventilateur sort l’eau",
@@ -269,16 +267,14 @@ const FRENCH: YearRoomWorkings = YearRoomWorkings {
     landed_hours: Phrase("Heure par heure, {0} a {1} h de givre et {2} h de gouttes sur {3} h"),
     damp_source: "ISO 13788:2012 et ISO 10211:2017 pour le point, ASHRAE Fundamentals 2017 pour l’air et \
            le revêtement; sorption de mémoire",
-    windows: "À chaque heure, eau = β × aire × (vapeur de la pièce − vapeur que l’air aussi froid que \
-           la fenêtre peut tenir).",
-    window_water: Phrase("{0} × ({1} − {2}) × {3} h ÷ {4} = {5} selon la moyenne du mois"),
-    window_dry: Phrase(
-        "En moyenne du mois, {0} dans la pièce contre {1} aux fenêtres : sec; l’eau vient aux \
-           heures plus froides ou plus chargées",
+    water: "À chaque heure, eau à un endroit = β × aire × (vapeur de la pièce − vapeur que l’air aussi froid \
+           que l’endroit peut tenir), et elle quitte l’air de la pièce. Le givre reste jusqu’au redoux; de l’eau, \
+           un film reste et sèche, le reste coule.",
+    water_months: Phrase("Eau et givre par mois : {0} = {1}"),
+    water_left: Phrase(
+        "Sur l’année : eau {0} + givre {1} − séché {2} − coulé {3} = {4} de plus à la fin qu’au début",
     ),
-    window_month: Phrase("Heure par heure, {0} en a {1}"),
-    no_windows: "Il n’y a pas de fenêtres",
-    window_source: "β par la relation de Lewis, ASHRAE Fundamentals 2017; convection d’un coin calme : usage \
+    water_source: "β par la relation de Lewis, ASHRAE Fundamentals 2017; convection d’un coin calme : usage \
             du métier, sans source; nombre de Lewis de mémoire",
     summer: "L’heure la plus chaude de l’année, les parois gardant de la chaleur d’une heure à \
            l’autre; peinture claire, ombre et ventilateur arrêté sont d’autres années. À la main, \
@@ -347,9 +343,8 @@ mod tests {
                 words.in_mean,
                 words.spot_holds,
                 words.landed_hours,
-                words.window_water,
-                words.window_dry,
-                words.window_month,
+                words.water_months,
+                words.water_left,
                 words.stands_at,
                 words.blown_at,
                 words.the_day,

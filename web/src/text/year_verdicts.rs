@@ -45,8 +45,8 @@ pub struct YearVerdicts {
     pub wet: Phrase,
     /// Coldest spot {0} stays dry.
     pub dry: Phrase,
-    /// Water on the windows {0} litres.
-    pub windows: Phrase,
+    /// Onto cold places {0} of water, {1} of frost; {2} dried back, {3} ran off.
+    pub water: Phrase,
     /// Summer: up to {0}; light paint {1}, shaded {2}.
     pub summer: Phrase,
     /// With the fan off {0}.
@@ -84,7 +84,9 @@ const ENGLISH: YearVerdicts = YearVerdicts {
     never: "not with this heater",
     wet: Phrase("Coldest spot: {0}. Frost in {1} hours, drip in {2} hours of the year."),
     dry: Phrase("Coldest spot: {0}. No frost and no drip."),
-    windows: Phrase("Windows: {0} of water run down them in a year."),
+    water: Phrase(
+        "Onto cold places come {0} of water and {1} of frost in a year; {2} dries back, {3} runs off.",
+    ),
     summer: Phrase(
         "Summer: up to {0} as chosen; {1} with light paint, {2} with roof and windows shaded.",
     ),
@@ -120,7 +122,9 @@ const FRENCH: YearVerdicts = YearVerdicts {
     never: "pas avec ce chauffage",
     wet: Phrase("Point le plus froid : {0}. Givre {1} heures, gouttes {2} heures par année."),
     dry: Phrase("Point le plus froid : {0}. Ni givre ni gouttes."),
-    windows: Phrase("Fenêtres : {0} d’eau y coulent en une année."),
+    water: Phrase(
+        "Aux endroits froids viennent {0} d’eau et {1} de givre en une année; {2} sèche, {3} coule.",
+    ),
     summer: Phrase(
         "Été : jusqu’à {0} tel que choisi; {1} avec peinture claire, {2} avec toit et fenêtres \
          ombragés.",
@@ -162,7 +166,7 @@ mod tests {
                 words.after,
                 words.wet,
                 words.dry,
-                words.windows,
+                words.water,
                 words.summer,
                 words.without_fan,
                 words.too_warm,

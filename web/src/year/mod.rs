@@ -1,27 +1,27 @@
 //! What is chosen about the year, and what the worker made of it. Only the further part of the
 //! page knows of years.
 
-mod figure;
 mod notation;
 mod place;
 mod places;
 
 use std::rc::Rc;
 
-use inchwise_aside::{YearAnswer, pack_choices, pack_climate, pack_design};
-use inchwise_core::climate::{ClimateError, Place};
+use inchwise_aside::{YearAnswer, pack_choices, pack_design, pack_hours};
+use inchwise_core::climate::{CheckedPlace, ClimateError, ClimateQuantity, Place};
+use inchwise_core::design::{Design, DesignError, Field};
 use inchwise_core::units::Temperature;
 use inchwise_core::year::{HeaterKind, YearChoices, YearError, YearField};
 use js_sys::{Float64Array, Object, Reflect};
 use wasm_bindgen::JsValue;
 use web_sys::{Element, Worker};
 
-pub use figure::{Figure, MONTHLY, WHOLE};
 use notation::PlaceWish;
-pub use notation::{YearText, date_of, day};
+pub use notation::{OfDesign, YearText, date_of, day};
 pub use place::{ChosenPlace, OwnHours, PlaceKind};
 pub use places::{Places, Table};
 
+use crate::figure::Figure;
 use crate::link::design_of_link;
 use crate::reactive::{Watched, keep_up, untracked};
 use crate::state::State;
@@ -45,7 +45,7 @@ pub struct YearState {
     pub state: State,
     /// The choices as given, lawful or not.
     pub choices: Watched<YearChoices>,
-    /// The place.
+    /// The place as given, with its name; once its figures can be, it is the design's.
     pub place: Watched<ChosenPlace>,
     /// Hours of the visitor's own, in place of those of the place.
     pub hours: Watched<Option<Rc<OwnHours>>>,
@@ -73,9 +73,12 @@ impl YearState {
     /// whenever something changes.
     pub fn start(state: State, worker: Worker, places: Places, host: Option<Element>) -> Self {
         let attribute = host.as_ref().and_then(|host| host.get_attribute("year"));
-        let set_point = untracked(|| state.good().checked.design().indoor_temperature);
-        let attribute = attribute.unwrap_or_default();
-        let usual = YearText::read(&attribute, &YearText::default(), set_point);
+        let design = design_of_host(host.as_ref());
+        let at = YearText {
+            place: PlaceWish::of(&ChosenPlace::told(&design.place)),
+            ..YearText::default()
+        };
+        let usual = YearText::read(&attribute.unwrap_or_default(), &at);
         for key in &usual.unused {
             places::warn(&["not a choice of the year that can be: ", key].concat());
         }
@@ -94,8 +97,11 @@ impl YearState {
             read: Watched::new(None),
             worker: Watched::new(worker),
         };
-        year.take(usual);
+        let stands = state.chosen_untracked(|design| design.place.clone());
+        let moved = stands != design.place;
+        year.take(if moved { usual.at(&stands) } else { usual });
         year.unused.set(Vec::new());
+        keep_up(Box::new(move || year.follow_design()));
         keep_up(Box::new(move || year.ask()));
         year
     }
@@ -120,16 +126,24 @@ impl YearState {
         })
     }
 
-    /// Takes over what a text says, upon what the host chose, in a room held at a temperature.
-    pub fn take_text(self, text: &str, set_point: Temperature) {
-        let read = self.usual.with_untracked(|usual| YearText::read(text, usual, set_point));
+    /// Takes over what a text says, upon what the host chose, behind a design that may say where it stands itself.
+    pub fn take_text(self, text: &str, design: &Design) {
+        let read = self.usual.with_untracked(|usual| {
+            let read = YearText::read(text, usual);
+            let is_silent = read.place == usual.place;
+            if is_silent && design.place != CheckedPlace::default() {
+                read.at(&design.place)
+            } else {
+                read
+            }
+        });
         self.take(read);
     }
 
     /// Goes back to the design and the year that the host chose, on behalf of the visitor.
     pub fn start_over(self) {
-        let design = self.attribute("design").and_then(|text| design_of_link(&text).ok());
-        self.state.start_over(design.unwrap_or_default());
+        let design = self.host.with_untracked(|host| design_of_host(host.as_ref()));
+        self.state.start_over(design);
         self.take(self.usual.get_untracked());
     }
 
@@ -138,6 +152,7 @@ impl YearState {
         self.hours.set(None);
         self.choices.set(read.choices);
         self.unused.set(read.unused);
+        self.amend_design(&read.of_design);
         if read.place.name.is_empty() {
             self.wish.set(None);
             self.go_to_wished(ChosenPlace::default(), &read.place);
@@ -161,15 +176,62 @@ impl YearState {
     fn go_to_wished(self, mut place: ChosenPlace, wish: &PlaceWish) {
         let refused = wish.change(&mut place.place);
         self.place.set(place);
+        // The outdoor temperature of the design is said by its own link.
+        if let Some(place) = self.lawful_place() {
+            self.state.amend(|design| design.place = place);
+        }
         if !refused.is_empty() {
             self.unused.update(|unused| unused.extend(refused));
         }
     }
 
+    /// Sets choices of the design that an earlier year held; those that cannot be are not set, and named.
+    fn amend_design(self, numbers: &[OfDesign]) {
+        let mut amended = self.state.chosen_untracked(Clone::clone);
+        let mut refused = Vec::new();
+        for number in numbers {
+            let mut tried = amended.clone();
+            tried.set(number.field, Some(number.si));
+            let errors = |design: &Design| design.check().err().map_or(0, |errors| errors.len());
+            if errors(&tried) > errors(&amended) {
+                refused.push(number);
+            } else {
+                amended = tried;
+            }
+        }
+        // Hours may be lawful only together.
+        let together = {
+            let mut tried = amended.clone();
+            for number in &refused {
+                tried.set(number.field, Some(number.si));
+            }
+            tried
+        };
+        if !refused.is_empty() && together.check().is_ok() {
+            amended = together;
+            refused.clear();
+        }
+        self.state.amend(|design| *design = amended);
+        let refused: Vec<String> = refused.iter().map(|number| number.key.clone()).collect();
+        self.unused.update(|unused| unused.extend(refused));
+    }
+
+    /// The place as given, if it can be.
+    fn lawful_place(self) -> Option<CheckedPlace> {
+        self.place.with_untracked(|place| place.place.check().ok())
+    }
+
+    /// Follows a place that came with a design from elsewhere.
+    fn follow_design(self) {
+        let stands = self.state.chosen(|design| design.place.clone());
+        if self.lawful_place().is_some_and(|place| place != stands) {
+            self.place.set(ChosenPlace::told(&stands));
+        }
+    }
+
     /// What is wrong with the choices.
     pub fn errors(self) -> Vec<YearError> {
-        let set_point = self.set_point();
-        self.choices.with(|choices| choices.check(set_point).err().unwrap_or_default())
+        self.choices.with(|choices| choices.check().err().unwrap_or_default())
     }
 
     /// The figures that the year's hours have: those of the place, or of the visitor's own hours.
@@ -203,19 +265,15 @@ impl YearState {
         let design = self.state.look(|outcome| {
             outcome.errors.is_empty().then(|| pack_design(outcome.good.checked.design()))
         });
-        let set_point = self.set_point();
-        let choices = self
-            .choices
-            .with(|choices| choices.check(set_point).is_ok().then(|| pack_choices(choices)));
-        let climate = self.place_errors().is_empty().then(|| {
-            let figures = self.figures();
-            self.hours
-                .with(|hours| pack_climate(&figures, hours.as_ref().map(|hours| &hours.weather)))
+        let choices =
+            self.choices.with(|choices| choices.check().is_ok().then(|| pack_choices(choices)));
+        let hours = self.place_errors().is_empty().then(|| {
+            self.hours.with(|hours| pack_hours(hours.as_ref().map(|hours| &hours.weather)))
         });
-        let (Some(design), Some(choices), Some(climate)) = (design, choices, climate) else {
+        let (Some(design), Some(choices), Some(hours)) = (design, choices, hours) else {
             return;
         };
-        let now = [design, choices, climate];
+        let now = [design, choices, hours];
         let number = self.asked.update_untracked(|(number, last)| {
             // Prices not given are NaN, and NaN is never the same: compare the bits.
             let same = last.iter().zip(&now).all(|(last, now)| {
@@ -272,6 +330,9 @@ impl YearState {
         self.wish.set(None);
         self.hours.set(None);
         self.place.set(place);
+        if let Some(place) = self.lawful_place() {
+            self.state.choose(|design| stand_at(design, place));
+        }
     }
 
     /// Runs the year on hours of the visitor's own, or on those of the place again.
@@ -280,10 +341,16 @@ impl YearState {
         self.hours.set(hours.map(Rc::new));
     }
 
-    /// Changes a figure of the place.
+    /// Changes a figure of the place. With its winter temperature goes the one that the design is reckoned for.
     pub fn change_place(self, key: &str, figure: Figure, value: f64) {
         self.forget(key);
         self.place.update(|place| figure.set(&mut place.place, value));
+        if let Some(place) = self.lawful_place() {
+            self.state.choose(|design| match figure.quantity {
+                ClimateQuantity::WinterDesign => stand_at(design, place),
+                _ => design.place = place,
+            });
+        }
     }
 
     /// Keeps a typed text that is no value.
@@ -303,25 +370,41 @@ impl YearState {
         }
     }
 
-    /// The temperature that the heater holds: the room's, as last chosen lawfully.
-    pub fn set_point(self) -> Temperature {
-        self.state.look(|outcome| outcome.good.checked.design().indoor_temperature)
-    }
-
     /// The temperature heaters are sized for in these hours.
     pub fn winter_design(self) -> Temperature {
         self.figures().winter_design
     }
 }
 
-fn post(worker: &Worker, number: u32, [design, choices, climate]: &[Vec<f64>; 3]) {
+/// Puts a design at a place, reckoned for its winter; where that is warmer than a design may be reckoned for, for the
+/// temperature it was.
+fn stand_at(design: &mut Design, place: CheckedPlace) {
+    let mut moved = design.clone();
+    moved.take_place(place.clone());
+    let about_winter = |errors: &[DesignError]| {
+        errors.iter().any(|error| error.field == Field::OutdoorTemperature)
+    };
+    if moved.check().is_err_and(|errors| about_winter(&errors)) {
+        design.place = place;
+    } else {
+        *design = moved;
+    }
+}
+
+/// The design that the host chose.
+fn design_of_host(host: Option<&Element>) -> Design {
+    let text = host.and_then(|host| host.get_attribute("design"));
+    text.and_then(|text| design_of_link(&text).ok()).unwrap_or_default()
+}
+
+fn post(worker: &Worker, number: u32, [design, choices, hours]: &[Vec<f64>; 3]) {
     let message = Object::new();
     let array = |numbers: &[f64]| JsValue::from(Float64Array::from(numbers));
     let entries: [(&str, JsValue); 4] = [
         ("request", JsValue::from(number)),
         ("design", array(design)),
         ("choices", array(choices)),
-        ("climate", array(climate)),
+        ("hours", array(hours)),
     ];
     for (key, value) in entries {
         // Setting a property of a fresh object cannot fail.

@@ -5,13 +5,16 @@
 //! beside them. `place` is a name of the table of places, nothing for the invented one; behind it
 //! stand those of its figures that are given otherwise: `winter_design=-38`, `temperature_1=-27`
 //! for January, in °C, K, Pa, kWh/m² a day, m and degrees. An empty value takes back a price.
+//!
+//! What earlier texts say of people, hours of use, fan and sun is taken over into the design.
 
-use inchwise_core::climate::Place;
-use inchwise_core::units::Temperature;
-use inchwise_core::year::{HeaterKind, PriceDate, YearChoices, YearField, YearRange, YearSubject};
+use inchwise_core::climate::{CheckedPlace, Place};
+use inchwise_core::design::Field;
+use inchwise_core::year::{HeaterKind, PriceDate, YearChoices, YearField, YearSubject};
+use inchwise_wire::{FormerKey, former_year_key};
 
-use super::figure::Figure;
 use super::place::{ChosenPlace, place_errors};
+use crate::figure::Figure;
 use crate::measure::{plain_number, plain_text};
 
 /// The place that a text asks for.
@@ -30,19 +33,39 @@ pub struct YearText {
     pub choices: YearChoices,
     /// The place.
     pub place: PlaceWish,
+    /// What it says of the design, as earlier years did.
+    pub of_design: Vec<OfDesign>,
     /// The keys whose value could not be used.
     pub unused: Vec<String>,
 }
 
+/// A number of the design that an earlier year held.
+#[derive(Clone, Debug, PartialEq)]
+pub struct OfDesign {
+    /// Its key there.
+    pub key: String,
+    /// What it is now.
+    pub field: Field,
+    /// The number.
+    pub si: f64,
+}
+
 impl YearText {
-    /// Reads a text upon what stands without it, in a room held at a temperature. What cannot be
-    /// read, or cannot be, stays as it was and is named.
-    pub fn read(text: &str, without: &Self, set_point: Temperature) -> Self {
+    /// Reads a text upon what stands without it. What cannot be read, or cannot be, stays as it was and
+    /// is named, and so is what is not used any more.
+    pub fn read(text: &str, without: &Self) -> Self {
         let mut read = Self { unused: Vec::new(), ..without.clone() };
         let mut figures = Vec::new();
         for entry in text.split('&').filter(|entry| !entry.is_empty()) {
             let (key, value) = entry.split_once('=').unwrap_or((entry, ""));
             let value = decoded(value);
+            if let Some(meant) = former_year_key(key) {
+                match (meant, plain_number(&value)) {
+                    (FormerKey::Is(field), Some(si)) => read.say_of_design(key, field, si),
+                    _ => read.unused.push(key.to_owned()),
+                }
+                continue;
+            }
             let taken = match (key, Figure::from_key(key)) {
                 ("place", _) => {
                     read.place = PlaceWish { name: value.trim().to_owned(), changes: Vec::new() };
@@ -59,13 +82,26 @@ impl YearText {
         }
         read.place.changes.retain(|(known, _)| !figures.iter().any(|(figure, _)| figure == known));
         read.place.changes.extend(figures);
-        read.take_back(&without.choices, set_point);
+        read.take_back(&without.choices);
         read
     }
 
+    /// The same at a place of which figures alone are told.
+    #[must_use]
+    pub fn at(&self, place: &CheckedPlace) -> Self {
+        Self { place: PlaceWish::of(&ChosenPlace::told(place)), ..self.clone() }
+    }
+
+    fn say_of_design(&mut self, key: &str, field: Field, si: f64) {
+        let range = field.range();
+        self.of_design.retain(|known| known.field != field);
+        let si = end_or_itself([range.minimum, range.maximum], si);
+        self.of_design.push(OfDesign { key: key.to_owned(), field, si });
+    }
+
     /// Takes back choices that do not pass their check.
-    fn take_back(&mut self, usual: &YearChoices, set_point: Temperature) {
-        let Err(errors) = self.choices.check(set_point) else { return };
+    fn take_back(&mut self, usual: &YearChoices) {
+        let Err(errors) = self.choices.check() else { return };
         for error in errors {
             let key = match error.subject {
                 YearSubject::Field(field) => {
@@ -90,7 +126,7 @@ impl YearText {
             }
         }
         // What does not go with what stands goes altogether.
-        if self.choices.check(set_point).is_err() {
+        if self.choices.check().is_err() {
             self.choices = usual.clone();
         }
     }
@@ -164,7 +200,10 @@ fn put(choices: &mut YearChoices, key: &str, value: &str) -> Option<()> {
             let field = YearField::from_key(key)?;
             let number = match value {
                 "" if field.range().default.is_none() => None,
-                value => Some(end_or_itself(&field.range(), plain_number(value)?)),
+                value => {
+                    let range = field.range();
+                    Some(end_or_itself([range.minimum, range.maximum], plain_number(value)?))
+                }
             };
             choices.set(field, number);
         }
@@ -173,9 +212,8 @@ fn put(choices: &mut YearChoices, key: &str, value: &str) -> Option<()> {
 }
 
 /// An end of the range for a number that is that end but for its last written digit.
-fn end_or_itself(range: &YearRange, number: f64) -> f64 {
-    let near = (range.maximum - range.minimum) * 1e-6;
-    let ends = [range.minimum, range.maximum];
+fn end_or_itself(ends: [f64; 2], number: f64) -> f64 {
+    let near = (ends[1] - ends[0]) * 1e-6;
     ends.into_iter().find(|end| (number - end).abs() < near).unwrap_or(number)
 }
 
@@ -236,12 +274,10 @@ mod tests {
     use super::*;
     use crate::year::PlaceKind;
     use inchwise_core::climate::{ClimateQuantity, varnholm_flats};
-    use inchwise_core::units::{MassFlow, Power, TemperatureDifference};
-
-    const HELD: Temperature = Temperature::celsius(20.0);
+    use inchwise_core::units::{Power, TemperatureDifference};
 
     fn read(text: &str, without: &YearText) -> YearText {
-        YearText::read(text, without, HELD)
+        YearText::read(text, without)
     }
 
     fn usual() -> YearText {
@@ -266,8 +302,6 @@ mod tests {
             heater: HeaterKind::VentedDiesel,
             prices_of: None,
             electricity_price: None,
-            setback: TemperatureDifference::new(4.0),
-            moisture_in_use: MassFlow::grams_per_hour(130.0),
             ..usual.choices.clone()
         };
         choices.heater_limit = Power::new(2500.0);
@@ -293,14 +327,12 @@ mod tests {
         for text in [
             "heater=unvented_propane",
             "heater=sun",
-            "people=1.5",
             "heater_limit=99999999",
             "heater_limit=NaN",
             "currency=xts",
             "currency=EURO",
             "prices_of=2026-02-30",
             "prices_of=",
-            "used_until=0",
             "temperature_1=cold",
             "nonsense",
             "%=%",
@@ -317,19 +349,28 @@ mod tests {
     }
 
     #[test]
+    fn what_an_earlier_year_said_of_the_room_is_of_the_design() {
+        let back = read(
+            "people=3&fan_over=0.55&moisture_in_use=0.0001&people=4&used_until=soon",
+            &usual(),
+        );
+        let said: Vec<_> = back.of_design.iter().map(|said| (said.field, said.si)).collect();
+        assert_eq!(said, [(Field::TargetHumidity, 0.55), (Field::PersonCount, 4.0)]);
+        assert_eq!(back.unused, ["moisture_in_use", "used_until"]);
+        assert_eq!(back.choices, usual().choices);
+    }
+
+    #[test]
     fn both_ends_of_every_choice_come_back() {
         for &field in YearField::ALL {
             let range = field.range();
             for end in [range.minimum, range.maximum] {
-                let mut choices =
-                    YearChoices { used_from: 0.0, used_until: 24.0, ..usual().choices };
+                let mut choices = usual().choices;
                 choices.set(field, Some(end));
                 let text = usual().otherwise(&choices, &PlaceWish::default());
                 let back = read(&text, &usual());
-                // A day of one hour, whichever end is put, or none at all: told, not taken.
-                let lawful = choices.check(HELD).is_ok();
-                assert_eq!(back.unused.is_empty(), lawful, "{text}: {:?}", back.unused);
-                assert!(!lawful || back.choices.get(field) == Some(end), "{text}");
+                assert!(back.unused.is_empty(), "{text}: {:?}", back.unused);
+                assert_eq!(back.choices.get(field), Some(end), "{text}");
             }
         }
     }

@@ -1,7 +1,7 @@
 //! Where the hours of the year come from: a place and its figures, or hours of the visitor's own.
 
 use inchwise_core::climate::{
-    ClimateError, ClimateQuantity, Place, WeatherYear, exceeded_for, varnholm_flats,
+    CheckedPlace, ClimateError, ClimateQuantity, Place, WeatherYear, exceeded_for, varnholm_flats,
 };
 use inchwise_core::units::TemperatureDifference;
 
@@ -33,6 +33,11 @@ impl ChosenPlace {
     /// A place as its table has it.
     pub fn new(name: String, kind: PlaceKind, place: Place) -> Self {
         Self { name, kind, unchanged: place.clone(), place }
+    }
+
+    /// A place of which figures alone are told.
+    pub fn told(place: &CheckedPlace) -> Self {
+        Self { place: place.place().clone(), ..Self::default() }
     }
 
     /// Whether a figure was changed by hand.

@@ -104,9 +104,9 @@ impl ChartPlane {
 
     fn values(point: &WallDepthPoint, units: UnitSystem) -> (f64, f64) {
         match units {
-            UnitSystem::Metric => (point.lost_volume.as_litres(), point.design_load.value()),
+            UnitSystem::Metric => (point.lost_volume.as_litres(), point.loss.value()),
             UnitSystem::Imperial => {
-                (point.lost_volume.as_cubic_feet(), point.design_load.as_btu_per_hour())
+                (point.lost_volume.as_cubic_feet(), point.loss.as_btu_per_hour())
             }
         }
     }

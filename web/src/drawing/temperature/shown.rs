@@ -7,7 +7,8 @@ use inchwise_core::conduction::Point as InTheBody;
 use inchwise_core::design::CheckedDesign;
 use inchwise_core::detail::{Detail, Picture as CutPicture, View, drawn_detail};
 use inchwise_core::envelope::ThermalBridge;
-use inchwise_core::moisture::{SpotPlace, surface_temperature};
+use inchwise_core::humidity::SpotPlace;
+use inchwise_core::moisture::surface_temperature;
 use inchwise_core::psychro::iso_13788::{dew_point, vapour_pressure};
 use inchwise_core::units::{RelativeHumidity, Temperature};
 

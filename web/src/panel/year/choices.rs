@@ -14,24 +14,8 @@ use crate::year::{YearState, date_of, day};
 use YearField as F;
 
 /// The fields of each group, in the order of their headings.
-const GROUPS: [&[YearField]; 5] = [
+const GROUPS: [&[YearField]; 2] = [
     &[F::HeaterLimit, F::BackupLimit, F::SupplyVoltage, F::SupplyCurrent],
-    &[
-        F::UsedFrom,
-        F::UsedUntil,
-        F::UsedDays,
-        F::Setback,
-        F::People,
-        F::HeatOfPerson,
-        F::EquipmentInUse,
-        F::EquipmentAlways,
-        F::MoistureInUse,
-        F::MoistureAlways,
-        F::MoistureDrying,
-        F::Contents,
-    ],
-    &[F::FanFlow, F::FanPower, F::FanAbove, F::FanOver],
-    &[F::TooWarm, F::Paint, F::SunOnRoof, F::WindowSun, F::SunOnWindows, F::FrontFaces],
     &[F::ElectricityPrice, F::FuelPrice, F::GridEmission],
 ];
 
@@ -52,12 +36,10 @@ pub(super) fn choices(year: YearState, language: Language) -> El {
                     el("p").class("remark").text(&words.refused.with(&[&water(language)])),
                     el("p").class("remark").text(words.supply_note),
                 ]),
-                1 => inside.child(&el("p").class("remark").text(words.drying_note)),
-                4 => inside.with(&[
+                _ => inside.with(&[
                     text_row(year, language, Text::Currency),
                     text_row(year, language, Text::PricesOf),
                 ]),
-                _ => inside,
             };
             let summary = el("summary").child(&el("h3").text(heading));
             el("details").test_id(GROUP_KEYS[index]).with(&[summary, inside])
@@ -66,7 +48,7 @@ pub(super) fn choices(year: YearState, language: Language) -> El {
     el("div").class("folds").with(&groups)
 }
 
-const GROUP_KEYS: [&str; 5] = ["year-heater", "year-use", "year-fan", "year-sun", "year-prices"];
+const GROUP_KEYS: [&str; 2] = ["year-heater", "year-prices"];
 
 /// Kilograms of water from one of propane.
 fn water(language: Language) -> String {
@@ -107,10 +89,6 @@ fn fault(error: &YearError, notation: Notation) -> String {
             .range
             .with(&[&written(field, minimum, notation), &written(field, maximum, notation)]),
         (YearProblem::ByItself(RangeProblem::NotWhole), _) => words.whole.to_owned(),
-        (YearProblem::UsedUntilIsUsedFrom, _) => words.used_hours.to_owned(),
-        (YearProblem::CoolsBelowSetPoint { set_point }, _) => {
-            words.cools_below.with(&[&notation.temperature(set_point)])
-        }
         (YearProblem::UnventedFlame { .. }, _) => words.refused.with(&[&water(notation.language)]),
         (YearProblem::PriceWithoutDate, _) => words.undated.to_owned(),
         (YearProblem::NoSuchDay, _) => words.no_day.to_owned(),

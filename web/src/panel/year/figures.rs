@@ -1,8 +1,10 @@
 //! What a year comes to: figures, verdicts, and the months as a table.
 
+use std::rc::Rc;
+
 use inchwise_aside::{COOLED_TO, WARM_ENOUGH, YearAnswer};
 use inchwise_core::heat_loss::Element;
-use inchwise_core::moisture::SpotPlace;
+use inchwise_core::humidity::SpotPlace;
 use inchwise_core::units::{Energy, Power, Temperature, Time};
 use inchwise_core::year::{Costs, EnergyCarrier, Period, YearChoices};
 
@@ -74,7 +76,8 @@ fn asked_of_year(year: YearState, figure: YearFigure, open: Open<YearFigure>, su
             return None;
         }
         let (answer, notation) = (year.answer()?, year.state.notation());
-        let (evaluation, winter) = (year.state.good(), year.winter_design());
+        let evaluation = year.state.look(|outcome| Rc::clone(outcome.best()));
+        let winter = year.winter_design();
         year.choices.with(|choices| {
             let (evaluation, answer) = (&*evaluation, &*answer);
             working(figure, &Behind { evaluation, answer, choices, winter, notation })
@@ -190,10 +193,11 @@ fn told(
     let words = language.year_verdicts();
     let notation = year.state.notation();
     let choices = year.choices.get();
-    let (outdoor, indoor, coldest) = year.state.look(|outcome| {
-        let design = outcome.good.checked.design();
-        let coldest = outcome.good.cold_spots.weakest().map(|spot| spot.place);
-        (design.outdoor_temperature, design.indoor_temperature, coldest)
+    let good = year.state.good();
+    let design = good.checked.design();
+    let (outdoor, indoor) = (design.outdoor_temperature, design.indoor_temperature);
+    let coldest = year.state.look(|outcome| {
+        outcome.balance().and_then(|balance| Some(balance.humidity.places.first()?.place))
     });
     let winter = year.winter_design();
     let holds = |holds: bool| if holds { words.holds } else { words.short };
@@ -203,7 +207,7 @@ fn told(
     let mut sentence = words.heater.with(&[
         &notation.load(heater.capacity),
         &notation.temperature(outdoor),
-        &notation.load(heater.design_load),
+        &notation.load(heater.needed),
     ]);
     if stove {
         add(&mut sentence, &words.unattended.with(&[&notation.load(heater.unattended)]));
@@ -266,9 +270,11 @@ fn told(
             lines.push((YearFigure::Damp, words.stays_dry, words.dry.with(&[name])));
         }
     }
-    let litres = answer.year.water_on_windows.value();
-    let written = [&shortest(litres, 1, language), "\u{a0}L"].concat();
-    lines.push((YearFigure::Windows, words.said, words.windows.with(&[&written])));
+    let period = &answer.year;
+    let masses = [period.condensed, period.frosted, period.dried_back, period.ran_off];
+    let water = masses.map(|mass| notation.water(mass));
+    let sentence = words.water.with(&water.each_ref().map(String::as_str));
+    lines.push((YearFigure::Water, words.said, sentence));
     let summer = &answer.summer;
     let warmest = |case: &inchwise_core::year::SummerCase| {
         notation.temperature(Temperature::celsius(case.warmest.as_celsius().round()))
@@ -281,12 +287,12 @@ fn told(
     ];
     let [chosen, light, shaded, still] = &shown;
     let mut sentence = words.summer.with(&[chosen, light, shaded]);
-    if choices.fan_flow.value() > 0.0 {
+    if design.damper_count > 0.0 {
         add(&mut sentence, &words.without_fan.with(&[still]));
     }
     lines.push((YearFigure::Summer, words.said, sentence));
     let hours = notation.count(f64::from(summer.as_chosen.too_warm_hours));
-    let over = notation.temperature(choices.too_warm);
+    let over = notation.temperature(design.too_warm);
     lines.push((YearFigure::TooWarm, words.said, words.too_warm.with(&[&hours, &over])));
     lines
         .into_iter()

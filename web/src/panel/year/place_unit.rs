@@ -128,7 +128,7 @@ pub(super) fn degree_days([celsius, fahrenheit]: [f64; 2], notation: Notation) -
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::year::Figure;
+    use crate::figure::Figure;
     use inchwise_core::climate::varnholm_flats;
 
     #[test]

@@ -1,34 +1,16 @@
 //! In which unit a choice about the year is written and read.
 
-use inchwise_core::units::{Angle, HeatCapacity, MassFlow, Temperature, VolumeFlow};
 use inchwise_core::year::{YearField, YearQuantity};
 
-use crate::measure::{MINUS, NO_BREAK_SPACE, Notation, UnitSystem, plain_number, shortest};
+use crate::measure::{MINUS, NO_BREAK_SPACE, Notation, plain_number, shortest};
 use crate::text::Language;
 
-/// Kilojoules in a joule.
-const KILO: f64 = 1000.0;
-
-/// The unit as it is written.
-pub(super) const fn unit(field: YearField, notation: Notation) -> &'static str {
-    let metric = matches!(notation.units, UnitSystem::Metric);
+/// The unit as it is written. It is that of SI in both systems.
+pub(super) const fn unit(field: YearField) -> &'static str {
     match field.range().quantity {
-        YearQuantity::Temperature if metric => "°C",
-        YearQuantity::TemperatureDifference if metric => "K",
-        YearQuantity::Temperature | YearQuantity::TemperatureDifference => "°F",
         YearQuantity::Power => "W",
-        YearQuantity::RelativeHumidity | YearQuantity::SolarShare => "%",
-        YearQuantity::VolumeFlow if metric => "m³/h",
-        YearQuantity::VolumeFlow => match notation.language {
-            Language::English => "cfm",
-            Language::French => "pi³/min",
-        },
-        YearQuantity::MassFlow => "g/h",
-        YearQuantity::Angle => "°",
-        YearQuantity::HeatCapacity => "kJ/K",
         YearQuantity::ElectricPotential => "V",
         YearQuantity::ElectricCurrent => "A",
-        YearQuantity::Count => "",
         YearQuantity::PerUnit => match field {
             YearField::GridEmission => "kg",
             _ => "",
@@ -36,63 +18,16 @@ pub(super) const fn unit(field: YearField, notation: Notation) -> &'static str {
     }
 }
 
-/// From SI to the unit written.
-fn of_si(field: YearField, si: f64, units: UnitSystem) -> f64 {
-    let metric = units == UnitSystem::Metric;
-    match field.range().quantity {
-        YearQuantity::Temperature if metric => si,
-        YearQuantity::Temperature => Temperature::celsius(si).as_fahrenheit(),
-        YearQuantity::TemperatureDifference if metric => si,
-        YearQuantity::TemperatureDifference => si * 1.8,
-        YearQuantity::RelativeHumidity | YearQuantity::SolarShare => si * 100.0,
-        YearQuantity::VolumeFlow if metric => VolumeFlow::new(si).as_cubic_metres_per_hour(),
-        YearQuantity::VolumeFlow => VolumeFlow::new(si).as_cubic_feet_per_minute(),
-        YearQuantity::MassFlow => MassFlow::new(si).as_grams_per_hour(),
-        YearQuantity::Angle => Angle::new(si).as_degrees(),
-        YearQuantity::HeatCapacity => HeatCapacity::new(si).value() / KILO,
-        YearQuantity::Power
-        | YearQuantity::ElectricPotential
-        | YearQuantity::ElectricCurrent
-        | YearQuantity::Count
-        | YearQuantity::PerUnit => si,
-    }
-}
-
-/// From the unit written to SI.
-fn to_si(field: YearField, value: f64, units: UnitSystem) -> f64 {
-    let metric = units == UnitSystem::Metric;
-    match field.range().quantity {
-        YearQuantity::Temperature if metric => value,
-        YearQuantity::Temperature => Temperature::fahrenheit(value).as_celsius(),
-        YearQuantity::TemperatureDifference if metric => value,
-        YearQuantity::TemperatureDifference => value / 1.8,
-        YearQuantity::RelativeHumidity | YearQuantity::SolarShare => value / 100.0,
-        YearQuantity::VolumeFlow if metric => VolumeFlow::cubic_metres_per_hour(value).value(),
-        YearQuantity::VolumeFlow => VolumeFlow::cubic_feet_per_minute(value).value(),
-        YearQuantity::MassFlow => MassFlow::grams_per_hour(value).value(),
-        YearQuantity::Angle => Angle::degrees(value).value(),
-        YearQuantity::HeatCapacity => value * KILO,
-        YearQuantity::Power
-        | YearQuantity::ElectricPotential
-        | YearQuantity::ElectricCurrent
-        | YearQuantity::Count
-        | YearQuantity::PerUnit => value,
-    }
-}
-
 /// A choice as it stands in its box.
 pub(in crate::panel) fn written(field: YearField, si: f64, notation: Notation) -> String {
     let places = match field.range().quantity {
         YearQuantity::PerUnit => 3,
-        YearQuantity::Temperature | YearQuantity::TemperatureDifference => 1,
         _ => 0,
     };
-    let mut written = shortest(of_si(field, si, notation.units), places, notation.language);
-    let unit = unit(field, notation);
+    let mut written = shortest(si, places, notation.language);
+    let unit = unit(field);
     if !unit.is_empty() {
-        if unit != "°" && (unit != "%" || notation.language == Language::French) {
-            written.push(NO_BREAK_SPACE);
-        }
+        written.push(NO_BREAK_SPACE);
         written.push_str(unit);
     }
     written
@@ -100,9 +35,8 @@ pub(in crate::panel) fn written(field: YearField, si: f64, notation: Notation) -
 
 /// The SI number of what was typed, with or without its unit.
 pub(super) fn read(field: YearField, typed: &str, notation: Notation) -> Option<f64> {
-    let value = number(typed, unit(field, notation), notation.language)?;
+    let si = number(typed, unit(field), notation.language)?;
     let range = field.range();
-    let si = to_si(field, value, notation.units);
     // An end of the range, written and read again, is that end and not a rounding beyond it.
     let near = (range.maximum - range.minimum) * 1e-9;
     Some(if (si - range.maximum).abs() < near {
@@ -138,6 +72,7 @@ pub(super) fn number(typed: &str, unit: &str, language: Language) -> Option<f64>
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::measure::UnitSystem;
 
     #[test]
     fn what_is_written_reads_back_within_its_range() {

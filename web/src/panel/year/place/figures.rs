@@ -4,11 +4,12 @@ use inchwise_core::climate::ClimateQuantity;
 
 use super::unit;
 use crate::dom::{El, el};
+use crate::figure::{Figure, MONTHLY, WHOLE};
 use crate::panel::year::on_toggle;
 use crate::panel::year::text_box::TextBox;
 use crate::reactive::{Watched, keep_up, untracked};
 use crate::text::Language;
-use crate::year::{Figure, MONTHLY, WHOLE, YearState};
+use crate::year::YearState;
 
 /// The folded boxes.
 pub(in crate::panel::year) fn figures(year: YearState, language: Language) -> El {

@@ -1,8 +1,8 @@
-//! How hours of frost and drip, and the water on windows, come about.
+//! How hours of frost and drip, and the water onto cold places, come about.
 
 use inchwise_core::climate::hours_of;
 use inchwise_core::heat_loss::AIR_HEAT_CAPACITY;
-use inchwise_core::psychro::{MoistAir, hyland_wexler, saturation_humidity_ratio};
+use inchwise_core::psychro::{MoistAir, saturation_humidity_ratio};
 use inchwise_core::units::{HumidityRatio, Mass, MassFlow, Temperature, TemperatureFactor};
 use inchwise_core::ventilation::DryAirFlow;
 use inchwise_core::year::Period;
@@ -21,12 +21,9 @@ struct DampMonth {
 
 impl DampMonth {
     fn of(behind: &Behind<'_>, month: usize) -> Option<Self> {
-        let (grounds, choices) = (&behind.answer.grounds, behind.choices);
+        let grounds = &behind.answer.grounds;
         let mean = &grounds.months[month];
-        let hours = hours_of(month);
-        let used = hours.clone().filter(|&hour| choices.is_used(hour)).count() as f64;
-        let always = choices.moisture_always + choices.moisture_drying;
-        let given = always + choices.moisture_in_use * (used / hours.len() as f64);
+        let given = behind.evaluation.balance.as_ref().ok()?.humidity.sources.mean.typical;
         let leaks = MassFlow::new(grounds.leaks.value() / AIR_HEAT_CAPACITY.value());
         let outdoors = MoistAir::from_vapour_pressure(
             mean.outdoors,
@@ -79,7 +76,7 @@ pub(super) fn damp(behind: &Behind<'_>) -> Option<Working> {
     let notation = behind.notation;
     let words = notation.language.year_room_workings();
     let answer = behind.answer;
-    let spot = behind.evaluation.cold_spots.weakest()?;
+    let spot = behind.evaluation.balance.as_ref().ok()?.humidity.places.first()?;
     let wet = |period: &Period| f64::from(period.frost_hours + period.drip_hours);
     // The wettest month, or where none is wet the coldest.
     let month = if answer.year.frost_hours + answer.year.drip_hours > 0 {
@@ -88,7 +85,7 @@ pub(super) fn damp(behind: &Behind<'_>) -> Option<Working> {
         most_of(&answer.months, |period| period.energy.heat().value())
     };
     let mean = DampMonth::of(behind, month)?;
-    let (celsius, said) = surface(behind, month, spot.temperature_factor);
+    let (celsius, said) = surface(behind, month, spot.factor);
     let holds = saturation_humidity_ratio(celsius, answer.grounds.air_pressure).ok()?;
     let [frost, drip] = [answer.months[month].frost_hours, answer.months[month].drip_hours]
         .map(|hours| notation.count(f64::from(hours)));
@@ -106,48 +103,25 @@ pub(super) fn damp(behind: &Behind<'_>) -> Option<Working> {
     Some(Working { rule: words.damp, steps, source: words.damp_source.to_owned() })
 }
 
-pub(super) fn windows(behind: &Behind<'_>) -> Option<Working> {
+pub(super) fn water(behind: &Behind<'_>) -> Working {
     let notation = behind.notation;
     let words = notation.language.year_room_workings();
-    let (answer, grounds) = (behind.answer, &behind.answer.grounds);
-    let source = words.window_source.to_owned();
-    if grounds.onto_windows == 0.0 {
-        let steps = vec![words.no_windows.to_owned()];
-        return Some(Working { rule: words.windows, steps, source });
-    }
-    let month = if answer.year.water_on_windows > Mass::ZERO {
-        most_of(&answer.months, |period| period.water_on_windows.value())
-    } else {
-        most_of(&answer.months, |period| period.energy.heat().value())
-    };
-    let mean = DampMonth::of(behind, month)?;
-    let (celsius, said) = surface(behind, month, grounds.window_factor);
-    let mut steps = vec![mean.step(behind), said];
-    let room_air = mean.room().and_then(|ratio| {
-        let room = grounds.months[month].room;
-        MoistAir::from_humidity_ratio(room, ratio, grounds.air_pressure).ok()
-    });
-    let at_windows = hyland_wexler::saturation_pressure(celsius).ok()?;
-    if let Some(room) = room_air {
-        let pressure = room.vapour_pressure();
-        let [inside, there] = [pressure, at_windows].map(|one| notation.vapour_pressure(one));
-        let hours = hours_of(month).len() as f64;
-        let over = (pressure - at_windows).value();
-        steps.push(if over > 0.0 {
-            let water = Mass::new(grounds.onto_windows * over * hours * 3600.0);
-            words.window_water.with(&[
-                &notation.water_a_pressure(grounds.onto_windows),
-                &inside,
-                &there,
-                &notation.count(hours),
-                &notation.number(notation.parts_of_a_mass(), 0),
-                &notation.water(water),
-            ])
-        } else {
-            words.window_dry.with(&[&inside, &there])
+    let year = &behind.answer.year;
+    let came = |period: &Period| period.condensed + period.frosted;
+    let mut steps = Vec::new();
+    if came(year) > Mass::ZERO {
+        let wet = behind.answer.months.iter().enumerate();
+        let wet = wet.filter(|(_, period)| came(period) > Mass::ZERO);
+        let list = wet.map(|(month, period)| {
+            [notation.language.month(month), "\u{a0}", &notation.water_finely(came(period))]
+                .concat()
         });
+        let list = list.collect::<Vec<_>>().join(" + ");
+        steps.push(words.water_months.with(&[&list, &notation.water_finely(came(year))]));
     }
-    let water = notation.water(answer.months[month].water_on_windows);
-    steps.push(words.window_month.with(&[notation.language.month(month), &water]));
-    Some(Working { rule: words.windows, steps, source })
+    let left = came(year) - year.dried_back - year.ran_off;
+    let parts = [year.condensed, year.frosted, year.dried_back, year.ran_off, left];
+    let parts = parts.map(|mass| notation.water_finely(mass));
+    steps.push(words.water_left.with(&parts.each_ref().map(String::as_str)));
+    Working { rule: words.water, steps, source: words.water_source.to_owned() }
 }

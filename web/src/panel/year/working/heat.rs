@@ -1,7 +1,6 @@
 //! How the heat of a year and of its coldest day come about.
 
 use inchwise_core::climate::hours_of;
-use inchwise_core::psychro::STANDARD_PRESSURE;
 use inchwise_core::units::{Energy, Time};
 use inchwise_core::year::gain_utilisation;
 
@@ -97,6 +96,7 @@ pub(super) fn heat(behind: &Behind<'_>) -> Working {
         energy.sun,
         energy.heat(),
         energy.by_drying,
+        energy.condensing,
     ];
     let parts = parts.map(kwh);
     let mut steps = vec![words.balance.with(&parts.each_ref().map(String::as_str))];
@@ -121,13 +121,12 @@ pub(super) fn heat(behind: &Behind<'_>) -> Working {
     Working { rule: words.heat, steps, source: words.heat_source.to_owned() }
 }
 
-/// The loss of the table, with the air as light as it is at the place's height.
+/// The loss of the table, and its air.
 fn loss_here(behind: &Behind<'_>) -> String {
     let (notation, grounds) = (behind.notation, &behind.answer.grounds);
     notation.language.year_energy_workings().loss_here.with(&[
         &notation.coefficient(grounds.loss - grounds.leaks),
-        &notation.coefficient(behind.evaluation.heat_loss.air),
-        &notation.number(grounds.air_pressure / STANDARD_PRESSURE, 3),
+        &notation.coefficient(grounds.leaks),
         &notation.coefficient(grounds.loss),
     ])
 }

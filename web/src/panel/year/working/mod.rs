@@ -10,10 +10,11 @@ mod summer;
 mod tests;
 
 use inchwise_aside::YearAnswer;
-use inchwise_core::climate::{FIRST_DAY_OF_MONTH, month_of_day};
+use inchwise_core::climate::{FIRST_DAY_OF_MONTH, SUNNY_SURFACE_COEFFICIENT, month_of_day};
+use inchwise_core::design::Design;
 use inchwise_core::evaluate::Evaluation;
 use inchwise_core::units::{Power, Temperature, ThermalTransmittance};
-use inchwise_core::year::{MeanHour, SUNNY_SURFACE_COEFFICIENT, YearChoices};
+use inchwise_core::year::{MeanHour, YearChoices};
 
 use super::super::asked::Working;
 use crate::measure::Notation;
@@ -43,8 +44,8 @@ pub(super) enum YearFigure {
     WarmUp,
     /// Frost and drip.
     Damp,
-    /// Water on the windows.
-    Windows,
+    /// Water onto cold places.
+    Water,
     /// The warmest hour.
     Summer,
     /// Hours that are too warm.
@@ -79,7 +80,7 @@ pub(super) fn working(figure: YearFigure, behind: &Behind<'_>) -> Option<Working
         YearFigure::PowerCut => room::power_cut(behind),
         YearFigure::WarmUp => room::warm_up(behind),
         YearFigure::Damp => damp::damp(behind)?,
-        YearFigure::Windows => damp::windows(behind)?,
+        YearFigure::Water => damp::water(behind),
         YearFigure::Summer => summer::summer(behind),
         YearFigure::TooWarm => summer::too_warm(behind),
     })
@@ -92,15 +93,19 @@ fn parts_of(mean: &MeanHour) -> [Power; 7] {
 }
 
 impl Behind<'_> {
+    fn design(&self) -> &Design {
+        self.evaluation.checked.design()
+    }
+
     /// How the sun of an hour comes in.
     fn sun_rule(&self) -> String {
-        let (notation, choices) = (self.notation, self.choices);
+        let (notation, design) = (self.notation, self.design());
         let film = SUNNY_SURFACE_COEFFICIENT.value();
         notation.language.year_energy_workings().sun_rule.with(&[
             &notation.area_finely(self.evaluation.envelope.windows.area),
-            &notation.percent(choices.window_sun.value()),
-            &notation.percent(choices.sun_on_windows.value()),
-            &notation.percent(choices.paint.value()),
+            &notation.percent(design.window_sun.value()),
+            &notation.percent(design.sun_on_windows.value()),
+            &notation.percent(design.paint.value()),
             &notation.transmittance(ThermalTransmittance::new(film), 1),
         ])
     }

@@ -1,8 +1,9 @@
 //! How it comes about whether heater and supply hold, and how the room cools and warms.
 
 use inchwise_aside::{COOLED_TO, WARM_ENOUGH};
-use inchwise_core::units::{Power, Temperature};
-use inchwise_core::year::{CONTINUOUS_SHARE, Course, EnergyCarrier, HeaterCheck, HeaterKind};
+use inchwise_core::room_network::Course;
+use inchwise_core::units::Temperature;
+use inchwise_core::year::{CONTINUOUS_SHARE, EnergyCarrier, HeaterCheck, HeaterKind};
 
 use super::super::super::asked::Working;
 use super::Behind;
@@ -11,17 +12,12 @@ use crate::text::Phrase;
 pub(super) fn heater(behind: &Behind<'_>) -> Working {
     let (notation, choices) = (behind.notation, behind.choices);
     let words = notation.language.year_room_workings();
-    let design = behind.evaluation.checked.design();
-    let (indoor, outdoor) = (design.indoor_temperature, design.outdoor_temperature);
+    let design = behind.design();
+    let outdoor = design.outdoor_temperature;
     let check = &behind.answer.heater;
     let kind = choices.heater;
     let mut steps = vec![
-        words.needed.with(&[
-            &notation.coefficient(check.design_load / (indoor - outdoor)),
-            &notation.temperature(indoor),
-            &notation.temperature(outdoor),
-            &behind.power(check.design_load),
-        ]),
+        needed(behind),
         words.given.with(&[
             &behind.power(choices.heater_limit),
             &notation.percent(kind.capacity_share(outdoor)),
@@ -30,8 +26,8 @@ pub(super) fn heater(behind: &Behind<'_>) -> Working {
         ]),
         words.to_spare.with(&[
             &behind.power(check.capacity),
-            &behind.power(check.design_load),
-            &behind.power(check.capacity - check.design_load),
+            &behind.power(check.needed),
+            &behind.power(check.capacity - check.needed),
         ]),
     ];
     if kind.needs_someone() {
@@ -40,6 +36,26 @@ pub(super) fn heater(behind: &Behind<'_>) -> Working {
     }
     let source = words.heater_source.with(&[notation.language.source(kind.source())]);
     Working { rule: words.heater, steps, source }
+}
+
+/// The greater of the load at rest and at work, part by part.
+fn needed(behind: &Behind<'_>) -> String {
+    let notation = behind.notation;
+    let words = notation.language.year_room_workings();
+    let heat_loss = &behind.evaluation.heat_loss;
+    let load = behind.evaluation.balance.as_ref().map(|balance| balance.load);
+    let parts = load.map(|load| {
+        if load.at_work.total() >= load.at_rest.total() { load.at_work } else { load.at_rest }
+    });
+    let parts = parts.unwrap_or_default();
+    words.needed.with(&[
+        &notation.coefficient(heat_loss.transmission + heat_loss.air),
+        &notation.temperature_difference(heat_loss.temperature_difference),
+        &behind.power(parts.mechanical),
+        &behind.power(parts.reheat),
+        &behind.power(parts.drying),
+        &behind.power(behind.answer.heater.needed),
+    ])
 }
 
 pub(super) fn supply(behind: &Behind<'_>) -> Working {
@@ -64,13 +80,15 @@ pub(super) fn supply(behind: &Behind<'_>) -> Working {
             &notation.watts(heater),
         ]));
     }
-    let fan = if choices.fan_flow.value() > 0.0 { choices.fan_power } else { Power::ZERO };
+    let design = behind.design();
+    let equipment = design.equipment_always + design.equipment_in_use;
+    let fan = check.for_other - equipment;
     let parts = [
         heater,
         choices.backup_limit,
         fan,
-        choices.equipment_always,
-        choices.equipment_in_use,
+        design.equipment_always,
+        design.equipment_in_use,
         check.asked(),
     ];
     let parts = parts.map(|part| notation.watts(part));
@@ -146,8 +164,8 @@ pub(super) fn warm_up(behind: &Behind<'_>) -> Working {
     let notation = behind.notation;
     let words = notation.language.year_room_workings();
     let [_, air, walls] = &behind.answer.courses;
-    let load = behind.answer.heater.design_load;
-    let capacity = HeaterCheck::of(behind.choices, load, behind.winter).capacity;
+    let needed = behind.answer.heater.needed;
+    let capacity = HeaterCheck::at(behind.choices, needed, behind.winter).capacity;
     let to = behind.evaluation.checked.design().indoor_temperature - WARM_ENOUGH;
     let steps = vec![
         words.tends.with(&[

@@ -11,7 +11,7 @@ use super::Behind;
 const PURGE_RISE: TemperatureDifference = TemperatureDifference::new(3.0);
 
 pub(super) fn summer(behind: &Behind<'_>) -> Working {
-    let (notation, choices) = (behind.notation, behind.choices);
+    let (notation, design) = (behind.notation, behind.design());
     let words = notation.language.year_room_workings();
     let grounds = &behind.answer.grounds;
     let mean = &grounds.on_warmest_day;
@@ -42,22 +42,22 @@ pub(super) fn summer(behind: &Behind<'_>) -> Working {
         let cooler = less / grounds.loss;
         words.cooler.with(&[&behind.power(less), &loss, &notation.difference_to_a_tenth(cooler)])
     };
-    if choices.paint > LIGHT_PAINT {
-        let light = mean.sun_on_steel * (LIGHT_PAINT.value() / choices.paint.value());
+    if design.paint > LIGHT_PAINT {
+        let light = mean.sun_on_steel * (LIGHT_PAINT.value() / design.paint.value());
         steps.push(words.lighter.with(&[
             &behind.power(mean.sun_on_steel),
             &notation.number(LIGHT_PAINT.value(), 2),
-            &notation.number(choices.paint.value(), 2),
+            &notation.number(design.paint.value(), 2),
             &behind.power(light),
         ]));
         steps.push(cooler(mean.sun_on_steel - light));
     }
-    if choices.sun_on_windows > SHADED && mean.sun > Power::ZERO {
-        let shade = mean.sun * (SHADED.value() / choices.sun_on_windows.value());
+    if design.sun_on_windows > SHADED && mean.sun > Power::ZERO {
+        let shade = mean.sun * (SHADED.value() / design.sun_on_windows.value());
         steps.push(words.shaded.with(&[
             &behind.power(mean.sun),
             &notation.number(SHADED.value(), 2),
-            &notation.number(choices.sun_on_windows.value(), 2),
+            &notation.number(design.sun_on_windows.value(), 2),
             &behind.power(shade),
         ]));
         steps.push(cooler(mean.sun - shade));
@@ -81,7 +81,7 @@ pub(super) fn too_warm(behind: &Behind<'_>) -> Working {
         steps.push(words.warm_months.with(&[&list.join(" + "), &all]));
     }
     let days = notation.count(f64::from(grounds.warm_days));
-    let limit = notation.temperature(behind.choices.too_warm);
+    let limit = notation.temperature(behind.design().too_warm);
     steps.push(words.warm_days.with(&[&days, &limit]));
     let gains = grounds.on_warmest_day.gains();
     if let Some(flow) = purge_flow(gains, PURGE_RISE).filter(|_| gains > Power::ZERO) {

@@ -1,4 +1,4 @@
-//! Vary choices and see what follows. Calls only [`evaluate_with`].
+//! Room against heat along the depth of the walls.
 
 use crate::design::{CheckedDesign, Design, EndWallTreatment};
 use crate::detail::{Effort, FieldCache, Outcome};

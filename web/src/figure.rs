@@ -86,6 +86,30 @@ impl Figure {
         [name, "_", &(self.month + 1).to_string()].concat()
     }
 
+    /// Its path in the JSON form of a design: `place.elevation_m`, `place.months.0.temperature_c`.
+    pub fn path(self) -> String {
+        let name = match self.quantity {
+            Q::Elevation => "elevation_m",
+            Q::Latitude => "latitude_degrees",
+            Q::WinterDesign => "winter_design_c",
+            Q::SummerDesign => "summer_design_c",
+            Q::Temperature => "temperature_c",
+            Q::DailyRange => "daily_range_k",
+            Q::VapourPressure => "vapour_pressure_pa",
+            Q::DailyGlobalIrradiation => "daily_sun_kwh_per_m2",
+            _ => "",
+        };
+        if WHOLE.contains(&self.quantity) {
+            return ["place.", name].concat();
+        }
+        ["place.months.", &self.month.to_string(), ".", name].concat()
+    }
+
+    /// The figure at this path.
+    pub fn from_path(path: &str) -> Option<Self> {
+        path.starts_with("place.").then(|| Self::all().find(|figure| figure.path() == path))?
+    }
+
     /// The figure of this name.
     pub fn from_key(key: &str) -> Option<Self> {
         Self::all().find(|figure| figure.key() == key)
@@ -116,8 +140,22 @@ mod tests {
     fn names_are_of_one_figure_each_and_of_no_choice() {
         for figure in Figure::all() {
             assert_eq!(Figure::from_key(&figure.key()), Some(figure));
+            assert_eq!(Figure::from_path(&figure.path()), Some(figure));
             assert!(YearField::from_key(&figure.key()).is_none());
         }
         assert_eq!(Figure::from_key("temperature_13"), None);
+        assert_eq!(Figure::from_path("place.months.12.temperature_c"), None);
+    }
+
+    /// The paths are those that the JSON form has.
+    #[test]
+    fn a_path_leads_to_its_figure_in_json() {
+        let place = varnholm_flats();
+        let json = inchwise_wire::place_to_value(&place);
+        for figure in Figure::all() {
+            let path = figure.path().replacen("place", "", 1).replace('.', "/");
+            let there = json.pointer(&path).and_then(|value| value.as_f64());
+            assert_eq!(there, Some(figure.of(&place)), "{path}");
+        }
     }
 }
