@@ -9,6 +9,7 @@ mod evaluation;
 mod heat_loss;
 mod humidity;
 mod moisture;
+mod one_room;
 mod place;
 mod psychro;
 mod reading;
