@@ -2,7 +2,7 @@
 
 use crate::design::CheckedDesign;
 use crate::detail::{Detail, Effort, FieldCache, first_lacking};
-use crate::envelope::{Envelope, ThermalBridge};
+use crate::envelope::{Envelope, Opening, ThermalBridge};
 use crate::evaluate::{Balance, Evaluation, NotReckoned, evaluate_with};
 use crate::humidity::SpotPlace;
 use crate::room::Room;
@@ -59,13 +59,17 @@ impl Pending {
 
     /// What tells how cold some places are.
     pub(super) fn of_places(checked: CheckedDesign, places: &[SpotPlace]) -> Self {
-        let tells = |bridge| match bridge {
-            // The edge of a door or window is seen in the section of its frame.
-            ThermalBridge::OpeningFrame(opening) => {
-                let own = [SpotPlace::of(bridge), SpotPlace::of_opening(opening)];
-                own.iter().any(|place| places.contains(place))
-            }
-            _ => places.contains(&SpotPlace::of(bridge)),
+        // The edge of a door or window is seen in the sections round it.
+        let opening = |bridge| match bridge {
+            ThermalBridge::OpeningFrame(opening) => Some(opening),
+            ThermalBridge::DoorThreshold => Some(Opening::PersonnelDoor),
+            ThermalBridge::WindowSill => Some(Opening::Window),
+            _ => None,
+        };
+        let tells = |bridge| {
+            let edge = opening(bridge).map(SpotPlace::of_opening);
+            let own = SpotPlace::of(bridge);
+            places.iter().any(|&place| place == own || Some(place) == edge)
         };
         Self::such(checked, tells)
     }

@@ -1,76 +1,75 @@
 //! One buildable step: a pure change of a design.
 
 use super::StepKind;
-use crate::design::{Design, EndWallTreatment, FanGiven, Field, FramePosition};
+use crate::design::{
+    Design, EndWallTreatment, FanGiven, Field, FloorRecesses, FramePosition, SleeveEnd,
+    WindowSpacer,
+};
 
-/// One choice with what it was and what it becomes. Numbers are SI.
-#[derive(Clone, Copy, Debug, PartialEq)]
-pub enum Change {
-    /// A number.
-    Number {
-        /// Which.
-        field: Field,
-        /// What it was.
-        before: f64,
-        /// What it becomes.
-        after: f64,
-    },
+/// Of a list of options of a design makes the changes that there are, each with what it was and what it becomes.
+macro_rules! changes {
+    ($($(#[$doc:meta])* $Option:ident: $name:ident;)+) => {
+        /// One choice with what it was and what it becomes. Numbers are SI.
+        #[derive(Clone, Copy, Debug, PartialEq)]
+        pub enum Change {
+            /// A number.
+            Number {
+                /// Which.
+                field: Field,
+                /// What it was.
+                before: f64,
+                /// What it becomes.
+                after: f64,
+            },
+            $($(#[$doc])* $Option {
+                /// What it was.
+                before: $Option,
+                /// What it becomes.
+                after: $Option,
+            },)+
+        }
+
+        impl Change {
+            fn apply(self, design: &mut Design) {
+                match self {
+                    Self::Number { field, after, .. } => design.set(field, Some(after)),
+                    $(Self::$Option { after, .. } => design.$name = after,)+
+                }
+            }
+
+            /// The same choice, from what it is in a design; `None` where it is there already.
+            fn from(self, design: &Design) -> Option<Self> {
+                match self {
+                    Self::Number { field, after, .. } => {
+                        let before = design.get(field)?;
+                        (before != after).then_some(Self::Number { field, before, after })
+                    }
+                    $(Self::$Option { after, .. } => {
+                        let before = design.$name;
+                        (before != after).then_some(Self::$Option { before, after })
+                    })+
+                }
+            }
+        }
+    };
+}
+
+changes! {
     /// What is done about the castings.
-    EndWallTreatment {
-        /// What it was.
-        before: EndWallTreatment,
-        /// What it becomes.
-        after: EndWallTreatment,
-    },
+    EndWallTreatment: end_wall_treatment;
     /// Where studs and joists stand.
-    FramePosition {
-        /// What it was.
-        before: FramePosition,
-        /// What it becomes.
-        after: FramePosition,
-    },
+    FramePosition: frame_position;
+    /// What is done about forklift pockets and gooseneck tunnel.
+    FloorRecesses: floor_recesses;
+    /// What keeps the sheets of a window's glass apart.
+    WindowSpacer: window_spacer;
+    /// How the dampers' sleeves end.
+    SleeveEnd: sleeve_end;
     /// What is known of the fan.
-    FanGiven {
-        /// What it was.
-        before: FanGiven,
-        /// What it becomes.
-        after: FanGiven,
-    },
+    FanGiven: fan_given;
 }
 
 impl Change {
-    fn apply(self, design: &mut Design) {
-        match self {
-            Self::Number { field, after, .. } => design.set(field, Some(after)),
-            Self::EndWallTreatment { after, .. } => design.end_wall_treatment = after,
-            Self::FramePosition { after, .. } => design.frame_position = after,
-            Self::FanGiven { after, .. } => design.fan_given = after,
-        }
-    }
-
-    /// The same choice, from what it is in a design; `None` where it is there already.
-    fn from(self, design: &Design) -> Option<Self> {
-        let changed = match self {
-            Self::Number { field, after, .. } => {
-                Self::Number { field, before: design.get(field)?, after }
-            }
-            Self::EndWallTreatment { after, .. } => {
-                Self::EndWallTreatment { before: design.end_wall_treatment, after }
-            }
-            Self::FramePosition { after, .. } => {
-                Self::FramePosition { before: design.frame_position, after }
-            }
-            Self::FanGiven { after, .. } => Self::FanGiven { before: design.fan_given, after },
-        };
-        let moves = match changed {
-            Self::Number { before, after, .. } => before != after,
-            Self::EndWallTreatment { before, after } => before != after,
-            Self::FramePosition { before, after } => before != after,
-            Self::FanGiven { before, after } => before != after,
-        };
-        moves.then_some(changed)
-    }
-
     /// Whether both are about one choice.
     fn is_of_one_choice_with(self, other: Self) -> bool {
         match (self, other) {

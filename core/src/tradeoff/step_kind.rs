@@ -25,8 +25,14 @@ pub enum StepKind {
     WrapFloorMembers,
     /// A foam board over the plywood floor.
     BoardOverFloor,
+    /// Foam in forklift pockets and gooseneck tunnel.
+    FillFloorRecesses,
     /// More foam over the steel frames of openings.
     PackOpeningFrames,
+    /// Thin and missed spots of the side walls sprayed again.
+    MakeFoamWhole,
+    /// The lining held without long screws into the sheet.
+    LeaveOutScrews,
     /// More foam on the side walls.
     DeepenSideWallFoam,
     /// More foam on the front end.
@@ -39,6 +45,12 @@ pub enum StepKind {
     BetterDoor,
     /// Windows that lose less.
     BetterWindows,
+    /// A warm spacer in the glass of the windows.
+    WarmGlassEdge,
+    /// The sleeves of dampers recessed behind the studs.
+    RecessSleeves,
+    /// Foam on the dampers' blades.
+    FoamDamperBlades,
     /// Dampers and a fan where there are none.
     FitFan,
     /// A fan of more flow and pressure.
@@ -54,7 +66,7 @@ pub enum StepKind {
 impl StepKind {
     /// Every kind, in the order a workshop would think of them: the bridge itself, then the foam beside it,
     /// doors and windows, then the air. Common practice, no source.
-    pub const ALL: [Self; 23] = [
+    pub const ALL: [Self; 29] = [
         Self::CoverCastings,
         Self::DeepenCastingCover,
         Self::BuildOutEndWalls,
@@ -66,13 +78,19 @@ impl StepKind {
         Self::FoamBetweenFloorMembers,
         Self::WrapFloorMembers,
         Self::BoardOverFloor,
+        Self::FillFloorRecesses,
         Self::PackOpeningFrames,
+        Self::MakeFoamWhole,
+        Self::LeaveOutScrews,
         Self::DeepenSideWallFoam,
         Self::DeepenFrontEndFoam,
         Self::DeepenDoorEndFoam,
         Self::DeepenCeilingFoam,
         Self::BetterDoor,
         Self::BetterWindows,
+        Self::WarmGlassEdge,
+        Self::RecessSleeves,
+        Self::FoamDamperBlades,
         Self::FitFan,
         Self::BiggerFan,
         Self::FitHeatExchanger,
@@ -94,13 +112,19 @@ impl StepKind {
             Self::FoamBetweenFloorMembers => "foam_between_floor_members",
             Self::WrapFloorMembers => "wrap_floor_members",
             Self::BoardOverFloor => "board_over_floor",
+            Self::FillFloorRecesses => "fill_floor_recesses",
             Self::PackOpeningFrames => "pack_opening_frames",
+            Self::MakeFoamWhole => "make_foam_whole",
+            Self::LeaveOutScrews => "leave_out_screws",
             Self::DeepenSideWallFoam => "deepen_side_wall_foam",
             Self::DeepenFrontEndFoam => "deepen_front_end_foam",
             Self::DeepenDoorEndFoam => "deepen_door_end_foam",
             Self::DeepenCeilingFoam => "deepen_ceiling_foam",
             Self::BetterDoor => "better_door",
             Self::BetterWindows => "better_windows",
+            Self::WarmGlassEdge => "warm_glass_edge",
+            Self::RecessSleeves => "recess_sleeves",
+            Self::FoamDamperBlades => "foam_damper_blades",
             Self::FitFan => "fit_fan",
             Self::BiggerFan => "bigger_fan",
             Self::FitHeatExchanger => "fit_heat_exchanger",

@@ -4,7 +4,10 @@
 //! and fans as they are sold. All of these are common practice, no source.
 
 use super::{Change, Step, StepKind};
-use crate::design::{Design, EndWallTreatment, FanGiven, Field, FramePosition, PersonnelDoor};
+use crate::design::{
+    Design, EndWallTreatment, FanGiven, Field, FloorRecesses, FramePosition, PersonnelDoor,
+    SleeveEnd, WindowSpacer,
+};
 use crate::units::{AirChangeRate, Length, VolumeFlow};
 
 /// Covers over castings.
@@ -19,6 +22,8 @@ const BETWEEN_MEMBERS: [f64; 4] = [mm(50.0), mm(75.0), mm(100.0), mm(122.0)];
 const UNDER_AND_OVER: [f64; 2] = [mm(25.0), mm(50.0)];
 /// Packing round the frames of openings.
 const PACKING: [f64; 2] = [mm(25.0), mm(40.0)];
+/// Foam on the blades of dampers.
+const BLADES: [f64; 2] = [mm(12.0), mm(25.0)];
 /// What is sprayed more, about an inch, mm.
 const MORE_FOAM: f64 = 25.0;
 /// Doors as they are sold, W/(m²·K): plain steel leaf with foam, better, with a thermal break.
@@ -113,6 +118,22 @@ fn changes(kind: StepKind, design: &Design) -> Vec<Change> {
         StepKind::BetterWindows => (design.window_count > 0.0)
             .then(|| next_below(design, Field::WindowTransmittance, &WINDOWS))
             .flatten(),
+        StepKind::FillFloorRecesses => {
+            let before = design.floor_recesses;
+            (before == FloorRecesses::KeptFree)
+                .then_some(Change::FloorRecesses { before, after: FloorRecesses::Filled })
+        }
+        StepKind::MakeFoamWhole => Some(number(Field::ThinFoamLength, 0.0)),
+        StepKind::LeaveOutScrews => Some(number(Field::ScrewsThrough, 0.0)),
+        StepKind::WarmGlassEdge => (design.window_count > 0.0).then_some(Change::WindowSpacer {
+            before: design.window_spacer,
+            after: WindowSpacer::WarmEdge,
+        }),
+        StepKind::RecessSleeves => has_fan(design)
+            .then_some(Change::SleeveEnd { before: design.sleeve_end, after: SleeveEnd::Recessed }),
+        StepKind::FoamDamperBlades => {
+            has_fan(design).then(|| next_above(design, Field::DamperBladeFoam, &BLADES)).flatten()
+        }
         StepKind::FitFan => return fitted_fan(design),
         StepKind::BiggerFan => return bigger_fan(design),
         StepKind::FitHeatExchanger => {
