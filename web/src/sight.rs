@@ -7,7 +7,7 @@ use inchwise_aside::{begins_pictures, pack_design, place_number, unpack_pictures
 use inchwise_core::conduction::FactorSpot;
 use inchwise_core::design::CheckedDesign;
 use inchwise_core::detail::{Detail, Picture, drawn_detail};
-use inchwise_core::envelope::{End, ThermalBridge};
+use inchwise_core::envelope::{Opening, ThermalBridge};
 use inchwise_core::evaluate::Evaluation;
 use inchwise_core::humidity::{ColdSpots, SpotPlace, UnknownReason};
 use inchwise_core::units::TemperatureFactor;
@@ -66,7 +66,7 @@ impl Default for Sight {
         Self {
             is_open: Watched::new(false),
             chosen: Watched::new(None),
-            coldest: Watched::new(Some(ThermalBridge::BottomCasting(End::Front))),
+            coldest: Watched::new(Some(ThermalBridge::OpeningFrame(Opening::PersonnelDoor))),
             cut: Watched::new(0),
             seen: Watched::new(None),
             last: Watched::new(Vec::new()),
@@ -126,8 +126,13 @@ impl Spots {
 
 /// The place whose picture shows a spot of the present design, if one does.
 pub fn pictured(state: State, spot: SpotPlace) -> Option<ThermalBridge> {
+    // What belongs to a door or window is coldest at its edge in the steel frame, and is seen there.
+    let shows = |&place: &ThermalBridge| match place {
+        ThermalBridge::OpeningFrame(opening) if SpotPlace::of_opening(opening) == spot => true,
+        _ => SpotPlace::of(place) == spot,
+    };
     let standing = &state.good().envelope.thermal_bridges;
-    standing.iter().map(|(place, _)| *place).find(|&place| SpotPlace::of(place) == spot)
+    standing.iter().map(|(place, _)| *place).find(shows)
 }
 
 impl Sight {

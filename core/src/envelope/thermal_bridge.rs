@@ -160,6 +160,16 @@ impl ThermalBridge {
             | Self::CargoDoorBatten => false,
         }
     }
+
+    /// The door or window whose edge its section shows.
+    pub const fn opening_shown(self) -> Option<Opening> {
+        match self {
+            Self::OpeningFrame(opening) => Some(opening),
+            Self::DoorThreshold => Some(Opening::PersonnelDoor),
+            Self::WindowSill => Some(Opening::Window),
+            _ => None,
+        }
+    }
 }
 
 /// How much of a place there is.

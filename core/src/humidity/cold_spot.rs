@@ -178,12 +178,7 @@ impl ColdSpots {
                     let own = field.lowest_of(place.surface_kind());
                     let factor = own.map_or(field.temperature_factor, |spot| spot.factor);
                     known.push((place, [factor, field.ordinary_opaque_factor]));
-                    let opening = match placed.place {
-                        ThermalBridge::OpeningFrame(opening) => Some(opening),
-                        ThermalBridge::DoorThreshold => Some(Opening::PersonnelDoor),
-                        ThermalBridge::WindowSill => Some(Opening::Window),
-                        _ => None,
-                    };
+                    let opening = placed.place.opening_shown();
                     if let (Some(opening), Some(edge)) = (opening, field.frame_or_glazing) {
                         edges.push((SpotPlace::of_opening(opening), edge.factor));
                     }

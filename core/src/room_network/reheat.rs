@@ -32,8 +32,8 @@ impl RoomNetwork {
     /// as it was not used if it does not fall so far, W. Nothing without a setback, and never below
     /// nothing: air is warm at once where the time is long.
     ///
-    /// A room that has fallen by the whole setback is held there, and its mass taken to be as cold as in the
-    /// steady state at that temperature: the safe side.
+    /// A room that has fallen by the whole setback is held there for the rest of that time, in which its mass goes on
+    /// cooling towards the steady state of that temperature.
     ///
     /// Range: setback from 0, times above 0. Source: the part Φ_hu of EN 12831-1:2017, which gives its size by a table of
     /// building types; here it is that of this room's own network.
@@ -52,12 +52,28 @@ impl RoomNetwork {
         let low = room - setback;
         let mass = match cooling.until(low) {
             Some(time) if time <= unused => {
-                self.steady(self.steady_loss() * (low - outdoor), outdoor).mass
+                let fallen = self.mass_after_cooling(room, outdoor, time);
+                self.mass_after_holding(low, outdoor, fallen, unused - time)
             }
             _ => self.mass_after_cooling(room, outdoor, unused),
         };
         let needed = self.heat_to_reach(room, within, outdoor, mass);
         (needed - self.steady_loss() * (room - outdoor)).max(Power::ZERO)
+    }
+
+    /// The mass after a time in which the air is held at a temperature, θ_∞ + (θ_0 − θ_∞)·e^(−t·(H_in + H_out)/C) with H_in
+    /// from the air through its surfaces.
+    fn mass_after_holding(
+        &self,
+        air: Temperature,
+        outdoor: Temperature,
+        from: Temperature,
+        lasting: Time,
+    ) -> Temperature {
+        let towards = self.steady(self.steady_loss() * (air - outdoor), outdoor).mass;
+        let from_air = 1.0 / (1.0 / self.surface_to_air + 1.0 / self.mass_to_surface);
+        let rate = (from_air + self.mass_to_outdoors) / self.capacity;
+        towards + (from - towards) * libm::exp(-lasting.value() * rate)
     }
 
     /// The mass after a time without heat, from the steady state at a room temperature.
@@ -110,6 +126,9 @@ mod tests {
         // A setback that half an hour does not reach: 50·e^(−0.05) = 47.5615 K over outdoors at its end.
         let short = 30.0 * (50.0 - 47.561_471 * decay) / (1.0 - decay) - 1500.0;
         assert!((reheat(5.0, 0.5, 2.0) / short - 1.0).abs() < 1e-5, "{}", reheat(5.0, 0.5, 2.0));
+        // A deeper setback never asks for less, whether or not it is reached.
+        let deeper: Vec<f64> = (1..40).map(|kelvin| reheat(f64::from(kelvin), 12.0, 2.0)).collect();
+        assert!(deeper.is_sorted(), "{deeper:?}");
         assert!(reheat(5.0, 12.0, 1.0) > 1.8 * reheat(5.0, 12.0, 2.0));
         assert_eq!(reheat(0.0, 12.0, 2.0), 0.0);
         assert_eq!(reheat(5.0, 0.0, 2.0), 0.0);

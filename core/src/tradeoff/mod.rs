@@ -17,7 +17,8 @@
 //! let evaluation = evaluate(&CheckedDesign::default(), &mut cache);
 //! let place = SpotPlace::Detail(ThermalBridge::FloorMember);
 //! let floor = remedies_for(&evaluation, place, &mut cache).unwrap();
-//! let best = &floor[0].offered[0];
+//! let mut of_surface = floor[0].offered.iter().filter(|remedy| !remedy.step.kind.acts_on_air());
+//! let best = of_surface.next().unwrap();
 //! assert!(best.place.after.temperature_factor > best.place.before.temperature_factor);
 //! println!("{}: {:?}", best.step.kind.key(), best.step.changes);
 //! ```

@@ -2,7 +2,7 @@
 
 use crate::design::CheckedDesign;
 use crate::detail::{Detail, Effort, FieldCache, first_lacking};
-use crate::envelope::{Envelope, Opening, ThermalBridge};
+use crate::envelope::{Envelope, ThermalBridge};
 use crate::evaluate::{Balance, Evaluation, NotReckoned, evaluate_with};
 use crate::humidity::SpotPlace;
 use crate::room::Room;
@@ -59,17 +59,13 @@ impl Pending {
 
     /// What tells how cold some places are.
     pub(super) fn of_places(checked: CheckedDesign, places: &[SpotPlace]) -> Self {
-        // The edge of a door or window is seen in the sections round it.
-        let opening = |bridge| match bridge {
-            ThermalBridge::OpeningFrame(opening) => Some(opening),
-            ThermalBridge::DoorThreshold => Some(Opening::PersonnelDoor),
-            ThermalBridge::WindowSill => Some(Opening::Window),
-            _ => None,
-        };
-        let tells = |bridge| {
-            let edge = opening(bridge).map(SpotPlace::of_opening);
-            let own = SpotPlace::of(bridge);
-            places.iter().any(|&place| place == own || Some(place) == edge)
+        let tells = |bridge: ThermalBridge| {
+            // The edge of a door or window is seen in the sections of its frame and of its foot.
+            let opening = bridge.opening_shown().map(SpotPlace::of_opening);
+            [Some(SpotPlace::of(bridge)), opening]
+                .into_iter()
+                .flatten()
+                .any(|place| places.contains(&place))
         };
         Self::such(checked, tells)
     }

@@ -9,7 +9,7 @@ use super::record::Record;
 use super::vapour_balance::{Terms, VapourBalance, VapourDrive, VapourState};
 use crate::climate::{HOURS_IN_YEAR, hours_of};
 use crate::extremes::{greater, lesser};
-use crate::psychro::LATENT_HEAT_AT_ZERO;
+use crate::heat_load::HEAT_OF_EVAPORATION;
 use crate::room_network::{Drive, NetworkStep};
 use crate::units::{Energy, Mass, Temperature};
 
@@ -188,7 +188,7 @@ impl<'a> Run<'a> {
         state.vapour = after;
         let (spot, joules) = self.record.let_pass(&mut state.places, pascals, HOUR, period);
         // What condenses in full air warms the room with all of its heat.
-        state.released = (joules + gone.anywhere * LATENT_HEAT_AT_ZERO) / HOUR;
+        state.released = (joules + gone.anywhere * HEAT_OF_EVAPORATION.value()) / HOUR;
 
         let humidity = after.pascals / vapour.at_air;
         let too_warm = room.air > model.design.too_warm.as_celsius();

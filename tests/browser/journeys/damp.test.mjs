@@ -113,7 +113,9 @@ planning("showers, kerosene and a wider exhaust change what is told", screens.de
 planning("the picture of why it drips says in words what it shows", screens.phone, async (planner) => {
   const figure = planner.host.getByTestId("moist-air");
   await figure.scrollIntoViewIfNeeded();
-  await figure.getByText(/Outdoor air of −33\s°C brings 0\.14\sg\/kg of water.*the rest lands there\./).first().waitFor();
+  // As humid as January of the place, 150 Pa of the 162 Pa that ice leaves air of −15.2 °C: 0.93 · 27.7 Pa at −33 °C and
+  // 96.4 kPa, 0.622 · 25.7 / 96,400 = 0.17 g/kg.
+  await figure.getByText(/Outdoor air of −33\s°C brings 0\.17\sg\/kg of water.*the rest lands there\./).first().waitFor();
   assert.match(await figure.locator("desc").textContent(), /the rest lands there/);
   await planner.choose("room_use", "store");
   await figure.getByText(/nothing lands there\./).first().waitFor();

@@ -44,9 +44,11 @@ looking("drier air stays dry, damper air drips", screens.phone, async (planner) 
   const dripping = async () =>
     (await planner.spotRows()).filter((row) => /drips|frosts/.test(row.verdict)).map((row) => row.key);
   await planner.choose("room_use", "store");
+  await planner.settled();
   assert.deepEqual(await dripping(), [], "in a store that gives off nothing");
   await planner.open("use");
   await planner.type("plant_water", "60");
+  await planner.settled();
   const wet = await dripping();
   assert.ok(wet.length > 15, `${wet.length} places drip`);
 });

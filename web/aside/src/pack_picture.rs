@@ -9,7 +9,7 @@ use inchwise_core::units::{Length, TemperatureFactor};
 use crate::pack::{pack_design, unpack_design};
 
 /// Every place there may be.
-const PLACES: [ThermalBridge; 38] = [
+const PLACES: [ThermalBridge; 36] = [
     ThermalBridge::FrameLine(Surface::SideWall),
     ThermalBridge::FrameLine(Surface::FrontEnd),
     ThermalBridge::FrameLine(Surface::DoorEnd),
@@ -17,12 +17,10 @@ const PLACES: [ThermalBridge; 38] = [
     ThermalBridge::StudHead,
     ThermalBridge::RoofEdge(Surface::SideWall),
     ThermalBridge::RoofEdge(Surface::FrontEnd),
-    ThermalBridge::RoofEdge(Surface::DoorEnd),
     ThermalBridge::CornerPost(End::Front),
     ThermalBridge::CornerPost(End::Door),
     ThermalBridge::FloorEdge(Surface::SideWall),
     ThermalBridge::FloorEdge(Surface::FrontEnd),
-    ThermalBridge::FloorEdge(Surface::DoorEnd),
     ThermalBridge::FloorMember,
     ThermalBridge::OpeningFrame(Opening::PersonnelDoor),
     ThermalBridge::OpeningFrame(Opening::Window),
@@ -186,8 +184,10 @@ pub fn unpack_pictures(numbers: &[f64]) -> Option<PlacePictures> {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use inchwise_core::design::DoorEndFinish;
     use inchwise_core::detail::{Detail, FrameSlice};
     use inchwise_core::envelope::Envelope;
+    use inchwise_core::freight_box::BoxSize;
     use inchwise_core::room::Room;
 
     fn packed() -> (PlacePictures, Vec<f64>) {
@@ -210,14 +210,26 @@ mod tests {
 
     #[test]
     fn every_place_of_a_design_has_a_number_of_its_own() {
-        let design = Design { damper_count: 2.0, ..Design::default() };
-        let checked = design.check().unwrap();
-        let places = Envelope::of(&checked, &Room::of(&checked).clear).thermal_bridges;
-        assert_eq!(places.len(), PLACES.len(), "all there may be");
-        for (place, _) in places {
-            let number = place_number(place).unwrap();
-            assert_eq!(place_of_number(number), Some(place));
+        let everything = Design {
+            damper_count: 2.0,
+            screws_through: 1.0,
+            thin_foam_length: Length::mm(500.0),
+            floor_drains: 1.0,
+            ..Design::default()
+        };
+        let leaves = Design { door_end_finish: DoorEndFinish::FoamedLeaves, ..everything.clone() };
+        let tunnel = Design { box_size: BoxSize::FortyHighCube, ..everything.clone() };
+        let mut met = Vec::new();
+        for design in [everything, leaves, tunnel] {
+            let checked = design.check().unwrap();
+            for (place, _) in Envelope::of(&checked, &Room::of(&checked).clear).thermal_bridges {
+                let number = place_number(place).unwrap();
+                assert_eq!(place_of_number(number), Some(place));
+                met.push(place);
+            }
         }
+        let never: Vec<_> = PLACES.iter().filter(|place| !met.contains(place)).collect();
+        assert!(never.is_empty(), "no design has {never:?}");
     }
 
     #[test]

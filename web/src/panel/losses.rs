@@ -32,8 +32,11 @@ fn shown(outcome: &Outcome) -> &HeatLoss {
     &outcome.best().heat_loss
 }
 
+/// A part of the load: its label, and how much it is.
+type Added = (fn(&Losses) -> &'static str, fn(&HeatLoad) -> Power);
+
 /// What stands under the losses: their sum, then what the use adds, then the load.
-const ADDED: [(fn(&Losses) -> &'static str, fn(&HeatLoad) -> Power); 4] = [
+const ADDED: [Added; 4] = [
     (|words| words.at_rest, |load| load.at_rest.total()),
     (|words| words.by_fan, |load| load.at_work.mechanical),
     (|words| words.reheat, |load| load.at_work.reheat),

@@ -1,6 +1,7 @@
 //! The year against closed forms, published figures and the monthly method.
 
 mod air;
+mod cold_place;
 mod heat;
 mod heater;
 mod steady;

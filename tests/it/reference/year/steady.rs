@@ -11,8 +11,12 @@ use inchwise_tests::{Tolerance, close_to};
 use super::{always, ample, empty_room, evaluated, lawful, modelled};
 use crate::site::still_place;
 
-/// Heat of vaporising at 0 °C and of melting, J/kg: 2.5009e6 and 0.33343e6 (IAPWS-95 and IAPWS 2006 for ice, from memory).
-const VAPORISING: f64 = 2.5009e6;
+/// Heat of vaporising, J/kg: 2.5009e6 at 0 °C, 2.4535e6 at 20 °C, straight between; of melting 0.33343e6 (IAPWS-95 and
+/// IAPWS 2006 for ice, from memory).
+fn vaporising(celsius: f64) -> f64 {
+    2.5009e6 - 2370.0 * celsius
+}
+
 const MELTING: f64 = 0.33343e6;
 
 /// A room that is used at all hours in weather that stands still.
@@ -140,14 +144,11 @@ fn a_year_of_one_hour_is_the_steady_room() {
         let drying = design.plant_water.value() / 86_400.0 * 2.454e6;
         let gains =
             design.animal_heat.value() + design.heat_of_person.value() * design.person_count;
-        let mut released = steady.with_fan.over.value() * VAPORISING;
+        let mut released = steady.with_fan.over.value() * vaporising(20.0);
         for (place, rate) in humidity.places.iter().zip(&steady.with_fan.taken) {
             let factor = place.factor.value();
-            let each = if outdoors + factor * difference < 0.0 {
-                VAPORISING + MELTING
-            } else {
-                VAPORISING
-            };
+            let surface = outdoors + factor * difference;
+            let each = if surface < 0.0 { vaporising(0.0) + MELTING } else { vaporising(surface) };
             released += factor * rate.value() * each;
         }
         close_to(
